@@ -1,0 +1,23 @@
+/** Display value of mid-grey before encoding: 18 % (sRGB 118; ISO 12232 standard output sensitivity). */
+export const midGreyLinear = 0.18;
+
+/** Where the shoulder starts, and what comes out at sensor saturation (7.8 x mid-grey). */
+const shoulderStart = 0.6;
+const saturationLinear = midGreyLinear * 7.8;
+
+/**
+ * Display-linear value from exposure relative to mid-grey (1 = mid-grey). Straight up to 0.6, then a parabola that joins
+ * with the same slope and reaches display white flatly where the sensor saturates, so that no highlight is called white
+ * before it is lost. The shader `develop.glsl.ts` has the same curve; tests hold the two together.
+ */
+export const displayFromMidGreyRatio = (midGreyRatio: number): number => {
+  const v = Math.max(midGreyRatio, 0) * midGreyLinear;
+  if (v <= shoulderStart) return v;
+  const range = saturationLinear - shoulderStart;
+  const s = Math.min((v - shoulderStart) / range, 1);
+  // cubic with f(0) = 0.6, f(1) = 1, slope 1 at the start, 0 at the end
+  const rise = 1 - shoulderStart;
+  const a = range - 2 * rise;
+  const b = 3 * rise - 2 * range;
+  return shoulderStart + s * (range + s * (b + s * a));
+};

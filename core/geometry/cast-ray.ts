@@ -1,0 +1,123 @@
+import { maxTreeDepth, type RayTree } from './ray-tree.ts';
+import type { Vec3 } from './vec.ts';
+
+/** A closest hit: distance along the ray in units of its direction, triangle in leaf order, weights of corners b and c. */
+export interface RayHit {
+  readonly t: number;
+  readonly triangle: number;
+  readonly u: number;
+  readonly v: number;
+}
+
+/** Slack in the corner weights that closes hairline cracks between triangles; the shaders use the same. */
+const edgeSlack = 1e-6;
+const stack = new Int32Array(maxTreeDepth);
+
+/** A direction component never exactly zero, so that slab tests need no special case. */
+const inverse = (d: number) => 1 / (Math.abs(d) < 1e-12 ? (d < 0 ? -1e-12 : 1e-12) : d);
+
+/** One ray against one tree: the state of a walk, kept out of the loops below. Not re-entrant, and needs not be. */
+const ray = { ox: 0, oy: 0, oz: 0, dx: 0, dy: 0, dz: 0, ix: 0, iy: 0, iz: 0 };
+const found = { t: 0, u: 0, v: 0 };
+
+const start = (origin: Vec3, direction: Vec3) => {
+  [ray.ox, ray.oy, ray.oz] = origin;
+  [ray.dx, ray.dy, ray.dz] = direction;
+  [ray.ix, ray.iy, ray.iz] = [inverse(ray.dx), inverse(ray.dy), inverse(ray.dz)];
+};
+
+/** Entry distance into a node's box, or Infinity when missed before `limit`. */
+const enterBox = (nodes: Float32Array, node: number, limit: number): number => {
+  const n = node * 8;
+  const ax = ((nodes[n] as number) - ray.ox) * ray.ix;
+  const bx = ((nodes[n + 4] as number) - ray.ox) * ray.ix;
+  const ay = ((nodes[n + 1] as number) - ray.oy) * ray.iy;
+  const by = ((nodes[n + 5] as number) - ray.oy) * ray.iy;
+  const az = ((nodes[n + 2] as number) - ray.oz) * ray.iz;
+  const bz = ((nodes[n + 6] as number) - ray.oz) * ray.iz;
+  const near = Math.max(Math.min(ax, bx), Math.min(ay, by), Math.min(az, bz), 0);
+  const far = Math.min(Math.max(ax, bx), Math.max(ay, by), Math.max(az, bz), limit);
+  return near <= far * 1.0000004 ? near : Number.POSITIVE_INFINITY;
+};
+
+/** Whether the ray meets a triangle within (0, limit); leaves t, u, v in `found`. Moller and Trumbore 1997. */
+const meetsTriangle = (c: Float32Array, triangle: number, limit: number): boolean => {
+  const i = triangle * 9;
+  const [x, y, z] = [c[i] as number, c[i + 1] as number, c[i + 2] as number];
+  const [ex, ey, ez] = [(c[i + 3] as number) - x, (c[i + 4] as number) - y, (c[i + 5] as number) - z];
+  const [fx, fy, fz] = [(c[i + 6] as number) - x, (c[i + 7] as number) - y, (c[i + 8] as number) - z];
+  const { dx, dy, dz } = ray;
+  const [px, py, pz] = [dy * fz - dz * fy, dz * fx - dx * fz, dx * fy - dy * fx];
+  const det = ex * px + ey * py + ez * pz;
+  if (det === 0) return false;
+  const inv = 1 / det;
+  const [sx, sy, sz] = [ray.ox - x, ray.oy - y, ray.oz - z];
+  const u = (sx * px + sy * py + sz * pz) * inv;
+  if (u < -edgeSlack || u > 1 + edgeSlack) return false;
+  const [qx, qy, qz] = [sy * ez - sz * ey, sz * ex - sx * ez, sx * ey - sy * ex];
+  const v = (dx * qx + dy * qy + dz * qz) * inv;
+  if (v < -edgeSlack || u + v > 1 + edgeSlack) return false;
+  const t = (fx * qx + fy * qy + fz * qz) * inv;
+  if (!(t > 0 && t < limit)) return false;
+  found.t = t;
+  found.u = u;
+  found.v = v;
+  return true;
+};
+
+/** Walks the tree, nearer child first; `visit` gets each leaf triangle with the present limit and returns the new one. */
+const walk = (tree: RayTree, limit: number, visit: (triangle: number, limit: number) => number): void => {
+  const { nodes } = tree;
+  let bound = limit;
+  let top = 0;
+  stack[0] = 0;
+  while (top >= 0) {
+    const node = stack[top--] as number;
+    if (enterBox(nodes, node, bound) === Number.POSITIVE_INFINITY) continue;
+    const link = nodes[node * 8 + 3] as number;
+    const count = nodes[node * 8 + 7] as number;
+    if (count > 0) {
+      for (let triangle = link; triangle < link + count; triangle++) bound = visit(triangle, bound);
+      continue;
+    }
+    const first = enterBox(nodes, node + 1, bound);
+    const second = enterBox(nodes, link, bound);
+    const firstIsNear = first <= second;
+    if (Math.max(first, second) < Number.POSITIVE_INFINITY) stack[++top] = firstIsNear ? link : node + 1;
+    if (Math.min(first, second) < Number.POSITIVE_INFINITY) stack[++top] = firstIsNear ? node + 1 : link;
+  }
+};
+
+/** Nearest triangle along a ray within (0, limit), or null. Both sides of a triangle count. */
+export const closestHit = (tree: RayTree, origin: Vec3, direction: Vec3, limit = Number.POSITIVE_INFINITY): RayHit | null => {
+  start(origin, direction);
+  let hit: RayHit | null = null;
+  walk(tree, limit, (triangle, bound) => {
+    if (!meetsTriangle(tree.corners, triangle, bound)) return bound;
+    hit = { t: found.t, triangle, u: found.u, v: found.v };
+    return found.t;
+  });
+  return hit;
+};
+
+/**
+ * Whether anything stands within (0, limit) of a ray.
+ *
+ * @param counts restricts the question to some triangles (in leaf order); all count when left out
+ */
+export const anyHit = (
+  tree: RayTree,
+  origin: Vec3,
+  direction: Vec3,
+  limit: number,
+  counts?: (triangle: number) => boolean,
+): boolean => {
+  start(origin, direction);
+  let blocked = false;
+  walk(tree, limit, (triangle, bound) => {
+    if (blocked || (counts && !counts(triangle)) || !meetsTriangle(tree.corners, triangle, bound)) return blocked ? -1 : bound;
+    blocked = true;
+    return -1;
+  });
+  return blocked;
+};

@@ -1,0 +1,28 @@
+import { setupVersion } from './schema/setup.ts';
+import { SetupError } from './setup-error.ts';
+
+/** Turns a document of the version it is filed under into the next version. */
+type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
+
+/** One step for each version that has a successor. Version 1 is the first, so there is none yet. */
+const migrations: Readonly<Record<number, Migration>> = {};
+
+/** Brings an older document up to the present version, step by step. Throws `SetupError` for versions it does not know. */
+export const migrateSetup = (
+  document: Record<string, unknown>,
+  steps: Readonly<Record<number, Migration>> = migrations,
+  target: number = setupVersion,
+): Record<string, unknown> => {
+  const { version } = document;
+  if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
+    throw new SetupError('version', 'version', `must be a whole number from 1 to ${target}`);
+  if (version > target)
+    throw new SetupError('version', 'version', `is ${version}; this program reads up to ${target}. A newer Lampfall wrote this file`);
+  let current = document;
+  for (let from = version; from < target; from++) {
+    const step = steps[from];
+    if (!step) throw new SetupError('version', 'version', `is ${version}; no way is known from version ${from} to ${from + 1}`);
+    current = { ...step(current), version: from + 1 };
+  }
+  return current;
+};

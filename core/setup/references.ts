@@ -1,0 +1,60 @@
+import type { Frame, Pass, Scheme, Setup } from './schema/setup.ts';
+import { pathText, SetupError } from './setup-error.ts';
+
+type Path = readonly (string | number)[];
+
+const fail = (path: Path, expected: string): never => {
+  throw new SetupError('reference', pathText(path), expected);
+};
+
+const requireUnique = (path: Path, items: readonly { readonly id: string }[]): void => {
+  const seen = new Set<string>();
+  items.forEach((item, i) => {
+    if (seen.has(item.id)) fail([...path, i, 'id'], `"${item.id}" is used twice; ids must differ`);
+    seen.add(item.id);
+  });
+};
+
+const checkPass = (path: Path, pass: Pass, frame: Frame, setup: Setup): void => {
+  if (!setup.lamps.some((lamp) => lamp.id === pass.lampId)) fail([...path, 'lampId'], `no lamp has the id "${pass.lampId}"`);
+  if (pass.on >= pass.off) fail([...path, 'on'], 'must be before off');
+  if (pass.off > frame.seconds) fail([...path, 'off'], `must be within the frame's ${frame.seconds} seconds`);
+  pass.waypoints.forEach((waypoint, i) => {
+    const before = pass.waypoints[i - 1];
+    if (before && waypoint.time <= before.time)
+      fail([...path, 'waypoints', i, 'time'], `must be after the waypoint before it (${before.time} s)`);
+  });
+};
+
+const checkScheme = (path: Path, scheme: Scheme, setup: Setup): void => {
+  requireUnique([...path, 'frames'], scheme.frames);
+  scheme.frames.forEach((frame, f) => {
+    const framePath = [...path, 'frames', f];
+    requireUnique([...framePath, 'passes'], frame.passes);
+    frame.passes.forEach((pass, p) => {
+      checkPass([...framePath, 'passes', p], pass, frame, setup);
+    });
+  });
+  scheme.blend.frames.forEach((part, b) => {
+    const blendPath = [...path, 'blend', 'frames', b];
+    if (!scheme.frames.some((frame) => frame.id === part.frameId))
+      fail([...blendPath, 'frameId'], `no frame of this scheme has the id "${part.frameId}"`);
+    if (part.where === 'subject' && !setup.subjects.some((subject) => subject.id === part.subjectId))
+      fail([...blendPath, 'subjectId'], `no subject has the id "${part.subjectId}"`);
+  });
+};
+
+/** Most parts that a setup may have in all, so that a hostile file can't fill the memory. */
+const maxParts = 5000;
+
+/** Checks what the field schema can't: unique ids, references that lead somewhere, times in order. Throws `SetupError`. */
+export const checkReferences = (setup: Setup): void => {
+  requireUnique(['subjects'], setup.subjects);
+  requireUnique(['lamps'], setup.lamps);
+  requireUnique(['schemes'], setup.schemes);
+  const parts = setup.subjects.reduce((sum, subject) => sum + subject.parts.length, 0);
+  if (parts > maxParts) fail(['subjects'], `has ${parts} parts in all; at most ${maxParts} are taken`);
+  setup.schemes.forEach((scheme, s) => {
+    checkScheme(['schemes', s], scheme, setup);
+  });
+};

@@ -1,0 +1,67 @@
+import { z } from 'zod';
+
+/** A number with its unit and range in the message and in the JSON schema. Infinity and NaN are refused by zod itself. */
+export const quantity = (unit: string, min: number, max: number, description: string) =>
+  z
+    .number({ error: `must be a number${unit ? ` in ${unit}` : ''}, from ${min} to ${max}` })
+    .min(min, `must be at least ${min}${unit ? ` ${unit}` : ''}`)
+    .max(max, `must be at most ${max}${unit ? ` ${unit}` : ''}`)
+    .describe(unit ? `${description} (${unit})` : description);
+
+/** A whole number. */
+export const whole = (min: number, max: number, description: string) =>
+  quantity('', min, max, description).refine(Number.isInteger, 'must be a whole number');
+
+/** Identifier that other parts of the document point to. */
+export const id = z
+  .string({ error: 'must be an id: letters, digits, - and _' })
+  .regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, 'must be an id: letters, digits, - and _, at most 64 of them')
+  .describe('identifier, unique among its kind in the setup');
+
+/** A name shown to people. */
+export const name = z
+  .string({ error: 'must be a text' })
+  .min(1, 'must not be empty')
+  .max(80, 'must be at most 80 characters')
+  .describe('name shown on screen and on paper');
+
+/** A place in the scene. */
+export const position = z
+  .tuple(
+    [
+      quantity('metres', -5000, 5000, 'east'),
+      quantity('metres', -5000, 5000, 'north'),
+      quantity('metres', -500, 2000, 'up, 0 = the ground'),
+    ],
+    { error: 'must be three numbers: [east, north, up] in metres' },
+  )
+  .describe('[east, north, up] in metres; the origin lies on the ground');
+
+/** A place on the ground. */
+export const groundPoint = z
+  .tuple([quantity('metres', -5000, 5000, 'east'), quantity('metres', -5000, 5000, 'north')], {
+    error: 'must be two numbers: [east, north] in metres',
+  })
+  .describe('[east, north] in metres');
+
+const share = quantity('', 0, 1, 'share from 0 to 1');
+
+/** Linear RGB, each 0 to 1. */
+export const rgb = z
+  .tuple([share, share, share], { error: 'must be three numbers from 0 to 1: [red, green, blue]' })
+  .describe('linear red, green, blue, each 0 to 1');
+
+/** How a surface returns light. */
+export const finish = z
+  .strictObject({
+    reflectance: z
+      .union([share, rgb], { error: 'must be a number from 0 to 1 or three of them' })
+      .default(0.2)
+      .describe('share of light returned: one grey value or linear [red, green, blue]'),
+    gloss: quantity('', 0, 1, 'strength of the sheen, 0 = matt; kept with the setup, not drawn yet').default(0),
+  })
+  .describe('finish of a surface');
+
+export const degrees = (min: number, max: number, description: string) => quantity('degrees', min, max, description);
+export const metres = (min: number, max: number, description: string) => quantity('metres', min, max, description);
+export const kelvin = quantity('kelvin', 1667, 25000, 'colour temperature');

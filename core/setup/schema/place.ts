@@ -1,0 +1,73 @@
+import { z } from 'zod';
+import { degrees, finish, groundPoint, metres, quantity, whole } from './fields.ts';
+
+const kelvinOf = (description: string) => quantity('kelvin', 1667, 25000, description);
+
+const moonlight = z
+  .strictObject({
+    bearingDegrees: degrees(0, 360, 'where the moon stands, clockwise from the scene’s north'),
+    altitudeDegrees: degrees(0, 90, 'height of the moon above the horizon'),
+    illuminanceLux: quantity('lux', 0, 1, 'light on a surface square to the moon; full moon about 0.2'),
+    temperatureKelvin: kelvinOf('colour of moonlight').default(4120),
+  })
+  .describe('moonlight as a plain directional light');
+
+const skylight = z
+  .strictObject({
+    illuminanceLux: quantity('lux', 0, 1000, 'light of the whole sky on level ground; a dark moonless site about 0.0007'),
+    temperatureKelvin: kelvinOf('colour of the sky').default(6000),
+  })
+  .describe('an even sky');
+
+const glowDome = z
+  .strictObject({
+    bearingDegrees: degrees(0, 360, 'middle of the glow'),
+    widthDegrees: degrees(1, 180, 'width along the horizon'),
+    heightDegrees: degrees(1, 90, 'height above the horizon'),
+    luminanceCdM2: quantity('cd/m2', 0, 10, 'brightness at the horizon'),
+    temperatureKelvin: kelvinOf('colour of the glow').default(2200),
+  })
+  .describe('glow of a town; kept with the setup, not drawn yet');
+
+export const place = z
+  .strictObject({
+    latitudeDegrees: degrees(-90, 90, 'latitude, north positive').default(54),
+    longitudeDegrees: degrees(-180, 180, 'longitude, east positive').default(-2),
+    localTime: z
+      .string()
+      .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'must be a date and time such as 2026-10-09T22:30')
+      .default('2026-10-09T22:30')
+      .describe('date and time at the place, without zone'),
+    timeZone: z
+      .string()
+      .regex(/^[A-Za-z][A-Za-z0-9_+/-]{0,63}$/, 'must be a zone name such as Etc/UTC')
+      .default('Etc/UTC')
+      .describe('IANA time zone'),
+    northDegrees: degrees(0, 360, 'true bearing of the scene’s north axis').default(0),
+    moonlight: moonlight.nullable().default(null),
+    skylight: skylight.default({ illuminanceLux: 0.0007, temperatureKelvin: 6000 }),
+    glowDomes: z.array(glowDome).max(12, 'must be at most 12').default([]),
+    hazeVisibilityKm: quantity('km', 0.05, 300, 'visibility; null = clear').nullable().default(null),
+  })
+  .describe('where and when, and the light that is there without lamps');
+
+const relief = z
+  .strictObject({
+    kind: z.enum(['stones', 'tufts'], { error: 'must be "stones" or "tufts"' }).describe('what stands on the ground'),
+    count: whole(0, 20000, 'how many'),
+    heightMetres: z
+      .tuple([metres(0.002, 3, 'smallest'), metres(0.002, 3, 'largest')])
+      .refine(([low, high]) => low <= high, 'must be [smallest, largest]')
+      .describe('[smallest, largest] height in metres'),
+    centre: groundPoint.default([0, 5]),
+    radiusMetres: metres(0.1, 500, 'of the strewn circle').default(12),
+    seed: whole(0, 4294967295, 'changes the scatter').default(1),
+  })
+  .describe('small things strewn over the ground that throw shadows');
+
+export const ground = z
+  .strictObject({
+    finish: finish.default({ reflectance: 0.12, gloss: 0 }),
+    relief: z.array(relief).max(8, 'must be at most 8').default([]),
+  })
+  .describe('the surface under everything');

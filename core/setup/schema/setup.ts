@@ -1,0 +1,42 @@
+import { z } from 'zod';
+import { camera } from './camera.ts';
+import { id, name } from './fields.ts';
+import { lamp } from './lamp.ts';
+import { ground, place } from './place.ts';
+import { scheme } from './scheme.ts';
+import { subject } from './subject.ts';
+
+/** The version that this program writes. */
+export const setupVersion = 1;
+
+/** The whole document, schema version 1. References between its parts are checked in `references.ts`. */
+export const setupSchema = z
+  .strictObject({
+    format: z.literal('lampfall-setup', { error: 'must be "lampfall-setup"' }),
+    version: z.literal(setupVersion, { error: `must be ${setupVersion}` }),
+    id,
+    name,
+    note: z.string().max(4000, 'must be at most 4000 characters').default(''),
+    place: place.prefault({}),
+    ground: ground.prefault({}),
+    subjects: z.array(subject).max(500, 'must be at most 500').default([]),
+    camera,
+    lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
+    schemes: z.array(scheme).min(1, 'must have at least one scheme').max(24, 'must be at most 24'),
+  })
+  .describe('A Lampfall setup: one place, subjects, a camera, lamps, and ways of lighting them');
+
+export type Setup = z.output<typeof setupSchema>;
+export type Scheme = Setup['schemes'][number];
+export type Frame = Scheme['frames'][number];
+export type Pass = Frame['passes'][number];
+export type Waypoint = Pass['waypoints'][number];
+export type Gel = Pass['gels'][number];
+export type Lamp = Setup['lamps'][number];
+export type Beam = Extract<Lamp, { kind: 'torch' }>['beam'];
+export type Subject = Setup['subjects'][number];
+export type Part = Subject['parts'][number];
+export type Camera = Setup['camera'];
+export type Ground = Setup['ground'];
+export type Finish = Subject['finish'];
+export type Position = Waypoint['position'];

@@ -1,0 +1,65 @@
+import { anyHit } from '../geometry/cast-ray.ts';
+import { add, basisAround, dot, length, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
+import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
+import type { Stage } from '../world/stage.ts';
+import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
+
+/** A receiver: where shadow rays start, and the normal that the cosine is taken with. */
+export interface Receiver {
+  readonly shadowOrigin: Vec3;
+  readonly normal: Vec3;
+}
+
+/** The random numbers of one sample. */
+export interface SampleNumbers {
+  readonly u: number;
+  readonly v: number;
+  /** Share of the on-time, 0 to 1. */
+  readonly time: number;
+}
+
+/** Shadow rays end this share short of the lamp, so that nothing at the lamp itself blocks them. */
+const reach = 1 - 1e-5;
+
+/**
+ * One sample of the illuminance that a source at unit strength puts on a receiver, in lux (per lumen or per lux of
+ * source). Inverse square, cosine, visibility. The mean over samples is the estimator that both renderers share.
+ */
+export const irradianceSample = (stage: Stage, source: Source, receiver: Receiver, numbers: SampleNumbers): number => {
+  switch (source.kind) {
+    case 'lamp': {
+      const pose = poseAt(source, numbers.time);
+      const { spot, normal } = emitterSpot(source.emitter, pose, numbers.u, numbers.v);
+      const way = sub(spot, receiver.shadowOrigin);
+      const distance = Math.max(length(way), 1e-4);
+      const toLamp = scale(way, 1 / distance);
+      const cosReceiver = dot(receiver.normal, toLamp);
+      if (cosReceiver <= 0) return 0;
+      const intensity = spotIntensityPerLumen(source.emitter, pose, scale(toLamp, -1), normal);
+      if (intensity <= 0 || anyHit(stage.tree, receiver.shadowOrigin, toLamp, distance * reach)) return 0;
+      return (intensity * cosReceiver) / distance ** 2;
+    }
+    case 'moon': {
+      const { first, second } = basisAround(source.toward);
+      const [a, b] = [2 * numbers.u - 1, 2 * numbers.v - 1].map((x) => x * moonRadiusRadians) as [number, number];
+      const toMoon = normalize(add(source.toward, add(scale(first, a), scale(second, b))));
+      const cosReceiver = dot(receiver.normal, toMoon);
+      return cosReceiver <= 0 || anyHit(stage.tree, receiver.shadowOrigin, toMoon, farAway) ? 0 : cosReceiver;
+    }
+    case 'sky':
+      return skySample(stage, receiver, numbers);
+  }
+};
+
+const farAway = 1e5;
+
+/** An even dome of 1 lux on level ground, sampled by the cosine round the normal; sample 0 looks along the normal. */
+const skySample = (stage: Stage, { shadowOrigin, normal }: Receiver, { u, v }: SampleNumbers): number => {
+  const middle = u === 0.5 && v === 0.5;
+  const r = Math.sqrt(u);
+  const { first, second } = basisAround(normal);
+  const around = add(scale(first, r * Math.cos(2 * Math.PI * v)), scale(second, r * Math.sin(2 * Math.PI * v)));
+  const toSky = middle ? normal : normalize(add(scale(normal, Math.sqrt(Math.max(1 - u, 0))), around));
+  if (toSky[1] <= 0) return middle ? Math.max((1 + normal[1]) / 2, 0) : 0;
+  return anyHit(stage.tree, shadowOrigin, toSky, farAway) ? 0 : 1;
+};

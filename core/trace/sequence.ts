@@ -1,0 +1,37 @@
+/** What each dimension of the sequence is for. */
+export const dimension = { pixelX: 0, pixelY: 1, emitterU: 2, emitterV: 3, time: 4, lensU: 5, lensV: 6 } as const;
+const dimensions = 7;
+
+/** Root of x^(d+1) = x + 1: the generalised golden ratio whose powers make an evenly spread additive sequence. */
+const ratio = (() => {
+  let x = 1.5;
+  for (let i = 0; i < 64; i++) x = (1 + x) ** (1 / (dimensions + 1));
+  return x;
+})();
+
+/** Step of the additive sequence in each dimension, as a fraction of 2^32; the shaders are given the same numbers. */
+export const sequenceSteps: readonly number[] = Array.from({ length: dimensions }, (_, d) =>
+  Math.floor(ratio ** -(d + 1) * 2 ** 32),
+);
+
+/** A 32-bit hash of a pixel and a dimension, so that neighbours do not share a pattern (PCG output step, O'Neill 2014). */
+export const pixelHash = (x: number, y: number, dim: number): number => {
+  let h = (Math.imul(x, 0x9e3779b1) ^ Math.imul(y, 0x85ebca6b) ^ Math.imul(dim + 1, 0xc2b2ae35)) >>> 0;
+  h = (Math.imul(h, 747796405) + 2891336453) >>> 0;
+  h = Math.imul((h >>> ((h >>> 28) + 4)) ^ h, 277803737) >>> 0;
+  return ((h >>> 22) ^ h) >>> 0;
+};
+
+/** Upper 24 bits as a number in [0, 1): exact in 32-bit floats, so that both renderers get the same one. */
+const unit = (bits: number): number => (bits >>> 8) / 16777216;
+
+/**
+ * Number of a sample in one dimension, in [0, 1). Sample 0 is the middle of everything: the first picture is hard-edged
+ * and clean. Later samples follow an additive sequence shifted per pixel.
+ */
+export const sampleNumber = (sample: number, dim: number, x: number, y: number): number =>
+  sample === 0 ? 0.5 : unit((Math.imul(sample, sequenceSteps[dim] as number) + pixelHash(x, y, dim)) >>> 0);
+
+/** The same for things that all pixels share, such as the moment along a pass. */
+export const sharedSampleNumber = (sample: number, dim: number): number =>
+  sample === 0 ? 0.5 : unit((Math.imul(sample, sequenceSteps[dim] as number) + 0x80000000) >>> 0);

@@ -1,0 +1,140 @@
+import { planckLinearSrgb, whiteBalanceMatrix } from '../colour/adaptation.ts';
+import { lightThroughGels } from '../colour/gel.ts';
+import type { Matrix3, Triple } from '../colour/matrix.ts';
+import { type CameraView, cameraView } from '../camera/camera-view.ts';
+import type { Exposure } from '../camera/exposure.ts';
+import { mix, type Vec3 } from '../geometry/vec.ts';
+import { type Emitter, type Pose, poseToward } from '../photometry/emitter.ts';
+import type { Camera, Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import { radiansFromDegrees } from '../units/angle.ts';
+import { exactFNumber } from '../units/third-stops.ts';
+import { worldFromDocument } from './axes.ts';
+import { emitterOf, fluxOf } from './lamp-light.ts';
+import { type Stage, stageOf } from './stage.ts';
+
+/** A moment on a pass's way. */
+export interface PathPoint {
+  readonly seconds: number;
+  readonly position: Vec3;
+  readonly aim: Vec3;
+}
+
+/** Where light comes from, at unit strength: one lumen of a lamp, one lux of moon or sky. A source makes one layer. */
+export type Source =
+  | { readonly kind: 'lamp'; readonly emitter: Emitter; readonly path: readonly PathPoint[]; readonly onOff: readonly [number, number] }
+  | { readonly kind: 'moon'; readonly toward: Vec3 }
+  | { readonly kind: 'sky' };
+
+/** A source in a frame with what it weighs there. */
+export interface WorldLight {
+  /** Pass id, or "moon" and "sky". */
+  readonly id: string;
+  readonly source: Source;
+  /** Linear RGB, luminance in lumens (lamps) or lux (moon, sky). */
+  readonly strength: Triple;
+  /** Time that it shines while the shutter is open. */
+  readonly seconds: number;
+}
+
+export interface WorldFrame {
+  readonly id: string;
+  readonly exposure: Exposure;
+  readonly whiteBalance: Matrix3;
+  /** Passes in order, then moon and sky. */
+  readonly lights: readonly WorldLight[];
+}
+
+/** A setup under one scheme, in core units and world axes: all that tracing and readings need. */
+export interface World {
+  readonly stage: Stage;
+  readonly view: CameraView;
+  /** Width over height of the sensor. */
+  readonly aspect: number;
+  readonly frames: readonly WorldFrame[];
+}
+
+/** Angular radius of the moon: half of 0.518 degrees (checkvalues.md 8h). */
+export const moonRadiusRadians = radiansFromDegrees(0.518 / 2);
+
+const viewOf = (camera: Camera): CameraView =>
+  cameraView({
+    position: worldFromDocument(camera.position),
+    aim: worldFromDocument(camera.aim),
+    rollRadians: radiansFromDegrees(camera.rollDegrees),
+    sensorWidthMm: camera.sensor.widthMm,
+    sensorHeightMm: camera.sensor.heightMm,
+    focalLengthMm: camera.focalLengthMm,
+  });
+
+const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
+const colourOf = (kelvin: number): Triple => planckLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
+
+const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+  if (!lamp) return [];
+  const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
+  const path = pass.waypoints.map(({ time, position, aim }) => ({
+    seconds: time,
+    position: worldFromDocument(position),
+    aim: worldFromDocument(aim),
+  }));
+  return [
+    {
+      id: pass.id,
+      source: { kind: 'lamp', emitter: emitterOf(lamp), path, onOff: [pass.on, pass.off] },
+      strength: scaled(tint, (fluxOf(lamp) * pass.levelPercent * transmission) / 100),
+      seconds: pass.off - pass.on,
+    },
+  ];
+};
+
+const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
+  const lights: WorldLight[] = [];
+  if (place.moonlight) {
+    const { bearingDegrees, altitudeDegrees, illuminanceLux, temperatureKelvin } = place.moonlight;
+    const [b, a] = [radiansFromDegrees(bearingDegrees), radiansFromDegrees(altitudeDegrees)];
+    const toward: Vec3 = [Math.sin(b) * Math.cos(a), Math.sin(a), -Math.cos(b) * Math.cos(a)];
+    lights.push({ id: 'moon', source: { kind: 'moon', toward }, strength: scaled(colourOf(temperatureKelvin), illuminanceLux), seconds });
+  }
+  const { illuminanceLux, temperatureKelvin } = place.skylight;
+  lights.push({ id: 'sky', source: { kind: 'sky' }, strength: scaled(colourOf(temperatureKelvin), illuminanceLux), seconds });
+  return lights;
+};
+
+const frameOf = (frame: Frame, setup: Setup): WorldFrame => ({
+  id: frame.id,
+  exposure: { fNumber: exactFNumber(frame.aperture), iso: frame.iso },
+  whiteBalance: whiteBalanceMatrix(frame.whiteBalance.kelvin, frame.whiteBalance.tint),
+  lights: [...frame.passes.flatMap((pass) => lightOfPass(pass, setup)), ...ambientOf(setup, frame.seconds)],
+});
+
+/** The world of a setup under one of its schemes. The stage is shared between worlds where it can be. */
+export const buildWorld = (setup: Setup, scheme: Scheme): World => {
+  const camera = scheme.camera ?? setup.camera;
+  return {
+    stage: stageOf(setup),
+    view: viewOf(camera),
+    aspect: camera.sensor.widthMm / camera.sensor.heightMm,
+    frames: scheme.frames.map((frame) => frameOf(frame, setup)),
+  };
+};
+
+/** Position and aim on a path at a time: straight and even between waypoints, at rest before the first and after the last. */
+export const placeOnPath = (path: readonly PathPoint[], seconds: number): { position: Vec3; aim: Vec3 } => {
+  const after = path.findIndex((point) => point.seconds > seconds);
+  if (after <= 0) return (after < 0 ? path.at(-1) : path[0]) as PathPoint;
+  const [a, b] = [path[after - 1] as PathPoint, path[after] as PathPoint];
+  const t = (seconds - a.seconds) / (b.seconds - a.seconds);
+  return { position: mix(a.position, b.position, t), aim: mix(a.aim, b.aim, t) };
+};
+
+/**
+ * The pose of a lamp source at a share of its on-time, 0 to 1. Where a path's position runs through its aim the lamp
+ * points straight down for that moment.
+ */
+export const poseAt = (source: Extract<Source, { kind: 'lamp' }>, share: number): Pose => {
+  const [on, off] = source.onOff;
+  const { position, aim } = placeOnPath(source.path, on + (off - on) * share);
+  const apart = Math.hypot(aim[0] - position[0], aim[1] - position[1], aim[2] - position[2]) > 1e-9;
+  return apart ? poseToward(position, aim) : { position, axis: [0, -1, 0] };
+};
