@@ -55,11 +55,11 @@ export const boxMesh = (shape: BoxShape): Mesh => {
   const outward = (p: Vec3): Vec3 => normalize([p[0] / half[0] ** 4, p[1] / half[1] ** 4, p[2] / half[2] ** 4]);
   const surface = (face: (typeof faces)[number], s: number, t: number): Vec3 => {
     const p = roundedPoint(onFace(face, s, t), half, radius);
-    const sunk = hollows.reduce((sum, centre) => {
+    const deepest = hollows.reduce((most, centre) => {
       const x = Math.min(distance(p, centre) / shape.dimples.radiusMetres, 1);
-      return sum + shape.dimples.depthMetres * (1 - x * x) ** 2;
+      return Math.max(most, shape.dimples.depthMetres * (1 - x * x) ** 2);
     }, 0);
-    return stand(sunk > 0 ? sub(p, scale(outward(p), sunk)) : p);
+    return stand(deepest > 0 ? sub(p, scale(outward(p), deepest)) : p);
   };
   return plain ? sharpBox((face, s, t) => stand(onFace(face, s, t))) : dividedBox(half, surface);
 };

@@ -1,0 +1,119 @@
+import type { WebGLRenderer, WebGLRenderTarget } from 'three';
+import type { CameraView } from '../../../core/camera/camera-view.ts';
+import type { Source } from '../../../core/world/world.ts';
+import { floatTarget, recordTarget, targetBytes } from './targets.ts';
+
+/** A size in texels. */
+export interface Size {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** One source's running mean over one camera's picture. */
+export interface StoredLayer {
+  readonly key: string;
+  readonly source: Source;
+  readonly shot: Shot;
+  /** A quick small picture shown until the full one has its first sample. */
+  coarse: WebGLRenderTarget | null;
+  full: WebGLRenderTarget | null;
+  /** Samples in `full`. */
+  samples: number;
+  /** Counts up with use; the smallest goes first when memory runs short. */
+  lastUsed: number;
+}
+
+/** A camera over a stage at a size: what first hits are cached for. */
+export interface Shot {
+  readonly key: string;
+  readonly view: CameraView;
+  readonly size: Size;
+  coarseSize: Size;
+  coarseHits: WebGLRenderTarget | null;
+  /** First hits of the first samples, kept. */
+  readonly keptHits: WebGLRenderTarget[];
+  /** First hits of one later sample. */
+  scratchHits: WebGLRenderTarget | null;
+  scratchSample: number;
+  lastUsed: number;
+}
+
+/** Memory for layers and first hits that are not on screen, in bytes. */
+const spareBytes = 192e6;
+
+/** How many samples of first hits are kept for a shot, so that moving a lamp need not trace them again. */
+export const keptSamples = (size: Size): number => Math.max(1, Math.min(8, Math.floor(48e6 / targetBytes(size))));
+
+const disposeAll = (targets: readonly (WebGLRenderTarget | null)[]) => {
+  for (const target of targets) target?.dispose();
+};
+
+/** All layers and first hits that are in memory, by key. */
+export class LayerStore {
+  private readonly gl: WebGLRenderer;
+  readonly layers = new Map<string, StoredLayer>();
+  readonly shots = new Map<string, Shot>();
+  private clock = 0;
+
+  constructor(gl: WebGLRenderer) {
+    this.gl = gl;
+  }
+
+  shot(key: string, view: CameraView, size: Size, coarseSize: Size): Shot {
+    let shot = this.shots.get(key);
+    if (!shot) {
+      shot = { key, view, size, coarseSize, coarseHits: null, keptHits: [], scratchHits: null, scratchSample: -1, lastUsed: 0 };
+      this.shots.set(key, shot);
+    }
+    if (shot.coarseSize.width !== coarseSize.width) {
+      shot.coarseHits?.dispose();
+      Object.assign(shot, { coarseSize, coarseHits: null });
+    }
+    shot.lastUsed = ++this.clock;
+    return shot;
+  }
+
+  layer(key: string, source: Source, shot: Shot): StoredLayer {
+    let layer = this.layers.get(key);
+    if (!layer) {
+      layer = { key, source, shot, coarse: null, full: null, samples: 0, lastUsed: 0 };
+      this.layers.set(key, layer);
+    }
+    layer.lastUsed = ++this.clock;
+    return layer;
+  }
+
+  makeFloat = (size: Size): WebGLRenderTarget => floatTarget(this.gl, size.width, size.height);
+  makeRecord = (size: Size): WebGLRenderTarget => recordTarget(size.width, size.height);
+
+  /** Lets go of what was used longest ago, until what is not wanted now fits the spare memory. */
+  trim(wanted: ReadonlySet<StoredLayer>): void {
+    const shotsWanted = new Set([...wanted].map(({ shot }) => shot));
+    const spareLayers = [...this.layers.values()].filter((layer) => !wanted.has(layer)).sort((a, b) => b.lastUsed - a.lastUsed);
+    let bytes = 0;
+    for (const layer of spareLayers) {
+      bytes += layer.full ? targetBytes(layer.full) : 0;
+      // a layer that was dragged through and never got a sample is not worth keeping
+      if (bytes > spareBytes || layer.samples === 0) this.dropLayer(layer);
+    }
+    const shotsUsed = new Set([...this.layers.values()].map(({ shot }) => shot));
+    for (const shot of this.shots.values()) {
+      if (shotsWanted.has(shot)) continue;
+      disposeAll([shot.coarseHits, ...shot.keptHits, shot.scratchHits]);
+      Object.assign(shot, { coarseHits: null, scratchHits: null, scratchSample: -1 });
+      shot.keptHits.length = 0;
+      if (!shotsUsed.has(shot)) this.shots.delete(shot.key);
+    }
+  }
+
+  private dropLayer(layer: StoredLayer): void {
+    disposeAll([layer.coarse, layer.full]);
+    this.layers.delete(layer.key);
+  }
+
+  clear(): void {
+    for (const layer of [...this.layers.values()]) this.dropLayer(layer);
+    for (const shot of this.shots.values()) disposeAll([shot.coarseHits, ...shot.keptHits, shot.scratchHits]);
+    this.shots.clear();
+  }
+}

@@ -1,0 +1,95 @@
+import { Matrix3, Vector2, Vector3 } from 'three';
+import type { CameraView } from '../../../core/camera/camera-view.ts';
+import { basisAround } from '../../../core/geometry/vec.ts';
+import { coneSolidAngle, lobePeakPerLumen } from '../../../core/photometry/beam.ts';
+import type { EmitterShape } from '../../../core/photometry/emitter.ts';
+import { poseAt, type Source } from '../../../core/world/world.ts';
+import { sourceKinds } from './shaders/light.frag.ts';
+import type { StageTextures } from './stage-textures.ts';
+
+const shapes: Record<EmitterShape, number> = { disc: 0, rectangle: 1, sphere: 2, tube: 3 };
+const vec3 = () => ({ value: new Vector3() });
+
+export const stageUniforms = () => ({
+  nodes: { value: null as StageTextures['nodes'] | null },
+  corners: { value: null as StageTextures['corners'] | null },
+  normals: { value: null as StageTextures['normals'] | null },
+  reflectances: { value: null as StageTextures['reflectances'] | null },
+});
+
+export const cameraUniforms = () => ({
+  eye: vec3(),
+  viewRight: vec3(),
+  viewUp: vec3(),
+  viewForward: vec3(),
+  viewTangents: { value: new Vector2() },
+  pictureSize: { value: new Vector2() },
+  sampleIndex: { value: 0 },
+});
+
+export const sourceUniforms = () => ({
+  sourceKind: { value: 0 },
+  towardMoon: vec3(),
+  moonFirst: vec3(),
+  moonSecond: vec3(),
+  lampShape: { value: 0 },
+  lampPosition: vec3(),
+  lampAxis: vec3(),
+  lampFirst: vec3(),
+  lampSecond: vec3(),
+  lampHalfSize: { value: new Vector2() },
+  lampLobe: { value: new Vector2() },
+  lampSpill: vec3(),
+});
+
+/** Points uniforms at a stage. */
+export const setStage = (u: ReturnType<typeof stageUniforms>, textures: StageTextures): void => {
+  u.nodes.value = textures.nodes;
+  u.corners.value = textures.corners;
+  u.normals.value = textures.normals;
+  u.reflectances.value = textures.reflectances;
+};
+
+/** Sets camera, picture size and sample. */
+export const setCamera = (
+  u: ReturnType<typeof cameraUniforms>,
+  view: CameraView,
+  size: { width: number; height: number },
+  sample: number,
+): void => {
+  u.eye.value.set(...view.position);
+  u.viewRight.value.set(...view.right);
+  u.viewUp.value.set(...view.up);
+  u.viewForward.value.set(...view.forward);
+  u.viewTangents.value.set(view.tanHalfWidth, view.tanHalfHeight);
+  u.pictureSize.value.set(size.width, size.height);
+  u.sampleIndex.value = sample;
+};
+
+/** Sets a source as it is at a share of its on-time. */
+export const setSource = (u: ReturnType<typeof sourceUniforms>, source: Source, time: number): void => {
+  u.sourceKind.value = sourceKinds[source.kind];
+  if (source.kind === 'moon') {
+    const { first, second } = basisAround(source.toward);
+    u.towardMoon.value.set(...source.toward);
+    u.moonFirst.value.set(...first);
+    u.moonSecond.value.set(...second);
+  }
+  if (source.kind !== 'lamp') return;
+  const pose = poseAt(source, time);
+  const { first, second } = basisAround(pose.axis);
+  const { shape, beam, halfWidthMetres, halfHeightMetres } = source.emitter;
+  u.lampShape.value = shapes[shape];
+  u.lampPosition.value.set(...pose.position);
+  u.lampAxis.value.set(...pose.axis);
+  u.lampFirst.value.set(...first);
+  u.lampSecond.value.set(...second);
+  u.lampHalfSize.value.set(halfWidthMetres, halfHeightMetres);
+  u.lampLobe.value.set(beam.exponent, (1 - beam.spillShare) * lobePeakPerLumen(beam.exponent));
+  const spill = (2 * beam.spillShare) / (coneSolidAngle(beam.cosSpill) + coneSolidAngle(beam.cosSpillEven) || 1);
+  u.lampSpill.value.set(beam.cosSpill, beam.cosSpillEven, spill);
+};
+
+/** three's matrix from a row-major one. */
+export const matrixFromRows = (m: readonly (readonly [number, number, number])[]): Matrix3 =>
+  new Matrix3().set(...(m.flat() as Parameters<Matrix3['set']>));

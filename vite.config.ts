@@ -1,0 +1,35 @@
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vitest/config';
+
+const project = (name: string, include: string, extra: object = {}) => ({
+  extends: true as const,
+  root: '.',
+  test: { name, include: [include], environment: 'node', ...extra },
+});
+
+// The page is app/web; tests are split so that `npm run check` can run the architecture test alone.
+export default defineConfig({
+  root: 'app/web',
+  base: './',
+  plugins: [react()],
+  build: { outDir: '../../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
+  worker: { format: 'es' },
+  preview: { port: 4317 },
+  server: { port: 4318 },
+  test: {
+    root: '.',
+    reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
+    projects: [
+      project('architecture', 'tests/architecture/**/*.test.ts'),
+      project('core', 'tests/core/**/*.test.ts', { testTimeout: 60_000 }),
+      project('reference', 'tests/reference/**/*.test.ts'),
+      project('app', 'tests/app/**/*.test.{ts,tsx}', { testTimeout: 60_000 }),
+      project('browser', 'tests/browser/**/*.test.ts', {
+        globalSetup: ['tests/browser/global-setup.ts'],
+        testTimeout: 240_000,
+        hookTimeout: 240_000,
+        fileParallelism: false,
+      }),
+    ],
+  },
+});
