@@ -89,7 +89,12 @@ const walk = (tree: RayTree, limit: number, visit: (triangle: number, limit: num
 };
 
 /** Nearest triangle along a ray within (0, limit), or null. Both sides of a triangle count. */
-export const closestHit = (tree: RayTree, origin: Vec3, direction: Vec3, limit = Number.POSITIVE_INFINITY): RayHit | null => {
+export const closestHit = (
+  tree: RayTree,
+  origin: Vec3,
+  direction: Vec3,
+  limit = Number.POSITIVE_INFINITY,
+): RayHit | null => {
   start(origin, direction);
   let hit: RayHit | null = null;
   walk(tree, limit, (triangle, bound) => {
@@ -115,7 +120,8 @@ export const anyHit = (
   start(origin, direction);
   let blocked = false;
   walk(tree, limit, (triangle, bound) => {
-    if (blocked || (counts && !counts(triangle)) || !meetsTriangle(tree.corners, triangle, bound)) return blocked ? -1 : bound;
+    if (blocked || (counts && !counts(triangle)) || !meetsTriangle(tree.corners, triangle, bound))
+      return blocked ? -1 : bound;
     blocked = true;
     return -1;
   });

@@ -78,7 +78,12 @@ export const composeRigid = (outer: Rigid, inner: Rigid): Rigid => ({
  */
 export const rigidFromTurns = (origin: Vec3, turn: number, tilt: number, roll: number): Rigid => {
   const [ct, st, ci, si, cr, sr] = [turn, tilt, roll].flatMap((a) => [Math.cos(a), Math.sin(a)]) as number[] as [
-    number, number, number, number, number, number,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
   ];
   const about = (x: Vec3, y: Vec3, z: Vec3): Rigid => ({ x, y, z, origin: [0, 0, 0] });
   const byRoll = about([cr, -sr, 0], [sr, cr, 0], [0, 0, 1]);
@@ -99,7 +104,6 @@ export const enclosedVolume = ({ positions }: Mesh): number => {
 export const surfaceArea = ({ positions }: Mesh): number => {
   let twice = 0;
   const at = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
-  for (let i = 0; i < positions.length; i += 9)
-    twice += length(cross(sub(at(i + 3), at(i)), sub(at(i + 6), at(i))));
+  for (let i = 0; i < positions.length; i += 9) twice += length(cross(sub(at(i + 3), at(i)), sub(at(i + 6), at(i))));
   return twice / 2;
 };

@@ -29,7 +29,12 @@ export const buildRayTree = (positions: Float64Array): RayTree => {
   const count = positions.length / 9;
   const geometry = new BufferGeometry();
   geometry.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
-  geometry.setIndex(new BufferAttribute(Uint32Array.from({ length: count * 3 }, (_, i) => i), 1));
+  geometry.setIndex(
+    new BufferAttribute(
+      Uint32Array.from({ length: count * 3 }, (_, i) => i),
+      1,
+    ),
+  );
   const bvh = new MeshBVH(geometry, { strategy: SAH, maxDepth: maxTreeDepth - 2, targetLeafSize: 4 });
   const index = (geometry.index as BufferAttribute).array;
   const sourceTriangle = Uint32Array.from({ length: count }, (_, t) => (index[3 * t] as number) / 3);

@@ -40,7 +40,12 @@ const discFromSquare = (u: number, v: number): readonly [number, number] => {
  *
  * @returns the spot and, for a sphere, its outward normal; a sphere's middle is its centre, with no normal
  */
-export const emitterSpot = (emitter: Emitter, pose: Pose, u: number, v: number): { spot: Vec3; normal: Vec3 | null } => {
+export const emitterSpot = (
+  emitter: Emitter,
+  pose: Pose,
+  u: number,
+  v: number,
+): { spot: Vec3; normal: Vec3 | null } => {
   const { halfWidthMetres: w, halfHeightMetres: h } = emitter;
   if (emitter.shape === 'sphere') {
     if (u === 0.5 && v === 0.5) return { spot: pose.position, normal: null };

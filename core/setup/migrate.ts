@@ -17,11 +17,16 @@ export const migrateSetup = (
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 1)
     throw new SetupError('version', 'version', `must be a whole number from 1 to ${target}`);
   if (version > target)
-    throw new SetupError('version', 'version', `is ${version}; this program reads up to ${target}. A newer Lampfall wrote this file`);
+    throw new SetupError(
+      'version',
+      'version',
+      `is ${version}; this program reads up to ${target}. A newer Lampfall wrote this file`,
+    );
   let current = document;
   for (let from = version; from < target; from++) {
     const step = steps[from];
-    if (!step) throw new SetupError('version', 'version', `is ${version}; no way is known from version ${from} to ${from + 1}`);
+    if (!step)
+      throw new SetupError('version', 'version', `is ${version}; no way is known from version ${from} to ${from + 1}`);
     current = { ...step(current), version: from + 1 };
   }
   return current;

@@ -19,7 +19,11 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
 export const parseSetup = (text: string): Setup => {
   const bytes = text.length > maxSetupBytes ? text.length : new TextEncoder().encode(text).length;
   if (bytes > maxSetupBytes)
-    throw new SetupError('size', '', `the file has ${(bytes / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`);
+    throw new SetupError(
+      'size',
+      '',
+      `the file has ${(bytes / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`,
+    );
   return validateSetup(parseJson(text));
 };
 
@@ -64,7 +68,8 @@ const errorFromIssues = (issues: readonly z.core.$ZodIssue[]): SetupError => {
   return new SetupError('field', pathText(path), expected + more);
 };
 
-const valueIsMissing = (issue: z.core.$ZodIssue): boolean => issue.input === undefined && /undefined/.test(issue.message);
+const valueIsMissing = (issue: z.core.$ZodIssue): boolean =>
+  issue.input === undefined && /undefined/.test(issue.message);
 
 const deepFreeze = <T>(value: T): T => {
   if (typeof value === 'object' && value !== null && !Object.isFrozen(value)) {

@@ -16,7 +16,8 @@ const requireUnique = (path: Path, items: readonly { readonly id: string }[]): v
 };
 
 const checkPass = (path: Path, pass: Pass, frame: Frame, setup: Setup): void => {
-  if (!setup.lamps.some((lamp) => lamp.id === pass.lampId)) fail([...path, 'lampId'], `no lamp has the id "${pass.lampId}"`);
+  if (!setup.lamps.some((lamp) => lamp.id === pass.lampId))
+    fail([...path, 'lampId'], `no lamp has the id "${pass.lampId}"`);
   if (pass.on >= pass.off) fail([...path, 'on'], 'must be before off');
   if (pass.off > frame.seconds) fail([...path, 'off'], `must be within the frame's ${frame.seconds} seconds`);
   pass.waypoints.forEach((waypoint, i) => {

@@ -58,7 +58,13 @@ export const traceLayers = (
 };
 
 /** What the lens sees of the source itself: the bare lamp in front of any surface, or the sky where there is none. */
-const bareLuminance = (source: Source, eye: Vec3, direction: Vec3, surface: SurfacePoint | null, time: number): number => {
+const bareLuminance = (
+  source: Source,
+  eye: Vec3,
+  direction: Vec3,
+  surface: SurfacePoint | null,
+  time: number,
+): number => {
   if (source.kind === 'sky') return surface ? 0 : skyLuminancePerLux;
   if (source.kind === 'moon') return 0;
   const seen = seenEmitter(source.emitter, poseAt(source, time), eye, direction);

@@ -1,7 +1,7 @@
-import { apply, type Triple } from '../colour/matrix.ts';
-import { encodeSrgb } from '../colour/srgb.ts';
 import { midGreyRatioPerLuminanceSecond } from '../camera/exposure.ts';
 import { displayFromMidGreyRatio } from '../camera/response.ts';
+import { apply, type Triple } from '../colour/matrix.ts';
+import { encodeSrgb } from '../colour/srgb.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { type Layer, type PictureSize, traceLayers } from './layer.ts';
 
@@ -20,13 +20,22 @@ export const mixLayers = (frame: WorldFrame, layers: readonly Layer[]): Float64A
     for (let p = 0; p < picture.length; p++)
       picture[p] = (picture[p] as number) + (layer[p] as number) * (weight[p % 3] as number);
   });
-  for (let p = 0; p < picture.length; p += 3) picture.set(apply(frame.whiteBalance, picture.subarray(p, p + 3) as never), p);
+  for (let p = 0; p < picture.length; p += 3)
+    picture.set(apply(frame.whiteBalance, picture.subarray(p, p + 3) as never), p);
   return picture;
 };
 
 /** A frame's linear picture by the reference estimator. */
 export const tracePicture = (world: World, frame: WorldFrame, size: PictureSize): Float64Array =>
-  mixLayers(frame, traceLayers(world.stage, world.view, frame.lights.map(({ source }) => source), size));
+  mixLayers(
+    frame,
+    traceLayers(
+      world.stage,
+      world.view,
+      frame.lights.map(({ source }) => source),
+      size,
+    ),
+  );
 
 /** Eight-bit sRGB through the camera's response, three bytes a pixel. */
 export const developPicture = (linear: Float64Array): Uint8Array =>

@@ -1,7 +1,7 @@
 /** Marked f-numbers of the third-stop scale from f/1; the exact value of entry k is 2^(k/6). Labels from memory. */
 const apertureLabels = [
-  1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14, 16, 18, 20, 22,
-  25, 29, 32,
+  1, 1.1, 1.2, 1.4, 1.6, 1.8, 2, 2.2, 2.5, 2.8, 3.2, 3.5, 4, 4.5, 5, 5.6, 6.3, 7.1, 8, 9, 10, 11, 13, 14, 16, 18, 20,
+  22, 25, 29, 32,
 ];
 
 /** Marked ISO speeds of the third-stop scale from ISO 50; the exact value of entry k is 50 x 2^(k/3). */
@@ -12,8 +12,51 @@ const isoLabels = [
 
 /** Marked shutter times in seconds; bulb times above 30 s go on in thirds of a stop. */
 const secondsLabels = [
-  1 / 30, 1 / 25, 1 / 20, 1 / 15, 1 / 13, 0.1, 1 / 8, 1 / 6, 0.2, 0.25, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.3, 1.6, 2, 2.5,
-  3.2, 4, 5, 6, 8, 10, 13, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 180, 240, 300, 400, 480, 600, 900,
+  1 / 30,
+  1 / 25,
+  1 / 20,
+  1 / 15,
+  1 / 13,
+  0.1,
+  1 / 8,
+  1 / 6,
+  0.2,
+  0.25,
+  0.3,
+  0.4,
+  0.5,
+  0.6,
+  0.8,
+  1,
+  1.3,
+  1.6,
+  2,
+  2.5,
+  3.2,
+  4,
+  5,
+  6,
+  8,
+  10,
+  13,
+  15,
+  20,
+  25,
+  30,
+  40,
+  50,
+  60,
+  80,
+  100,
+  120,
+  150,
+  180,
+  240,
+  300,
+  400,
+  480,
+  600,
+  900,
 ];
 
 const scales = { aperture: apertureLabels, iso: isoLabels, seconds: secondsLabels };

@@ -14,7 +14,13 @@ type Relief = Ground['relief'][number];
 const stoneMesh = (random: () => number): Mesh => {
   const g = (1 + Math.sqrt(5)) / 2;
   const corners: Vec3[] = [];
-  for (const [a, b] of [[1, g], [1, -g], [-1, g], [-1, -g]] as const) corners.push([a, b, 0], [0, a, b], [b, 0, a]);
+  for (const [a, b] of [
+    [1, g],
+    [1, -g],
+    [-1, g],
+    [-1, -g],
+  ] as const)
+    corners.push([a, b, 0], [0, a, b], [b, 0, a]);
   const shaped = corners.map((corner): Vec3 => {
     const [x, y, z] = normalize(corner);
     const swell = 0.8 + 0.4 * random();
@@ -22,7 +28,8 @@ const stoneMesh = (random: () => number): Mesh => {
   });
   const builder = new MeshBuilder();
   const edge = 2;
-  const near = (i: number, j: number) => Math.abs(Math.hypot(...sub(corners[i] as Vec3, corners[j] as Vec3)) - edge) < 1e-6;
+  const near = (i: number, j: number) =>
+    Math.abs(Math.hypot(...sub(corners[i] as Vec3, corners[j] as Vec3)) - edge) < 1e-6;
   for (let i = 0; i < 12; i++)
     for (let j = i + 1; j < 12; j++)
       for (let k = j + 1; k < 12; k++) {

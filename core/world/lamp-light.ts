@@ -1,4 +1,10 @@
-import { type Beam, exponentFromHalfPeak, peakFromBeamDistance, intensityPerLumen, lambertianBeam } from '../photometry/beam.ts';
+import {
+  type Beam,
+  exponentFromHalfPeak,
+  intensityPerLumen,
+  lambertianBeam,
+  peakFromBeamDistance,
+} from '../photometry/beam.ts';
 import type { Emitter } from '../photometry/emitter.ts';
 import type { Beam as BeamField, Lamp } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';

@@ -1,4 +1,11 @@
-import { composeRigid, type Mesh, type Rigid, rigidFromTurns, transformDirection, transformPoint } from '../geometry/mesh.ts';
+import {
+  composeRigid,
+  type Mesh,
+  type Rigid,
+  rigidFromTurns,
+  transformDirection,
+  transformPoint,
+} from '../geometry/mesh.ts';
 import { boxMesh } from '../geometry/parts/box.ts';
 import { capsuleMesh, cylinderMesh, planeMesh, sphereMesh } from '../geometry/parts/round.ts';
 import type { Vec3 } from '../geometry/vec.ts';
@@ -40,8 +47,17 @@ export const placeMesh = (mesh: Mesh, worldFromLocal: Rigid): Mesh => {
 
 /** Triangles of one part of a subject in world axes. */
 export const partMesh = (subject: Subject, part: Part): Mesh => {
-  const turns = [part.turnDegrees, part.tiltDegrees, part.rollDegrees].map(radiansFromDegrees) as [number, number, number];
+  const turns = [part.turnDegrees, part.tiltDegrees, part.rollDegrees].map(radiansFromDegrees) as [
+    number,
+    number,
+    number,
+  ];
   const subjectFromPart = rigidFromTurns(worldFromDocument(part.position), ...turns);
-  const worldFromSubject = rigidFromTurns(worldFromDocument(subject.position), radiansFromDegrees(subject.turnDegrees), 0, 0);
+  const worldFromSubject = rigidFromTurns(
+    worldFromDocument(subject.position),
+    radiansFromDegrees(subject.turnDegrees),
+    0,
+    0,
+  );
   return placeMesh(localMesh(part), composeRigid(worldFromSubject, subjectFromPart));
 };

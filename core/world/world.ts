@@ -1,8 +1,8 @@
+import { type CameraView, cameraView } from '../camera/camera-view.ts';
+import type { Exposure } from '../camera/exposure.ts';
 import { planckLinearSrgb, whiteBalanceMatrix } from '../colour/adaptation.ts';
 import { lightThroughGels } from '../colour/gel.ts';
 import type { Matrix3, Triple } from '../colour/matrix.ts';
-import { type CameraView, cameraView } from '../camera/camera-view.ts';
-import type { Exposure } from '../camera/exposure.ts';
 import { mix, type Vec3 } from '../geometry/vec.ts';
 import { type Emitter, type Pose, poseToward } from '../photometry/emitter.ts';
 import type { Camera, Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
@@ -21,7 +21,12 @@ export interface PathPoint {
 
 /** Where light comes from, at unit strength: one lumen of a lamp, one lux of moon or sky. A source makes one layer. */
 export type Source =
-  | { readonly kind: 'lamp'; readonly emitter: Emitter; readonly path: readonly PathPoint[]; readonly onOff: readonly [number, number] }
+  | {
+      readonly kind: 'lamp';
+      readonly emitter: Emitter;
+      readonly path: readonly PathPoint[];
+      readonly onOff: readonly [number, number];
+    }
   | { readonly kind: 'moon'; readonly toward: Vec3 }
   | { readonly kind: 'sky' };
 
@@ -94,10 +99,20 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
     const { bearingDegrees, altitudeDegrees, illuminanceLux, temperatureKelvin } = place.moonlight;
     const [b, a] = [radiansFromDegrees(bearingDegrees), radiansFromDegrees(altitudeDegrees)];
     const toward: Vec3 = [Math.sin(b) * Math.cos(a), Math.sin(a), -Math.cos(b) * Math.cos(a)];
-    lights.push({ id: 'moon', source: { kind: 'moon', toward }, strength: scaled(colourOf(temperatureKelvin), illuminanceLux), seconds });
+    lights.push({
+      id: 'moon',
+      source: { kind: 'moon', toward },
+      strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
+      seconds,
+    });
   }
   const { illuminanceLux, temperatureKelvin } = place.skylight;
-  lights.push({ id: 'sky', source: { kind: 'sky' }, strength: scaled(colourOf(temperatureKelvin), illuminanceLux), seconds });
+  lights.push({
+    id: 'sky',
+    source: { kind: 'sky' },
+    strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
+    seconds,
+  });
   return lights;
 };
 

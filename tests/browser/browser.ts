@@ -7,7 +7,12 @@ export const launch = (extraArgs: string[] = []): Promise<Browser> =>
   chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox', ...softwareGl, ...extraArgs] });
 
 /** A page that remembers what went wrong on it and what it asked of the network beyond its own server. */
-export const openPage = async (browser: Browser, url: string, width: number, height: number): Promise<{ page: Page; faults: string[] }> => {
+export const openPage = async (
+  browser: Browser,
+  url: string,
+  width: number,
+  height: number,
+): Promise<{ page: Page; faults: string[] }> => {
   const page = await browser.newPage({ viewport: { width, height } });
   const faults: string[] = [];
   const origin = new URL(url).origin;
@@ -16,7 +21,8 @@ export const openPage = async (browser: Browser, url: string, width: number, hei
     if (message.type() === 'error') faults.push(`console: ${message.text()}`);
   });
   page.on('request', (request) => {
-    if (!/^(blob|data):/.test(request.url()) && new URL(request.url()).origin !== origin) faults.push(`request: ${request.url()}`);
+    if (!/^(blob|data):/.test(request.url()) && new URL(request.url()).origin !== origin)
+      faults.push(`request: ${request.url()}`);
   });
   await page.goto(url);
   return { page, faults };

@@ -16,7 +16,12 @@ Install Chromium or Chrome, or set LAMPFALL_CHROMIUM to the path of one, and run
 const onPath = (name: string): string | null => {
   try {
     const finder = process.platform === 'win32' ? 'where' : 'which';
-    return execFileSync(finder, [name], { stdio: ['ignore', 'pipe', 'ignore'] }).toString().split('\n')[0]?.trim() || null;
+    return (
+      execFileSync(finder, [name], { stdio: ['ignore', 'pipe', 'ignore'] })
+        .toString()
+        .split('\n')[0]
+        ?.trim() || null
+    );
   } catch {
     return null;
   }
@@ -24,13 +29,19 @@ const onPath = (name: string): string | null => {
 
 const installed = (): string | null => {
   const own = chromium.executablePath();
-  return names.map(onPath).find((path) => path !== null) ?? places.find(existsSync) ?? (own && existsSync(own) ? own : null);
+  return (
+    names.map(onPath).find((path) => path !== null) ?? places.find(existsSync) ?? (own && existsSync(own) ? own : null)
+  );
 };
 
 const attempt = (command: string, args: string[], minutes: number): boolean => {
   console.log(`Looking for a browser: ${command} ${args.join(' ')}`);
   try {
-    execFileSync(command, args, { stdio: ['ignore', 'ignore', 'ignore'], timeout: minutes * 60_000, env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    execFileSync(command, args, {
+      stdio: ['ignore', 'ignore', 'ignore'],
+      timeout: minutes * 60_000,
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
     return true;
   } catch {
     return false;

@@ -11,7 +11,13 @@ declare module 'vitest' {
 }
 
 const serve = async (outDir: string, port: number): Promise<PreviewServer> =>
-  preview({ configFile: false, logLevel: 'error', root: '.', build: { outDir }, preview: { host: '127.0.0.1', port, strictPort: false } });
+  preview({
+    configFile: false,
+    logLevel: 'error',
+    root: '.',
+    build: { outDir },
+    preview: { host: '127.0.0.1', port, strictPort: false },
+  });
 
 const addressOf = (server: PreviewServer): string => {
   const url = server.resolvedUrls?.local[0];

@@ -18,7 +18,8 @@ const differences = (gpu: ArrayLike<number>, cpu: Float64Array): number[] => {
   });
   return result.sort((a, b) => a - b);
 };
-const percentile = (sorted: number[], share: number) => sorted[Math.min(Math.floor(sorted.length * share), sorted.length - 1)] as number;
+const percentile = (sorted: number[], share: number) =>
+  sorted[Math.min(Math.floor(sorted.length * share), sorted.length - 1)] as number;
 
 describe('GPU layers against the CPU reference', () => {
   let browser: Browser;
@@ -46,7 +47,9 @@ describe('GPU layers against the CPU reference', () => {
           );
           const sorted = differences(gpu, cpu);
           const [median, high] = [percentile(sorted, 0.5), percentile(sorted, 0.95)];
-          console.log(`${sample} ${scheme.id} ${frameId}: ${sorted.length} values, median ${(100 * median).toFixed(4)} %, 95th ${(100 * high).toFixed(4)} %`);
+          console.log(
+            `${sample} ${scheme.id} ${frameId}: ${sorted.length} values, median ${(100 * median).toFixed(4)} %, 95th ${(100 * high).toFixed(4)} %`,
+          );
           expect(sorted.length).toBeGreaterThan(300);
           expect(median).toBeLessThanOrEqual(0.02);
           expect(high).toBeLessThanOrEqual(0.08);

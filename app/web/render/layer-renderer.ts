@@ -88,7 +88,8 @@ export class LayerRenderer {
   private dropUselessJob(): void {
     const { job } = this;
     if (!job) return;
-    const useful = job.kind === 'light' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
+    const useful =
+      job.kind === 'light' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
     if (useful) return;
     if (job.target !== job.layer.shot.scratchHits) job.target.dispose();
     this.job = null;
@@ -152,7 +153,10 @@ export class LayerRenderer {
   private nextJob(): Job | null {
     const bare = this.options.coarseFirst && this.wanted.find((layer) => !layer.coarse && !layer.full);
     if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.coarseJob(bare);
-    const least = this.wanted.reduce<StoredLayer | null>((best, next) => (!best || next.samples < best.samples ? next : best), null);
+    const least = this.wanted.reduce<StoredLayer | null>(
+      (best, next) => (!best || next.samples < best.samples ? next : best),
+      null,
+    );
     return least && least.samples < this.options.maxSamples ? this.fullJob(least) : null;
   }
 
@@ -216,7 +220,8 @@ export class LayerRenderer {
     target: WebGLRenderTarget,
     done: () => void,
   ): Job {
-    const draw = (band: Band) => this.tracer.traceLight(layer.shot.view, layer.source, sample, hits, before, target, band);
+    const draw = (band: Band) =>
+      this.tracer.traceLight(layer.shot.view, layer.source, sample, hits, before, target, band);
     const count = () => {
       done();
       const label = this.labels.get(layer) ?? '';

@@ -62,7 +62,17 @@ export class LayerStore {
   shot(key: string, view: CameraView, size: Size, coarseSize: Size): Shot {
     let shot = this.shots.get(key);
     if (!shot) {
-      shot = { key, view, size, coarseSize, coarseHits: null, keptHits: [], scratchHits: null, scratchSample: -1, lastUsed: 0 };
+      shot = {
+        key,
+        view,
+        size,
+        coarseSize,
+        coarseHits: null,
+        keptHits: [],
+        scratchHits: null,
+        scratchSample: -1,
+        lastUsed: 0,
+      };
       this.shots.set(key, shot);
     }
     if (shot.coarseSize.width !== coarseSize.width) {
@@ -89,7 +99,9 @@ export class LayerStore {
   /** Lets go of what was used longest ago, until what is not wanted now fits the spare memory. */
   trim(wanted: ReadonlySet<StoredLayer>): void {
     const shotsWanted = new Set([...wanted].map(({ shot }) => shot));
-    const spareLayers = [...this.layers.values()].filter((layer) => !wanted.has(layer)).sort((a, b) => b.lastUsed - a.lastUsed);
+    const spareLayers = [...this.layers.values()]
+      .filter((layer) => !wanted.has(layer))
+      .sort((a, b) => b.lastUsed - a.lastUsed);
     let bytes = 0;
     for (const layer of spareLayers) {
       bytes += layer.full ? targetBytes(layer.full) : 0;

@@ -34,7 +34,13 @@ export class Mixer {
   private readonly blendPass = new FullScreenPass(blendFragment, {
     frameSum: { value: null as Texture | null },
     before: { value: null as Texture | null },
-    whiteBalance: { value: matrixFromRows([[1, 0, 0], [0, 1, 0], [0, 0, 1]]) },
+    whiteBalance: {
+      value: matrixFromRows([
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, 0, 1],
+      ]),
+    },
     frameWeight: { value: 1 },
     mode: { value: 0 },
   });
@@ -79,7 +85,13 @@ export class Mixer {
   }
 
   /** Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey. Kept until mixed again under `name`. */
-  mix(name: string, frames: readonly FrameMix[], mode: 'lighten' | 'add' | 'average', width: number, height: number): WebGLRenderTarget {
+  mix(
+    name: string,
+    frames: readonly FrameMix[],
+    mode: 'lighten' | 'add' | 'average',
+    width: number,
+    height: number,
+  ): WebGLRenderTarget {
     const u = this.blendPass.uniforms;
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {

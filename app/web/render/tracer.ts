@@ -20,7 +20,11 @@ export class Tracer {
   private readonly gl: WebGLRenderer;
   private stage: Stage | null = null;
   private textures: StageTextures | null = null;
-  private readonly firstHits = new FullScreenPass(firstHitFragment, { ...stageUniforms(), ...cameraUniforms() }, { STACK_SIZE: 24 });
+  private readonly firstHits = new FullScreenPass(
+    firstHitFragment,
+    { ...stageUniforms(), ...cameraUniforms() },
+    { STACK_SIZE: 24 },
+  );
   private readonly light = new FullScreenPass(
     lightFragment,
     {

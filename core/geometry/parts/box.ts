@@ -12,17 +12,46 @@ export interface BoxShape {
   /** Width and depth at the top over those at the foot; 1 = upright sides. */
   readonly topShare: number;
   /** Shallow round hollows over the surface. */
-  readonly dimples: { readonly count: number; readonly radiusMetres: number; readonly depthMetres: number; readonly seed: number };
+  readonly dimples: {
+    readonly count: number;
+    readonly radiusMetres: number;
+    readonly depthMetres: number;
+    readonly seed: number;
+  };
 }
 
 const divisionMetres = 0.06;
 const faces: readonly (readonly [normal: Vec3, u: Vec3, v: Vec3])[] = [
-  [[1, 0, 0], [0, 0, -1], [0, 1, 0]],
-  [[-1, 0, 0], [0, 0, 1], [0, 1, 0]],
-  [[0, 1, 0], [1, 0, 0], [0, 0, -1]],
-  [[0, -1, 0], [1, 0, 0], [0, 0, 1]],
-  [[0, 0, 1], [1, 0, 0], [0, 1, 0]],
-  [[0, 0, -1], [-1, 0, 0], [0, 1, 0]],
+  [
+    [1, 0, 0],
+    [0, 0, -1],
+    [0, 1, 0],
+  ],
+  [
+    [-1, 0, 0],
+    [0, 0, 1],
+    [0, 1, 0],
+  ],
+  [
+    [0, 1, 0],
+    [1, 0, 0],
+    [0, 0, -1],
+  ],
+  [
+    [0, -1, 0],
+    [1, 0, 0],
+    [0, 0, 1],
+  ],
+  [
+    [0, 0, 1],
+    [1, 0, 0],
+    [0, 1, 0],
+  ],
+  [
+    [0, 0, -1],
+    [-1, 0, 0],
+    [0, 1, 0],
+  ],
 ];
 
 const along = (half: Vec3, axis: Vec3) => Math.abs(half[0] * axis[0] + half[1] * axis[1] + half[2] * axis[2]);

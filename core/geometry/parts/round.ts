@@ -64,7 +64,11 @@ const arc = (radius: number, stretch: number, centreHeight: number, from: number
   Array.from({ length: rings + 1 }, (_, k): ProfilePoint => {
     const latitude = from + ((to - from) * k) / rings;
     const [c, s] = [Math.max(Math.cos(latitude), 0), Math.sin(latitude)];
-    return { radius: Math.abs(c) < 1e-9 ? 0 : radius * c, height: centreHeight + radius * stretch * s, normal: [c * stretch, s] };
+    return {
+      radius: Math.abs(c) < 1e-9 ? 0 : radius * c,
+      height: centreHeight + radius * stretch * s,
+      normal: [c * stretch, s],
+    };
   });
 
 /** A ball resting on the origin: `radius` across, `halfHeight` from centre to top. */

@@ -5,13 +5,22 @@ const output = z
   .discriminatedUnion(
     'from',
     [
-      z.strictObject({ from: z.literal('lumens'), lumens: quantity('lumens', 0.001, 1e7, 'whole output at full level') }),
+      z.strictObject({
+        from: z.literal('lumens'),
+        lumens: quantity('lumens', 0.001, 1e7, 'whole output at full level'),
+      }),
       z.strictObject({
         from: z.literal('beam-distance'),
         distanceMetres: metres(0.5, 20000, 'printed beam distance: where the beam’s middle gives 0.25 lux'),
       }),
-      z.strictObject({ from: z.literal('peak-candela'), candela: quantity('candela', 0.01, 1e9, 'intensity in the beam’s middle') }),
-      z.strictObject({ from: z.literal('lux-at-1-metre'), lux: quantity('lux', 0.01, 1e9, 'measured one metre in front') }),
+      z.strictObject({
+        from: z.literal('peak-candela'),
+        candela: quantity('candela', 0.01, 1e9, 'intensity in the beam’s middle'),
+      }),
+      z.strictObject({
+        from: z.literal('lux-at-1-metre'),
+        lux: quantity('lux', 0.01, 1e9, 'measured one metre in front'),
+      }),
     ],
     { error: 'must say from what the output is known: "lumens", "beam-distance", "peak-candela" or "lux-at-1-metre"' },
   )
@@ -28,7 +37,9 @@ const spotBeam = z
 const floodBeam = z
   .strictObject({ shape: z.literal('flood'), degrees: degrees(1, 180, 'full angle of the even cone') })
   .describe('an even cone');
-const openBeam = z.strictObject({ shape: z.literal('open') }).describe('a flat source without optics: falls with the cosine');
+const openBeam = z
+  .strictObject({ shape: z.literal('open') })
+  .describe('a flat source without optics: falls with the cosine');
 const beam = z.discriminatedUnion('shape', [spotBeam, floodBeam, openBeam], {
   error: 'must be a beam with shape "spot", "flood" or "open"',
 });
@@ -54,7 +65,11 @@ export const lamp = z
         heightMm: millimetres('height'),
         beam: beam.default({ shape: 'open' }),
       }),
-      z.strictObject({ kind: z.literal('lantern'), ...common, diameterMm: millimetres('diameter of the globe').default(80) }),
+      z.strictObject({
+        kind: z.literal('lantern'),
+        ...common,
+        diameterMm: millimetres('diameter of the globe').default(80),
+      }),
       z.strictObject({ kind: z.literal('tube'), ...common, lengthMm: millimetres('length') }),
     ],
     { error: 'must be a lamp with kind "torch", "panel", "lantern" or "tube"' },

@@ -14,7 +14,12 @@ const moonlight = z
 
 const skylight = z
   .strictObject({
-    illuminanceLux: quantity('lux', 0, 1000, 'light of the whole sky on level ground; a dark moonless site about 0.0007'),
+    illuminanceLux: quantity(
+      'lux',
+      0,
+      1000,
+      'light of the whole sky on level ground; a dark moonless site about 0.0007',
+    ),
     temperatureKelvin: kelvinOf('colour of the sky').default(6000),
   })
   .describe('an even sky');

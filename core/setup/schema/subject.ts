@@ -2,7 +2,9 @@ import { z } from 'zod';
 import { degrees, finish, id, metres, name, position, quantity, whole } from './fields.ts';
 
 const placed = {
-  position: position.default([0, 0, 0]).describe('where the part stands, from the subject’s own origin: [east, north, up] in metres'),
+  position: position
+    .default([0, 0, 0])
+    .describe('where the part stands, from the subject’s own origin: [east, north, up] in metres'),
   turnDegrees: degrees(-360, 360, 'about the vertical, clockwise seen from above').default(0),
   tiltDegrees: degrees(-180, 180, 'top leaned toward the part’s own north').default(0),
   rollDegrees: degrees(-180, 180, 'top leaned toward the part’s own east').default(0),

@@ -8,7 +8,14 @@ import { buildWorld } from '../../../core/world/world.ts';
 /** What tests call on this page: the app's renderer without the app. */
 export interface Harness {
   /** Linear picture of a frame, three numbers a pixel, rows from the top, 1 = mid-grey. */
-  picture(setupText: string, schemeId: string, frameId: string, width: number, height: number, samples: number): number[];
+  picture(
+    setupText: string,
+    schemeId: string,
+    frameId: string,
+    width: number,
+    height: number,
+    samples: number,
+  ): number[];
 }
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });

@@ -1,0 +1,28 @@
+import type { PassReading } from '../readings/pass-reading.ts';
+import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
+import type { World, WorldLight } from '../world/world.ts';
+
+export type Severity = 'note' | 'warning' | 'danger';
+
+/** A rule that the setup breaks, in plain words with the number and what to do. */
+export interface Caution {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly passId?: string;
+  readonly message: string;
+  readonly value?: number;
+  readonly limit?: number;
+}
+
+/** What a rule about one pass may look at. */
+export interface PassCase {
+  readonly world: World;
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly lamp: Lamp;
+  readonly light: WorldLight;
+  readonly reading: PassReading;
+}
+
+/** A rule about one pass: a caution, or null when all is well. */
+export type PassRule = (passCase: PassCase) => Caution | null;

@@ -1,0 +1,106 @@
+import { type CameraView, isInFrame } from '../camera/camera-view.ts';
+import { anyHit } from '../geometry/cast-ray.ts';
+import { convexHull, type GroundPoint, isInsideHull } from '../geometry/hull.ts';
+import { projectToGround } from '../geometry/shadow.ts';
+import { distance, normalize, sub, type Vec3 } from '../geometry/vec.ts';
+import { degreesFromRadians, wrapDegrees } from '../units/angle.ts';
+import type { Stage, StageSubject } from '../world/stage.ts';
+
+/** The shadow that a lamp makes a subject throw on the ground. Document axes: bearings from the scene's north. */
+export interface ShadowReading {
+  readonly subjectId: string;
+  /** Way that the shadow points, clockwise from the scene's north. */
+  readonly bearingDegrees: number;
+  /** From under the point that throws the tip to the tip; null when endless. */
+  readonly lengthMetres: number | null;
+  /** The lamp is at or below the subject's top. */
+  readonly endless: boolean;
+  readonly tip: GroundPoint | null;
+  /** Share of the shadowed ground (out to 60 m) that lies inside the picture's edges; null when there is no shadow. */
+  readonly inFrameShare: number | null;
+}
+
+/** Where endless shadows are cut off, metres from the lamp. */
+export const shadowReachMetres = 60;
+
+const pointsOf = function* ({ points }: StageSubject): Generator<Vec3> {
+  for (let i = 0; i < points.length; i += 3)
+    yield [points[i] as number, Math.max(points[i + 1] as number, 0), points[i + 2] as number];
+};
+
+/** Where a point's shadow falls, cut off at the reach; points above the lamp throw theirs away to the horizon. */
+const groundShadowOf = (lamp: Vec3, point: Vec3): GroundPoint => {
+  const shadow = projectToGround(lamp, point);
+  const [dx, dz] = shadow ? [shadow[0] - lamp[0], shadow[2] - lamp[2]] : [point[0] - lamp[0], point[2] - lamp[2]];
+  const away = Math.hypot(dx, dz);
+  const cut = shadow && away <= shadowReachMetres ? 1 : shadowReachMetres / Math.max(away, 1e-9);
+  return [lamp[0] + dx * cut, -(lamp[2] + dz * cut)];
+};
+
+/** Outline on the ground of a subject's shadow together with its foot, convex, cut off at the reach. */
+export const shadowOutline = (subject: StageSubject, lamp: Vec3): GroundPoint[] => {
+  const places: GroundPoint[] = [];
+  for (const point of pointsOf(subject)) places.push(groundShadowOf(lamp, point));
+  return convexHull(places);
+};
+
+/** Reads a subject's shadow under a lamp at a position in world axes. Visibility of the tip is not considered. */
+export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): ShadowReading => {
+  const endless = lamp[1] <= subject.topMetres;
+  const middle = meanPoint(subject);
+  let tip: GroundPoint | null = null;
+  let lengthMetres: number | null = null;
+  if (!endless) {
+    let farthest = -1;
+    for (const point of pointsOf(subject)) {
+      const shadow = projectToGround(lamp, point) as Vec3;
+      const away = Math.hypot(shadow[0] - lamp[0], shadow[2] - lamp[2]);
+      if (away <= farthest) continue;
+      farthest = away;
+      tip = [shadow[0], -shadow[2]];
+      lengthMetres = Math.hypot(shadow[0] - point[0], shadow[2] - point[2]);
+    }
+  }
+  const [toEast, toNorth] = tip ? [tip[0] - lamp[0], tip[1] + lamp[2]] : [middle[0] - lamp[0], -(middle[2] - lamp[2])];
+  return {
+    subjectId: subject.id,
+    bearingDegrees: wrapDegrees(degreesFromRadians(Math.atan2(toEast, toNorth))),
+    lengthMetres,
+    endless,
+    tip,
+    inFrameShare: inFrameShare(stage, view, subject, lamp),
+  };
+};
+
+const meanPoint = ({ points }: StageSubject): Vec3 => {
+  const sum = [0, 0, 0];
+  points.forEach((v, i) => {
+    sum[i % 3] = (sum[i % 3] as number) + v;
+  });
+  return sum.map((v) => (v * 3) / points.length) as unknown as Vec3;
+};
+
+/** Counts a grid of ground points that the subject really keeps the lamp from, by rays, and how many the camera frames. */
+const inFrameShare = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): number | null => {
+  const outline = shadowOutline(subject, lamp);
+  const easts = outline.map(([east]) => east);
+  const norths = outline.map(([, north]) => north);
+  const [west, east, south, north] = [Math.min(...easts), Math.max(...easts), Math.min(...norths), Math.max(...norths)];
+  const index = stage.subjects.indexOf(subject);
+  const counts = (triangle: number) => stage.subjectOfTriangle[triangle] === index;
+  const grid = 24;
+  let [shadowed, framed] = [0, 0];
+  for (let i = 0; i < grid; i++)
+    for (let j = 0; j < grid; j++) {
+      const place: GroundPoint = [
+        west + ((i + 0.5) / grid) * (east - west),
+        south + ((j + 0.5) / grid) * (north - south),
+      ];
+      if (!isInsideHull(outline, place)) continue;
+      const ground: Vec3 = [place[0], 1e-4, -place[1]];
+      if (!anyHit(stage.tree, ground, normalize(sub(lamp, ground)), distance(lamp, ground), counts)) continue;
+      shadowed++;
+      if (isInFrame(view, ground)) framed++;
+    }
+  return shadowed > 0 ? framed / shadowed : null;
+};
