@@ -1,5 +1,5 @@
 import { angleBetween, distance, sub, type Vec3 } from '../geometry/vec.ts';
-import { clockHoursFromTurn } from '../units/clock.ts';
+import { clockHoursFromTurn, turnFromClockHours } from '../units/clock.ts';
 
 /** Where a lamp stands as seen from the point it is aimed at. */
 export interface LampDirection {
@@ -28,4 +28,21 @@ export const lampDirection = (aim: Vec3, camera: Vec3, lamp: Vec3): LampDirectio
     elevationRadians: Math.atan2(toLamp[1], Math.hypot(toLamp[0], toLamp[2])),
     distanceMetres: distance(aim, lamp),
   };
+};
+
+/**
+ * Where to stand for a clock position: the inverse of `lampDirection` on the ground.
+ *
+ * @param levelDistanceMetres level distance from the aim point
+ * @param height of the lamp over the ground, world y
+ */
+export const placeAtClock = (
+  aim: Vec3,
+  camera: Vec3,
+  clockHours: number,
+  levelDistanceMetres: number,
+  height: number,
+): Vec3 => {
+  const bearing = Math.atan2(camera[0] - aim[0], aim[2] - camera[2]) - turnFromClockHours(clockHours);
+  return [aim[0] + levelDistanceMetres * Math.sin(bearing), height, aim[2] - levelDistanceMetres * Math.cos(bearing)];
 };

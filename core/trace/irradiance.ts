@@ -4,8 +4,10 @@ import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
 import type { Stage } from '../world/stage.ts';
 import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
 
-/** A receiver: where shadow rays start, and the normal that the cosine is taken with. */
+/** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
 export interface Receiver {
+  /** Distance and angles are taken from here, so that the step off the surface does not enter the inverse square. */
+  readonly place: Vec3;
   readonly shadowOrigin: Vec3;
   readonly normal: Vec3;
 }
@@ -30,7 +32,7 @@ export const irradianceSample = (stage: Stage, source: Source, receiver: Receive
     case 'lamp': {
       const pose = poseAt(source, numbers.time);
       const { spot, normal } = emitterSpot(source.emitter, pose, numbers.u, numbers.v);
-      const way = sub(spot, receiver.shadowOrigin);
+      const way = sub(spot, receiver.place);
       const distance = Math.max(length(way), 1e-4);
       const toLamp = scale(way, 1 / distance);
       const cosReceiver = dot(receiver.normal, toLamp);

@@ -30,4 +30,9 @@ export const meterReceiver = (stage: Stage, source: Source, receiver: Receiver, 
  * @returns lux per unit strength of the source, shadows included
  */
 export const meter = (stage: Stage, source: Source, point: Vec3, normal: Vec3, samples = meterSamples): number =>
-  meterReceiver(stage, source, { shadowOrigin: add(point, scale(normal, surfaceOffset(point))), normal }, samples);
+  meterReceiver(
+    stage,
+    source,
+    { place: point, shadowOrigin: add(point, scale(normal, surfaceOffset(point))), normal },
+    samples,
+  );

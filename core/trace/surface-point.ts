@@ -8,7 +8,9 @@ export interface SurfacePoint {
   readonly position: Vec3;
   /** Unit shading normal, on the side that was looked at. */
   readonly normal: Vec3;
-  /** Where shadow rays start: on the smooth surface that the triangles stand for, just off the face. */
+  /** Where light falls: on the smooth surface that the triangles stand for. */
+  readonly place: Vec3;
+  /** Where shadow rays start: just off the face from `place`. */
   readonly shadowOrigin: Vec3;
   readonly reflectance: Triple;
   /** Index of the subject, -1 for the ground. */
@@ -52,7 +54,7 @@ export const surfaceAlong = (stage: Stage, origin: Vec3, direction: Vec3): Surfa
   const side = dot(face, direction) > 0 ? -1 : 1;
   const [sa, sb, sc] = side > 0 ? [na, nb, nc] : [scale(na, -1), scale(nb, -1), scale(nc, -1)];
   const position = weighted(a, b, c, hit.u, hit.v);
-  const smooth = weighted(
+  const place = weighted(
     liftToTangent(position, a, sa),
     liftToTangent(position, b, sb),
     liftToTangent(position, c, sc),
@@ -61,8 +63,9 @@ export const surfaceAlong = (stage: Stage, origin: Vec3, direction: Vec3): Surfa
   );
   return {
     position,
+    place,
     normal: normalize(weighted(sa, sb, sc, hit.u, hit.v)),
-    shadowOrigin: add(smooth, scale(face, side * surfaceOffset(position))),
+    shadowOrigin: add(place, scale(face, side * surfaceOffset(position))),
     reflectance: stage.reflectances[stage.finishOfTriangle[hit.triangle] as number] as Triple,
     subject: stage.subjectOfTriangle[hit.triangle] as number,
     distance: hit.t,

@@ -1,5 +1,8 @@
 import { z } from 'zod';
 
+// no code made from strings: the page's content security policy forbids it
+z.config({ jitless: true });
+
 /** A number with its unit and range in the message and in the JSON schema. Infinity and NaN are refused by zod itself. */
 export const quantity = (unit: string, min: number, max: number, description: string) =>
   z
@@ -10,7 +13,14 @@ export const quantity = (unit: string, min: number, max: number, description: st
 
 /** A whole number. */
 export const whole = (min: number, max: number, description: string) =>
-  quantity('', min, max, description).refine(Number.isInteger, 'must be a whole number');
+  quantity('', min, max, description).int('must be a whole number').describe(description);
+
+/** A word that is always the same, such as the kind of a lamp. */
+export const fixed = <const T extends string>(value: T, description: string) => z.literal(value).describe(description);
+
+/** One of several words. */
+export const choice = <const T extends readonly string[]>(words: T, description: string) =>
+  z.enum(words, { error: `must be one of ${words.map((word) => `"${word}"`).join(', ')}` }).describe(description);
 
 /** Identifier that other parts of the document point to. */
 export const id = z
@@ -18,11 +28,15 @@ export const id = z
   .regex(/^[A-Za-z0-9][A-Za-z0-9_-]{0,63}$/, 'must be an id: letters, digits, - and _, at most 64 of them')
   .describe('identifier, unique among its kind in the setup');
 
-/** A name shown to people. */
+/** A name shown to people. It stands on one line of a screen, a terminal and a paper, so nothing in it may break the line. */
 export const name = z
   .string({ error: 'must be a text' })
   .min(1, 'must not be empty')
   .max(80, 'must be at most 80 characters')
+  .refine(
+    (text) => !/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u.test(text),
+    'must be plain text on one line, without control characters',
+  )
   .describe('name shown on screen and on paper');
 
 /** A place in the scene. */

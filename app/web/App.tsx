@@ -1,0 +1,69 @@
+import { type DragEvent, useEffect } from 'react';
+import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { GroundPlan } from './groundplan/GroundPlan.tsx';
+import { Slips } from './inspector/Slips.tsx';
+import { openFile } from './library/open-file.ts';
+import { SetupMenu } from './library/SetupMenu.tsx';
+import { Cautions } from './readings/Cautions.tsx';
+import { Welcome } from './readings/Welcome.tsx';
+import { useApp } from './state/app-store.ts';
+import { Notice } from './ui/Notice.tsx';
+import { Viewfinder } from './viewfinder/Viewfinder.tsx';
+
+const useKeys = () => {
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      const { undo, redo, cancel } = useApp.getState();
+      const isTyping = event.target instanceof HTMLInputElement && event.target.type !== 'file';
+      const key = event.key.toLowerCase();
+      if (event.key === 'Escape') cancel();
+      if (!(event.ctrlKey || event.metaKey) || isTyping) return;
+      if (key === 'z' || key === 'y') event.preventDefault();
+      if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
+      else if (key === 'z') undo();
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, []);
+};
+
+const onDrop = (event: DragEvent) => {
+  event.preventDefault();
+  const [file] = event.dataTransfer.files;
+  if (file) void openFile(file);
+};
+
+/** The page: viewfinder and plan large, everything else narrow. */
+export const App = () => {
+  useKeys();
+  const notice = useApp((state) => state.notice);
+  const canUndo = useApp((state) => state.history.past.length > 0);
+  const canRedo = useApp((state) => state.history.future.length > 0);
+  const { undo, redo, tell } = useApp.getState();
+  return (
+    <main className="page" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+      <header className="top">
+        <SetupMenu />
+        <SchemeTabs />
+        <div className="choices">
+          <button type="button" disabled={!canUndo} onClick={undo}>
+            Undo
+          </button>
+          <button type="button" disabled={!canRedo} onClick={redo}>
+            Redo
+          </button>
+        </div>
+      </header>
+      {notice && <Notice tone={notice.tone} text={notice.text} onClose={() => tell(null)} />}
+      <div className="left">
+        <Viewfinder />
+        <Welcome />
+        <Cautions />
+      </div>
+      <div className="right">
+        <GroundPlan />
+        <Slips />
+      </div>
+    </main>
+  );
+};

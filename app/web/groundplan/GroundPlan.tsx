@@ -1,0 +1,83 @@
+import { useRef } from 'react';
+import { stageOf } from '../../../core/world/stage.ts';
+import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import { cameraOf } from '../state/edits/frame-edits.ts';
+import { CameraMark } from './CameraMark.tsx';
+import { LampMark } from './LampMark.tsx';
+import { PlanGrid } from './PlanGrid.tsx';
+import { type PlanView, planHalf, planViewOf } from './plan-view.ts';
+import { ShadowShapes } from './ShadowShapes.tsx';
+import { SubjectMark } from './SubjectMark.tsx';
+
+/** The ground from above: camera at the bottom, clock round the subject, lamps, shadows, frame edges. */
+export const GroundPlan = () => {
+  const setup = useSetup();
+  const scheme = useScheme();
+  const selection = useApp((state) => state.selection);
+  const isDragging = useApp((state) => state.history.gestureStart !== null);
+  const camera = cameraOf(setup, scheme.id);
+  const stage = stageOf(setup);
+  const passes = scheme.frames.flatMap((frame) => frame.passes.map((pass) => ({ frame, pass })));
+  const kept = useRef<PlanView | null>(null);
+  // the drawing holds still under a hand that drags
+  if (!kept.current || !isDragging)
+    kept.current = planViewOf(
+      camera,
+      passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position)),
+    );
+  const view = kept.current;
+  const isPassSelected = (frameId: string, passId: string) =>
+    selection?.kind === 'pass' && selection.passId === passId && selection.frameId === frameId;
+  return (
+    <section className="groundplan" aria-label="Ground plan">
+      <svg
+        viewBox={`${-planHalf} ${-planHalf} ${2 * planHalf} ${2 * planHalf}`}
+        role="group"
+        aria-label="Ground plan, camera at the bottom"
+      >
+        <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
+        {passes.map(({ frame, pass }) => (
+          <ShadowShapes
+            key={`${frame.id}/${pass.id}`}
+            view={view}
+            stage={stage}
+            pass={pass}
+            isSelected={isPassSelected(frame.id, pass.id)}
+          />
+        ))}
+        {setup.subjects.map((subject, s) => {
+          const onStage = stage.subjects[s];
+          return (
+            onStage && (
+              <SubjectMark
+                key={subject.id}
+                view={view}
+                subject={subject}
+                onStage={onStage}
+                isSelected={selection?.kind === 'subject' && selection.subjectId === subject.id}
+              />
+            )
+          );
+        })}
+        <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />
+        {passes.map(({ frame, pass }) => {
+          const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+          return (
+            lamp && (
+              <LampMark
+                key={`${frame.id}/${pass.id}`}
+                view={view}
+                schemeId={scheme.id}
+                frame={frame}
+                pass={pass}
+                lamp={lamp}
+                camera={camera.position}
+                isSelected={isPassSelected(frame.id, pass.id)}
+              />
+            )
+          );
+        })}
+      </svg>
+    </section>
+  );
+};

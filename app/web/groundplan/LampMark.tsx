@@ -1,0 +1,86 @@
+import { lampDirection } from '../../../core/readings/direction.ts';
+import type { Frame, Lamp, Pass, Position } from '../../../core/setup/schema/setup.ts';
+import { clockText } from '../../../core/units/clock.ts';
+import { worldFromDocument } from '../../../core/world/axes.ts';
+import { useApp } from '../state/app-store.ts';
+import { aimPass, movePass } from '../state/edits/pass-edits.ts';
+import { cssColourOfLight } from '../ui/light-colour.ts';
+import { PlanMark } from './PlanMark.tsx';
+import { type PlanView, toPlan } from './plan-view.ts';
+
+interface LampMarkProps {
+  readonly view: PlanView;
+  readonly schemeId: string;
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly lamp: Lamp;
+  readonly camera: Position;
+  readonly isSelected: boolean;
+}
+
+const beamDegrees = (lamp: Lamp): number => {
+  if (lamp.kind !== 'torch' && lamp.kind !== 'panel') return 360;
+  if (lamp.beam.shape === 'spot') return lamp.beam.beamDegrees;
+  return lamp.beam.shape === 'flood' ? lamp.beam.degrees : 120;
+};
+
+/** A wedge from a lamp toward its aim, as wide as the beam. */
+const wedge = (dx: number, dy: number, degrees: number): string => {
+  const reach = Math.hypot(dx, dy);
+  const half = (Math.min(degrees, 170) * Math.PI) / 360;
+  const turn = Math.atan2(dy, dx);
+  const [a, b] = [turn - half, turn + half].map((t) => [reach * Math.cos(t), reach * Math.sin(t)] as const) as [
+    readonly [number, number],
+    readonly [number, number],
+  ];
+  return `M0 0L${a[0]} ${a[1]}A${reach} ${reach} 0 0 1 ${b[0]} ${b[1]}Z`;
+};
+
+/** A lamp of a pass, its beam, and the cross it is aimed at. */
+export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected }: LampMarkProps) => {
+  const { edit, select } = useApp.getState();
+  const { position, aim } = pass.waypoints[0] as Pass['waypoints'][number];
+  const place = { schemeId, frameId: frame.id, passId: pass.id };
+  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
+  const [x, y] = toPlan(view, position);
+  const [ax, ay] = toPlan(view, aim);
+  const [wp, wa, wc] = [position, aim, camera].map(worldFromDocument) as [Position, Position, Position];
+  const { clockHours, distanceMetres } = lampDirection(wa, wc, wp);
+  const where = `${clockText(clockHours)} · ${distanceMetres.toFixed(1)} m`;
+  const onSelect = () => select({ kind: 'pass', frameId: frame.id, passId: pass.id });
+  return (
+    <g style={{ color: colour }}>
+      <g transform={`translate(${x} ${y})`} className="beam" aria-hidden="true">
+        <path d={wedge(ax - x, ay - y, beamDegrees(lamp))} />
+        <line x2={ax - x} y2={ay - y} />
+      </g>
+      {isSelected && (
+        <PlanMark
+          view={view}
+          position={aim}
+          aim={null}
+          label={`Aim of ${pass.name}. Arrow keys move it.`}
+          isSelected={false}
+          onSelect={onSelect}
+          onMove={(to) => edit((setup) => aimPass(setup, place, to))}
+        >
+          <path d="M-7 0H7M0 -7V7" className="aim" />
+        </PlanMark>
+      )}
+      <PlanMark
+        view={view}
+        position={position}
+        aim={aim}
+        label={`${pass.name}, ${lamp.name}, at ${where}. Arrow keys move it, Page Up and Page Down lift it, Alt with left or right walks it round the clock.`}
+        isSelected={isSelected}
+        onSelect={onSelect}
+        onMove={(to) => edit((setup) => movePass(setup, place, to))}
+      >
+        <circle r={8} className="lamp-disc" />
+        <text y={y > 200 ? -14 : 23} x={Math.min(0, 200 - x) + Math.max(0, -200 - x)} className="mark-text hour">
+          {isSelected ? where : pass.name}
+        </text>
+      </PlanMark>
+    </g>
+  );
+};

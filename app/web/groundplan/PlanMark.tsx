@@ -1,0 +1,58 @@
+import type { KeyboardEvent, ReactNode } from 'react';
+import type { GroundPoint } from '../../../core/geometry/hull.ts';
+import type { Position } from '../../../core/setup/schema/setup.ts';
+import { useApp } from '../state/app-store.ts';
+import { nudgedPosition } from './nudge.ts';
+import { fromPlan, type PlanView, toPlan } from './plan-view.ts';
+import { useDrag } from './use-drag.ts';
+
+interface PlanMarkProps {
+  readonly view: PlanView;
+  readonly position: Position;
+  /** What Alt and an arrow walk round; null where there is nothing to walk round. */
+  readonly aim: Position | null;
+  readonly label: string;
+  readonly isSelected: boolean;
+  readonly onSelect: () => void;
+  readonly onMove: (position: Position) => void;
+  readonly children: ReactNode;
+}
+
+/** Something on the plan that can be dragged, nudged with keys, and selected. */
+export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onMove, children }: PlanMarkProps) => {
+  const at = toPlan(view, position);
+  const moveTo = (place: GroundPoint) => {
+    const [east, north] = fromPlan(view, place);
+    onMove([Math.round(east * 100) / 100, Math.round(north * 100) / 100, position[2]]);
+  };
+  const drag = useDrag(at, moveTo, onSelect);
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      event.preventDefault();
+      onSelect();
+      return;
+    }
+    const next = nudgedPosition(event, view, position, aim);
+    if (!next) return;
+    event.preventDefault();
+    onSelect();
+    onMove(next);
+  };
+  return (
+    // biome-ignore lint/a11y/useSemanticElements: a mark in a drawing can't be an HTML button
+    <g
+      className={isSelected ? 'mark mark-selected' : 'mark'}
+      transform={`translate(${at[0]} ${at[1]})`}
+      role="button"
+      tabIndex={0}
+      aria-label={label}
+      aria-pressed={isSelected}
+      onFocus={() => useApp.getState().history.gestureStart === null && onSelect()}
+      onKeyDown={onKeyDown}
+      {...drag}
+    >
+      <circle r={24} className="mark-target" />
+      {children}
+    </g>
+  );
+};

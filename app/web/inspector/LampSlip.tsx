@@ -1,0 +1,77 @@
+import type { Caution } from '../../../core/cautions/caution.ts';
+import type { PassReading } from '../../../core/readings/pass-reading.ts';
+import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
+import { bodyHeightWord } from '../../../core/units/body-height.ts';
+import { useApp } from '../state/app-store.ts';
+import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
+import { cssColourOfLight } from '../ui/light-colour.ts';
+import { senseOfStops, signed, threeFigures } from '../ui/words.ts';
+import { LampInspector } from './LampInspector.tsx';
+import { RimGlyph } from './RimGlyph.tsx';
+
+interface LampSlipProps {
+  readonly schemeId: string;
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly lamp: Lamp;
+  readonly reading: PassReading | undefined;
+  readonly cautions: readonly Caution[];
+  readonly isOpen: boolean;
+}
+
+const TargetLine = ({ reading }: { reading: PassReading | undefined }) => {
+  if (!reading) return <span className="quiet">working it out…</span>;
+  const { target } = reading;
+  if (!target) return <span className="quiet">aimed past everything, into the sky</span>;
+  if (target.stops === null) return <span className="quiet">no light on the side you see</span>;
+  return (
+    <>
+      <span>{threeFigures(target.illuminanceLux)} lx</span>
+      <span>
+        {signed(target.stops)} stops · {senseOfStops(target.stops)}
+      </span>
+    </>
+  );
+};
+
+/** One pass as a narrow strip; pressed, it opens to its inspector. */
+export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpen }: LampSlipProps) => {
+  const { select } = useApp.getState();
+  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
+  const height = pass.waypoints[0]?.position[2] ?? 0;
+  return (
+    <li className={isOpen ? 'slip slip-open' : 'slip'}>
+      <button
+        type="button"
+        className="slip-head"
+        aria-expanded={isOpen}
+        onClick={() => select(isOpen ? null : { kind: 'pass', frameId: frame.id, passId: pass.id })}
+      >
+        <svg viewBox="0 0 14 14" width={12} height={12} aria-hidden="true">
+          <circle cx={7} cy={7} r={6} fill={colour} />
+        </svg>
+        <strong>{pass.name}</strong>
+        <span>
+          {reading
+            ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}`
+            : lamp.name}
+        </span>
+        <span className="count">{threeFigures(pass.off - pass.on)} s</span>
+        <span className="slip-light">
+          <TargetLine reading={reading} />
+        </span>
+        {reading && <RimGlyph reading={reading} />}
+        {cautions.length > 0 && (
+          <span className="slip-cautions">
+            {cautions.map(({ code, severity }) => (
+              <span key={code}>
+                <CautionMark severity={severity} /> {cautionWords[code] ?? code}
+              </span>
+            ))}
+          </span>
+        )}
+      </button>
+      {isOpen && <LampInspector schemeId={schemeId} frame={frame} pass={pass} lamp={lamp} reading={reading} />}
+    </li>
+  );
+};

@@ -1,0 +1,64 @@
+import type { PassReading } from '../../../core/readings/pass-reading.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { signed, threeFigures } from '../ui/words.ts';
+
+const degrees = (value: number) => `${value.toFixed(value < 10 ? 1 : 0)}°`;
+
+const raking = ({
+  grazingDegrees,
+  shadowLengthPerHeight,
+}: {
+  grazingDegrees: number;
+  shadowLengthPerHeight: number | null;
+}) =>
+  shadowLengthPerHeight === null
+    ? 'from behind it: no light'
+    : `${degrees(grazingDegrees)} · shadows ×${threeFigures(shadowLengthPerHeight)}`;
+
+/** What was worked out for a pass, as rows of a label and a number with its sense. */
+export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
+  const { target, rim, relief, shadows } = reading;
+  const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
+  const shadowText = (shadow: PassReading['shadows'][number]) => {
+    const length = shadow.endless ? 'endless: lamp below its top' : `${threeFigures(shadow.lengthMetres ?? 0)} m`;
+    const share = shadow.inFrameShare === null ? '' : ` · ${Math.round(100 * shadow.inFrameShare)} % in frame`;
+    return `${length} · toward ${Math.round(shadow.bearingDegrees)}°${share}`;
+  };
+  return (
+    <dl className="numbers">
+      <dt>Off the axis</dt>
+      <dd>
+        {degrees(reading.offAxisDegrees)} ·{' '}
+        {reading.offAxisDegrees < 60 ? 'front' : reading.offAxisDegrees < 120 ? 'side' : 'back'}
+      </dd>
+      <dt>Elevation</dt>
+      <dd>{signed(reading.elevationDegrees)}°</dd>
+      {target && (
+        <>
+          <dt>Dose at the target</dt>
+          <dd>{threeFigures(target.doseLuxSeconds)} lx·s</dd>
+        </>
+      )}
+      <dt>Rakes the ground</dt>
+      <dd>{raking(relief)}</dd>
+      {relief.target && (
+        <>
+          <dt>Rakes the target</dt>
+          <dd>{raking(relief.target)}</dd>
+        </>
+      )}
+      <dt>Rim</dt>
+      <dd>
+        {rim.litShare === null
+          ? 'the camera does not see the subject'
+          : `${Math.round(100 * rim.litShare)} % of the outline lit${rim.rimToFaceStops === null ? '' : ` · ${signed(rim.rimToFaceStops)} stops to the face`}`}
+      </dd>
+      {shadows.slice(0, 6).map((shadow) => (
+        <div key={shadow.subjectId} className="row">
+          <dt>Shadow of {name(shadow.subjectId)}</dt>
+          <dd>{shadowText(shadow)}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+};

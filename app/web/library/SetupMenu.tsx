@@ -1,0 +1,68 @@
+import { useRef } from 'react';
+import { formatSetup } from '../../../core/setup/format-setup.ts';
+import { useApp, useSetup } from '../state/app-store.ts';
+import { samples } from '../state/samples.ts';
+import { openFile } from './open-file.ts';
+
+const download = (name: string, text: string) => {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+};
+
+/** The setup's name; pressed, it offers the samples, a file to open, and the present setup to save. */
+export const SetupMenu = () => {
+  const setup = useSetup();
+  const menu = useRef<HTMLDetailsElement>(null);
+  const picker = useRef<HTMLInputElement>(null);
+  const close = () => menu.current?.removeAttribute('open');
+  const { open, tell } = useApp.getState();
+  const save = () => {
+    close();
+    download(`${setup.id}.lampfall.json`, formatSetup(setup));
+    tell({ tone: 'done', text: `Saved as ${setup.id}.lampfall.json` });
+  };
+  return (
+    <details className="menu" ref={menu} onKeyDown={(event) => event.key === 'Escape' && close()}>
+      <summary>
+        <strong>{setup.name}</strong>
+      </summary>
+      <div className="menu-list">
+        {samples.map(({ id, name, load }) => (
+          <button
+            key={id}
+            type="button"
+            onClick={() => {
+              close();
+              open(load());
+            }}
+          >
+            Sample: {name}
+          </button>
+        ))}
+        <button type="button" onClick={() => picker.current?.click()}>
+          Open a file…
+        </button>
+        <button type="button" onClick={save}>
+          Save as a file
+        </button>
+        <p className="quiet">{setup.note}</p>
+        <input
+          ref={picker}
+          type="file"
+          accept=".json,application/json"
+          aria-label="Setup file"
+          hidden
+          onChange={(event) => {
+            const [file] = event.currentTarget.files ?? [];
+            event.currentTarget.value = '';
+            close();
+            if (file) void openFile(file);
+          }}
+        />
+      </div>
+    </details>
+  );
+};

@@ -1,0 +1,18 @@
+import { maxSetupBytes, parseSetup } from '../../../core/setup/parse-setup.ts';
+import { SetupError } from '../../../core/setup/setup-error.ts';
+import { useApp } from '../state/app-store.ts';
+
+/** Opens a setup file. When it can't be used, says why and leaves what was open untouched. */
+export const openFile = async (file: File): Promise<void> => {
+  const { open, tell } = useApp.getState();
+  const refuse = (why: string) =>
+    tell({ tone: 'problem', text: `${file.name} was not opened. ${why}. Your present setup is unchanged.` });
+  if (file.size > maxSetupBytes)
+    return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`);
+  try {
+    open(parseSetup(await file.text()));
+    tell({ tone: 'done', text: `Opened ${file.name}` });
+  } catch (error) {
+    refuse(error instanceof SetupError ? error.message : 'It could not be read');
+  }
+};

@@ -1,0 +1,131 @@
+import type { Texture, WebGLRenderer } from 'three';
+import { layerWeight } from '../../../core/trace/picture.ts';
+import type { World, WorldFrame } from '../../../core/world/world.ts';
+import { LayerRenderer, type TraceCounters, type WantedLayer } from './layer-renderer.ts';
+import type { Size, StoredLayer } from './layer-store.ts';
+import { type FrameMix, Mixer } from './mixer.ts';
+
+/** One picture on the screen: some frames of a world, blended, in a rectangle of device pixels from the lower left. */
+export interface Tile {
+  readonly name: string;
+  readonly world: World;
+  readonly frames: readonly { readonly frame: WorldFrame; readonly weight: number }[];
+  readonly mode: 'lighten' | 'add' | 'average';
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** What is to be seen. All tiles share one stage and one picture size. */
+export interface Scene {
+  readonly tiles: readonly Tile[];
+  /** Size at which pictures are traced. */
+  readonly size: Size;
+}
+
+export interface EngineState {
+  readonly counters: TraceCounters;
+  /** Pictures mixed and developed since the start. */
+  readonly developed: number;
+  /** Fewest samples in what is shown. */
+  readonly samples: number;
+  readonly isConverged: boolean;
+}
+
+/** Runs layers, mixing and developing for what is on the screen, a little each animation frame, and stops when done. */
+export class PictureEngine {
+  private readonly gl: WebGLRenderer;
+  private readonly layers: LayerRenderer;
+  private readonly mixer: Mixer;
+  private next: Scene | null = null;
+  private scene: Scene | null = null;
+  private readonly stored = new Map<string, StoredLayer>();
+  private isStale = false;
+  private developed = 0;
+
+  constructor(gl: WebGLRenderer, maxSamples = 64) {
+    this.gl = gl;
+    this.layers = new LayerRenderer(gl, { maxSamples, coarseFirst: true });
+    this.mixer = new Mixer(gl);
+  }
+
+  /** Asks for a scene; it is taken up as soon as the one before has something to show. */
+  show(scene: Scene): void {
+    this.next = scene;
+  }
+
+  get state(): EngineState {
+    const { counters, samples, isConverged } = this.layers;
+    return { counters, developed: this.developed, samples, isConverged: isConverged && !this.next && !this.isStale };
+  }
+
+  /** One animation frame's work. @returns whether more is to be done */
+  frame(now: number): boolean {
+    if (this.next && (!this.scene || this.layers.isShowable)) this.takeUp(this.next);
+    if (this.layers.step(now)) this.isStale = true;
+    if (this.isStale && this.scene && this.layers.isShowable) this.develop(this.scene);
+    return this.next !== null || this.isStale || !this.layers.isConverged;
+  }
+
+  private takeUp(scene: Scene): void {
+    this.next = null;
+    this.scene = scene;
+    this.isStale = true;
+    const wanted = new Map<string, WantedLayer>();
+    for (const tile of scene.tiles)
+      for (const { frame } of tile.frames)
+        for (const light of frame.lights)
+          wanted.set(`${tile.name}/${frame.id}/${light.id}`, {
+            label: light.source.kind === 'lamp' ? `${tile.name}/${light.id}` : light.id,
+            view: tile.world.view,
+            source: light.source,
+          });
+    const stage = scene.tiles[0]?.world.stage;
+    this.stored.clear();
+    if (!stage) return;
+    const layers = this.layers.want(stage, [...wanted.values()], scene.size);
+    [...wanted.keys()].forEach((key, i) => {
+      this.stored.set(key, layers[i] as StoredLayer);
+    });
+  }
+
+  private develop(scene: Scene): void {
+    this.isStale = false;
+    this.developed++;
+    this.gl.setRenderTarget(null);
+    this.gl.setScissorTest(false);
+    this.gl.clear();
+    for (const tile of scene.tiles) {
+      const mixes = tile.frames.map(({ frame, weight }) => this.frameMix(tile, frame, weight));
+      const picture = this.mixer.mix(tile.name, mixes, tile.mode, scene.size.width, scene.size.height);
+      this.mixer.develop(picture, tile.x, tile.y, tile.width, tile.height);
+    }
+  }
+
+  private frameMix(tile: Tile, frame: WorldFrame, weight: number): FrameMix {
+    const layers = frame.lights.map((light) => {
+      const stored = this.stored.get(`${tile.name}/${frame.id}/${light.id}`);
+      const target = stored?.full ?? stored?.coarse;
+      return { texture: target?.texture as Texture, weight: layerWeight(frame, light) };
+    });
+    return { layers, whiteBalance: frame.whiteBalance, weight };
+  }
+
+  /** Draws the picture again without tracing, after the screen was cleared by others. */
+  redraw(): void {
+    this.isStale = true;
+  }
+
+  /** Starts over after a lost context. */
+  restart(): void {
+    this.layers.reset();
+    if (this.scene && !this.next) this.next = this.scene;
+    this.scene = null;
+  }
+
+  dispose(): void {
+    this.layers.dispose();
+    this.mixer.dispose();
+  }
+}

@@ -1,0 +1,58 @@
+/** Snapshots of a document with structural sharing. A gesture (a drag) counts as one entry. */
+export interface History<T> {
+  readonly past: readonly T[];
+  readonly present: T;
+  readonly future: readonly T[];
+  /** The document as it was when the gesture under way began; null outside gestures. */
+  readonly gestureStart: T | null;
+}
+
+/** Most steps that can be undone. */
+const maxSteps = 200;
+
+export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [], gestureStart: null });
+
+/** A new document as one entry; inside a gesture it replaces the present without an entry. */
+export const record = <T>(history: History<T>, next: T): History<T> => {
+  if (next === history.present) return history;
+  if (history.gestureStart !== null) return { ...history, present: next };
+  return {
+    past: [...history.past.slice(-(maxSteps - 1)), history.present],
+    present: next,
+    future: [],
+    gestureStart: null,
+  };
+};
+
+export const beginGesture = <T>(history: History<T>): History<T> =>
+  history.gestureStart === null ? { ...history, gestureStart: history.present } : history;
+
+/** Ends a gesture: one entry if anything changed. */
+export const commitGesture = <T>(history: History<T>): History<T> => {
+  const { gestureStart, present } = history;
+  if (gestureStart === null) return history;
+  return record({ ...history, present: gestureStart, gestureStart: null }, present);
+};
+
+/** Ends a gesture and takes it back. */
+export const cancelGesture = <T>(history: History<T>): History<T> =>
+  history.gestureStart === null ? history : { ...history, present: history.gestureStart, gestureStart: null };
+
+export const undo = <T>(history: History<T>): History<T> => {
+  const settled = commitGesture(history);
+  const before = settled.past.at(-1);
+  if (before === undefined) return settled;
+  return {
+    past: settled.past.slice(0, -1),
+    present: before,
+    future: [settled.present, ...settled.future],
+    gestureStart: null,
+  };
+};
+
+export const redo = <T>(history: History<T>): History<T> => {
+  const settled = commitGesture(history);
+  const [next, ...future] = settled.future;
+  if (next === undefined) return settled;
+  return { past: [...settled.past, settled.present], present: next, future, gestureStart: null };
+};

@@ -1,0 +1,67 @@
+import { create } from 'zustand';
+import type { SchemeReport } from '../../../core/cautions/setup-report.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
+import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
+import { useApp } from './app-store.ts';
+
+/** Readings and cautions as last worked out, by scheme id. They trail the setup by a few hundredths of a second. */
+export const useReports = create<{
+  readonly byScheme: Readonly<Record<string, SchemeReport>>;
+  readonly failed: boolean;
+}>(() => ({
+  byScheme: {},
+  failed: false,
+}));
+
+/** The report of the scheme on screen, if there is one yet. */
+export const useReport = (): SchemeReport | undefined => {
+  const schemeId = useApp((state) => state.schemeId);
+  return useReports((state) => state.byScheme[schemeId]);
+};
+
+let nextStageKey = 1;
+const stageKeys = new WeakMap<object, WeakMap<object, number>>();
+const stageKeyOf = ({ subjects, ground }: Setup): number => {
+  const byGround = stageKeys.get(subjects) ?? new WeakMap<object, number>();
+  stageKeys.set(subjects, byGround);
+  const key = byGround.get(ground) ?? nextStageKey++;
+  byGround.set(ground, key);
+  return key;
+};
+
+/** Starts the worker that reads setups; one question at a time, always the newest. */
+export const startReports = (): void => {
+  const worker = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
+  let asked = 0;
+  let isBusy = false;
+  let last: { setup: Setup; schemeId: string; compareId: string | null } | null = null;
+  const ask = () => {
+    const { history, schemeId, compareId } = useApp.getState();
+    const setup = history.present;
+    const isSame = last?.setup === setup && last.schemeId === schemeId && last.compareId === compareId;
+    if (isBusy || isSame) return;
+    last = { setup, schemeId, compareId };
+    isBusy = true;
+    const request: ReportRequest = {
+      id: ++asked,
+      stageKey: stageKeyOf(setup),
+      setup,
+      schemeIds: compareId ? [schemeId, compareId] : [schemeId],
+    };
+    worker.postMessage(request);
+  };
+  worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
+    isBusy = false;
+    useReports.setState(({ byScheme }) => ({
+      byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
+      failed: false,
+    }));
+    ask();
+  };
+  worker.onerror = () => {
+    isBusy = false;
+    useReports.setState({ failed: true });
+  };
+  useApp.subscribe(ask);
+  ask();
+};

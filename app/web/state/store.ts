@@ -1,0 +1,128 @@
+import { create } from 'zustand';
+import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import {
+  beginGesture,
+  cancelGesture,
+  commitGesture,
+  type History,
+  record,
+  redo,
+  startHistory,
+  undo,
+} from './history.ts';
+
+/** What is selected: a pass of the present scheme, a subject, or the camera. */
+export type Selection =
+  | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
+  | { readonly kind: 'subject'; readonly subjectId: string }
+  | { readonly kind: 'camera' }
+  | null;
+
+/** A word to the user: something went wrong, or went well. */
+export interface Notice {
+  readonly tone: 'problem' | 'done';
+  readonly text: string;
+}
+
+/**
+ * Which state lives how long:
+ * | key | saved | exported | undoable |
+ * | history.present (the setup) | not yet | yes | yes |
+ * | schemeId, frameId, compareId, selection, notice | no | no | no |
+ */
+interface AppState {
+  readonly history: History<Setup>;
+  readonly schemeId: string;
+  /** The frame shown and edited; "blend" is not a frame but shows all of them. */
+  readonly frameId: string;
+  readonly showsBlend: boolean;
+  /** The scheme shown beside the present one; null = none. */
+  readonly compareId: string | null;
+  readonly selection: Selection;
+  readonly notice: Notice | null;
+
+  /** Replaces the whole document; history starts anew. */
+  open(setup: Setup): void;
+  /** One named edit: an entry of its own, or part of the gesture under way. */
+  edit(change: (setup: Setup) => Setup): void;
+  begin(): void;
+  commit(): void;
+  cancel(): void;
+  undo(): void;
+  redo(): void;
+  select(selection: Selection): void;
+  chooseScheme(schemeId: string): void;
+  chooseFrame(frameId: string): void;
+  showBlend(): void;
+  compareWith(schemeId: string | null): void;
+  tell(notice: Notice | null): void;
+}
+
+/** The frame that a scheme opens on: its last painted one. */
+const mainFrame = (scheme: Scheme): Frame =>
+  scheme.frames.findLast(({ purpose }) => purpose === 'painted') ?? (scheme.frames.at(-1) as Frame);
+
+const firstPass = (frame: Frame): Selection => {
+  const pass = frame.passes[0];
+  return pass ? { kind: 'pass', frameId: frame.id, passId: pass.id } : null;
+};
+
+const opening = (setup: Setup) => {
+  const scheme = setup.schemes[0] as Scheme;
+  const frame = mainFrame(scheme);
+  return {
+    history: startHistory(setup),
+    schemeId: scheme.id,
+    frameId: frame.id,
+    showsBlend: scheme.frames.length > 1,
+    compareId: null,
+    selection: firstPass(frame),
+    notice: null,
+  };
+};
+
+/** Session pointers that lead nowhere after a step of history are set right. */
+const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'compareId' | 'selection'>, history: History<Setup>) => {
+  const { schemes, subjects } = history.present;
+  const scheme = schemes.find(({ id }) => id === state.schemeId) ?? (schemes[0] as Scheme);
+  const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
+  const compareId = schemes.some(({ id }) => id === state.compareId) ? state.compareId : null;
+  let { selection } = state;
+  if (selection?.kind === 'pass') {
+    const { frameId, passId } = selection;
+    const there = scheme.frames.find(({ id }) => id === frameId)?.passes.some(({ id }) => id === passId);
+    if (!there) selection = firstPass(frame);
+  } else if (selection?.kind === 'subject') {
+    const { subjectId } = selection;
+    if (!subjects.some(({ id }) => id === subjectId)) selection = null;
+  }
+  return { history, schemeId: scheme.id, frameId: frame.id, compareId, selection };
+};
+
+/** The app's store, started on a setup. */
+export const createAppStore = (setup: Setup) =>
+  create<AppState>((set) => ({
+    ...opening(setup),
+    open: (next) => set(opening(next)),
+    edit: (change) => set((state) => settle(state, record(state.history, change(state.history.present)))),
+    begin: () => set(({ history }) => ({ history: beginGesture(history) })),
+    commit: () => set(({ history }) => ({ history: commitGesture(history) })),
+    cancel: () => set((state) => settle(state, cancelGesture(state.history))),
+    undo: () => set((state) => settle(state, undo(state.history))),
+    redo: () => set((state) => settle(state, redo(state.history))),
+    select: (selection) => set({ selection }),
+    chooseScheme: (schemeId) =>
+      set((state) => {
+        const scheme = state.history.present.schemes.find(({ id }) => id === schemeId);
+        if (!scheme) return {};
+        const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
+        const compareId = state.compareId === schemeId ? state.schemeId : state.compareId;
+        return { ...settle({ ...state, schemeId, frameId: frame.id, compareId }, state.history) };
+      }),
+    chooseFrame: (frameId) => set({ frameId, showsBlend: false }),
+    showBlend: () => set({ showsBlend: true }),
+    compareWith: (compareId) => set({ compareId }),
+    tell: (notice) => set({ notice }),
+  }));
+
+export type AppStore = ReturnType<typeof createAppStore>;

@@ -1,0 +1,31 @@
+import type { Severity } from '../../../core/cautions/caution.ts';
+
+const shapes: Record<Severity, { path: string; word: string }> = {
+  danger: { path: 'M7 1L13.5 13H0.5Z', word: 'Danger' },
+  warning: { path: 'M7 1L13 7L7 13L1 7Z', word: 'Warning' },
+  note: { path: 'M7 1A6 6 0 1 1 6.99 1Z', word: 'Note' },
+};
+
+/** A shape for how bad a caution is: filled triangle, open diamond, open circle. Colour plays no part. */
+export const CautionMark = ({ severity }: { severity: Severity }) => (
+  <svg
+    className={`caution-mark caution-${severity}`}
+    viewBox="0 0 14 14"
+    width={12}
+    height={12}
+    role="img"
+    aria-label={shapes[severity].word}
+  >
+    <path d={shapes[severity].path} />
+  </svg>
+);
+
+/** What a caution is called where there is room for a word only. */
+export const cautionWords: Readonly<Record<string, string>> = {
+  'near-axis': 'flat',
+  'lamp-in-frame': 'lamp in frame',
+  burnt: 'burnt',
+  'too-dark': 'too dark',
+  'lamp-below-ground': 'under the ground',
+  'inside-subject': 'inside a subject',
+};

@@ -1,0 +1,85 @@
+import { type KeyboardEvent, useId, useState } from 'react';
+import { parseQuantity } from './parse-quantity.ts';
+
+interface NumberFieldProps {
+  readonly label: string;
+  readonly value: number;
+  /** Shown behind the number, and taken when nothing else is typed; "" for none. */
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly onChange: (value: number) => void;
+  /** Next value up or down for the arrow keys; a plain step otherwise. */
+  readonly step?: number | ((value: number, direction: 1 | -1) => number);
+  readonly digits?: number;
+  readonly prefix?: string;
+  /** How the number is written where plain digits will not do. */
+  readonly format?: (value: number) => string;
+  /** How it is read where `parseQuantity` will not do. */
+  readonly parse?: (text: string) => number | null;
+}
+
+const plain = (value: number, digits: number) => String(Number(value.toFixed(digits)));
+
+/** A number with its unit: type it, or step it with the arrow keys (Shift for ten steps). Escape gives the old one back. */
+export const NumberField = (props: NumberFieldProps) => {
+  const { label, value, unit, min, max, onChange, step = 1, digits = 2, prefix = '', format, parse } = props;
+  const id = useId();
+  const [draft, setDraft] = useState<string | null>(null);
+  const [problem, setProblem] = useState<string | null>(null);
+  const shown = format ? format(value) : plain(value, digits);
+  const range = `${plain(min, 3)} to ${plain(max, 3)}${unit && ` ${unit}`}`;
+
+  const leave = () => {
+    setDraft(null);
+    setProblem(null);
+  };
+  const settle = (text: string): void => {
+    const parsed = parse ? parse(text) : parseQuantity(text, unit);
+    if (parsed === null) return setProblem(`Type a number, ${range}`);
+    if (parsed < min || parsed > max) return setProblem(`${range} only`);
+    leave();
+    if (parsed !== value) onChange(parsed);
+  };
+  const nudge = (direction: 1 | -1, times: number) => {
+    let next = value;
+    for (let i = 0; i < times; i++) next = typeof step === 'function' ? step(next, direction) : next + direction * step;
+    leave();
+    onChange(Math.min(Math.max(Number(next.toFixed(6)), min), max));
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;
+    if (direction) {
+      event.preventDefault();
+      nudge(direction, event.shiftKey ? 10 : 1);
+    } else if (event.key === 'Enter') settle(event.currentTarget.value);
+    else if (event.key === 'Escape') leave();
+  };
+  return (
+    <div className="field">
+      <label htmlFor={id}>{label}</label>
+      <span className={problem ? 'field-box field-wrong' : 'field-box'}>
+        {prefix && <span aria-hidden="true">{prefix}</span>}
+        <input
+          id={id}
+          inputMode="decimal"
+          autoComplete="off"
+          value={draft ?? shown}
+          size={Math.max((draft ?? shown).length, 2)}
+          aria-invalid={problem !== null}
+          aria-describedby={problem ? `${id}-problem` : undefined}
+          onFocus={(event) => event.currentTarget.select()}
+          onChange={(event) => setDraft(event.currentTarget.value)}
+          onBlur={(event) => (draft === null ? leave() : settle(event.currentTarget.value))}
+          onKeyDown={onKeyDown}
+        />
+        {unit && <span aria-hidden="true">{unit}</span>}
+      </span>
+      {problem && (
+        <span role="alert" id={`${id}-problem`} className="field-problem">
+          {problem}
+        </span>
+      )}
+    </div>
+  );
+};

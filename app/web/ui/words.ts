@@ -1,0 +1,22 @@
+/** Plain sense of a number of stops from mid-grey (common practice, no published source). */
+export const senseOfStops = (stops: number): string => {
+  if (stops < -4) return 'lost in the night';
+  if (stops < -2.5) return 'very dark';
+  if (stops < -0.75) return 'night level';
+  if (stops < 0.75) return 'as by day';
+  if (stops < 2) return 'bright';
+  return stops < 2.96 ? 'very bright' : 'burnt';
+};
+
+/** "+1.7", "−0.4": a true minus sign, so that columns line up. */
+export const signed = (value: number, digits = 1): string => {
+  const text = Math.abs(value).toFixed(digits);
+  return Number(text) === 0 ? text : `${value < 0 ? '−' : '+'}${text}`;
+};
+
+/** Three figures at most, without a tail of noughts or an exponent. */
+export const threeFigures = (value: number): string => {
+  if (value === 0) return '0';
+  const digits = Math.min(Math.max(2 - Math.floor(Math.log10(Math.abs(value))), 0), 6);
+  return String(Number(value.toFixed(digits)));
+};

@@ -1,0 +1,55 @@
+import { useFrame, useThree } from '@react-three/fiber';
+import { useEffect, useMemo } from 'react';
+import { PictureEngine, type Scene } from '../render/picture-engine.ts';
+import { sceneOf } from './scene-of.ts';
+import { usePictureView } from './use-picture-view.ts';
+
+declare global {
+  interface Window {
+    /** For tests and benches: what the renderer has done so far. */
+    lampfallProbe?: () => PictureEngine['state'];
+  }
+}
+
+/** The traced picture, drawn into the canvas it stands in. Renders only while there is something left to do. */
+export const Picture = () => {
+  const gl = useThree((state) => state.gl);
+  const size = useThree((state) => state.size);
+  const dpr = useThree((state) => state.viewport.dpr);
+  const invalidate = useThree((state) => state.invalidate);
+  const { setup, schemes, frameId } = usePictureView();
+  const engine = useMemo(() => new PictureEngine(gl), [gl]);
+  const [width, height] = [Math.floor(size.width * dpr), Math.floor(size.height * dpr)];
+  const scene: Scene = useMemo(
+    () => sceneOf({ setup, schemes, frameId, width, height }),
+    [setup, schemes, frameId, width, height],
+  );
+
+  useEffect(() => {
+    engine.show(scene);
+    invalidate();
+  }, [engine, scene, invalidate]);
+
+  useEffect(() => {
+    window.lampfallProbe = () => engine.state;
+    const canvas = gl.domElement;
+    const onLost = (event: Event) => event.preventDefault();
+    const onRestored = () => {
+      engine.restart();
+      invalidate();
+    };
+    canvas.addEventListener('webglcontextlost', onLost);
+    canvas.addEventListener('webglcontextrestored', onRestored);
+    return () => {
+      canvas.removeEventListener('webglcontextlost', onLost);
+      canvas.removeEventListener('webglcontextrestored', onRestored);
+      engine.dispose();
+    };
+  }, [engine, gl, invalidate]);
+
+  // priority 1: this draws instead of the fiber's own scene render
+  useFrame(() => {
+    if (engine.frame(performance.now())) invalidate();
+  }, 1);
+  return null;
+};

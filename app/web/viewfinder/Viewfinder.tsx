@@ -1,0 +1,58 @@
+import { Canvas } from '@react-three/fiber';
+import { useState } from 'react';
+import { canDrawPicture } from '../render/capability.ts';
+import { FrameLine } from './FrameLine.tsx';
+import { Picture } from './Picture.tsx';
+import { usePictureView } from './use-picture-view.ts';
+
+const able = canDrawPicture();
+
+const NoPicture = () => (
+  <p className="no-picture">
+    This browser can’t draw the picture: it lacks WebGL2 with float targets. The ground plan, the readings and the
+    cautions work all the same. Try a current browser, or turn on hardware acceleration.
+  </p>
+);
+
+/** What the sensor records, with the line of camera settings under it. */
+export const Viewfinder = () => {
+  const { schemes } = usePictureView();
+  const [isLost, setIsLost] = useState(false);
+  const watch = (canvas: HTMLCanvasElement) => {
+    canvas.addEventListener('webglcontextlost', () => setIsLost(true));
+    canvas.addEventListener('webglcontextrestored', () => setIsLost(false));
+  };
+  return (
+    <section className="viewfinder" aria-label="Viewfinder">
+      <div className={schemes.length > 1 ? 'picture picture-pair' : 'picture'}>
+        {able ? (
+          <Canvas
+            frameloop="demand"
+            dpr={[1, 1.5]}
+            gl={{ antialias: false, alpha: false, powerPreference: 'high-performance' }}
+            onCreated={({ gl }) => {
+              gl.setClearColor('#08090a');
+              watch(gl.domElement);
+            }}
+            aria-label={`Picture: ${schemes.map(({ name }) => name).join(' beside ')}`}
+          >
+            <Picture />
+          </Canvas>
+        ) : (
+          <NoPicture />
+        )}
+        {isLost && (
+          <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
+        )}
+        {schemes.length > 1 && (
+          <div className="picture-names">
+            {schemes.map(({ id, name }) => (
+              <span key={id}>{name}</span>
+            ))}
+          </div>
+        )}
+      </div>
+      <FrameLine />
+    </section>
+  );
+};

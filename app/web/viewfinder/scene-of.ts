@@ -1,0 +1,57 @@
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { buildWorld } from '../../../core/world/world.ts';
+import type { Scene, Tile } from '../render/picture-engine.ts';
+
+/** Widest picture that is traced, in pixels; wider screens get it magnified. */
+const widestPixels = 1280;
+
+interface View {
+  readonly setup: Setup;
+  readonly schemes: readonly Scheme[];
+  /** Frame shown, by id; null shows the blend. Schemes without that frame show their blend. */
+  readonly frameId: string | null;
+  /** Canvas in device pixels. */
+  readonly width: number;
+  readonly height: number;
+}
+
+const framesOf = (scheme: Scheme, tile: Pick<Tile, 'world'>, frameId: string | null) => {
+  const { frames } = tile.world;
+  const only = frames.find(({ id }) => id === frameId);
+  if (only) return [{ frame: only, weight: 1 }];
+  if (scheme.blend.frames.length === 0) return frames.map((frame) => ({ frame, weight: 1 }));
+  return scheme.blend.frames.flatMap(({ frameId: id, weight }) => {
+    const frame = frames.find((candidate) => candidate.id === id);
+    return frame ? [{ frame, weight }] : [];
+  });
+};
+
+/** Lays the pictures of one or two schemes side by side on a canvas, each in its sensor's aspect, and says at which size to trace. */
+export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene => {
+  const gap = schemes.length > 1 ? 8 : 0;
+  const room = Math.floor((width - gap * (schemes.length - 1)) / schemes.length);
+  const worlds = schemes.map((scheme) => buildWorld(setup, scheme));
+  const tiles = schemes.map((scheme, i): Tile => {
+    const world = worlds[i] as Tile['world'];
+    const tileWidth = Math.min(room, Math.floor(height * world.aspect));
+    const tileHeight = Math.min(height, Math.round(tileWidth / world.aspect));
+    return {
+      name: scheme.id,
+      world,
+      frames: framesOf(scheme, { world }, frameId),
+      mode: scheme.blend.mode,
+      x: i * (room + gap) + Math.floor((room - tileWidth) / 2),
+      y: Math.floor((height - tileHeight) / 2),
+      width: tileWidth,
+      height: tileHeight,
+    };
+  });
+  const widest = Math.max(...tiles.map((tile) => tile.width), 1);
+  const shrink = Math.min(1, widestPixels / widest);
+  const first = tiles[0] as Tile;
+  const size = {
+    width: Math.max(Math.round(first.width * shrink), 1),
+    height: Math.max(Math.round(first.height * shrink), 1),
+  };
+  return { tiles, size };
+};

@@ -1,0 +1,15 @@
+import type { SchemeReport } from '../../../core/cautions/setup-report.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
+
+export interface ReportRequest {
+  readonly id: number;
+  /** Changes when subjects or ground change. */
+  readonly stageKey: number;
+  readonly setup: Setup;
+  readonly schemeIds: readonly string[];
+}
+
+export interface ReportAnswer {
+  readonly id: number;
+  readonly reports: readonly SchemeReport[];
+}
