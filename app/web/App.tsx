@@ -1,4 +1,4 @@
-import { type DragEvent, useEffect } from 'react';
+import { type DragEvent, useEffect, useState } from 'react';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { Slips } from './inspector/Slips.tsx';
@@ -33,6 +33,14 @@ const onDrop = (event: DragEvent) => {
   if (file) void openFile(file);
 };
 
+/** What a phone shows under the picture, one at a time. */
+const rooms = [
+  ['plan', 'Plan'],
+  ['lamps', 'Lamps'],
+  ['exposure', 'Exposure'],
+  ['notes', 'Cautions'],
+] as const;
+
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
   useKeys();
@@ -40,12 +48,13 @@ export const App = () => {
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);
   const { undo, redo, tell } = useApp.getState();
+  const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
-    <main className="page" onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+    <main className="page" data-room={room} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
       <header className="top">
         <SetupMenu />
         <SchemeTabs />
-        <div className="choices">
+        <div className="choices steps">
           <button type="button" disabled={!canUndo} onClick={undo}>
             Undo
           </button>
@@ -57,13 +66,22 @@ export const App = () => {
       {notice && <Notice tone={notice.tone} text={notice.text} onClose={() => tell(null)} />}
       <div className="left">
         <Viewfinder />
-        <Welcome />
-        <Cautions />
+        <div className="notes">
+          <Welcome />
+          <Cautions />
+        </div>
       </div>
       <div className="right">
         <GroundPlan />
         <Slips />
       </div>
+      <nav className="switch" aria-label="Rooms">
+        {rooms.map(([id, name]) => (
+          <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
+            {name}
+          </button>
+        ))}
+      </nav>
     </main>
   );
 };

@@ -2,14 +2,19 @@ import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
+import { saveFile } from './library/save-file.ts';
 import { startReports } from './state/reports.ts';
+import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
 import './ui/plan.css';
 import './ui/slips.css';
+import './ui/phone.css';
 
 startReports();
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
-    <App />
+    <FaultScreen onSave={saveFile}>
+      <App />
+    </FaultScreen>
   </StrictMode>,
 );

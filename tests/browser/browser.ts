@@ -1,7 +1,13 @@
 import { type Browser, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
-const softwareGl = ['--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist'];
+// compositing off the card: software GL is slow at it, and the picture is what is tested
+const softwareGl = [
+  '--disable-gpu-compositing',
+  '--use-angle=swiftshader',
+  '--enable-unsafe-swiftshader',
+  '--ignore-gpu-blocklist',
+];
 
 export const launch = (extraArgs: string[] = []): Promise<Browser> =>
   chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox', ...softwareGl, ...extraArgs] });

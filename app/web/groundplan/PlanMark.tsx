@@ -39,7 +39,6 @@ export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onM
     onMove(next);
   };
   return (
-    // biome-ignore lint/a11y/useSemanticElements: a mark in a drawing can't be an HTML button
     <g
       className={isSelected ? 'mark mark-selected' : 'mark'}
       transform={`translate(${at[0]} ${at[1]})`}

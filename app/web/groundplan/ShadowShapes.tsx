@@ -3,7 +3,11 @@ import { shadowOutline } from '../../../core/readings/shadow-reading.ts';
 import type { Pass } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import { type PlanView, pathOf, toPlan } from './plan-view.ts';
+import { hatchPath } from './hatch.ts';
+import { type PlanView, toPlan } from './plan-view.ts';
+
+/** Between hatch lines, in drawing units. */
+const hatchSpacing = 6;
 
 interface ShadowShapesProps {
   readonly view: PlanView;
@@ -23,16 +27,13 @@ export const ShadowShapes = ({ view, stage, pass, isSelected }: ShadowShapesProp
   if (!place) return null;
   const [x, y] = toPlan(view, place.position);
   const [ax, ay] = toPlan(view, place.aim);
-  const turn = (Math.atan2(ay - y, ax - x) * 180) / Math.PI;
-  const hatch = `hatch-${pass.id}`;
+  const turn = Math.atan2(ay - y, ax - x);
   return (
-    <g className={isSelected ? 'shadow shadow-selected' : 'shadow'} aria-hidden="true">
-      <pattern id={hatch} width={6} height={6} patternUnits="userSpaceOnUse" patternTransform={`rotate(${turn})`}>
-        <line x1={0} y1={3} x2={6} y2={3} />
-      </pattern>
-      {shapes.map(({ id, outline }) => (
-        <path key={id} d={pathOf(outline.map((point) => toPlan(view, point)))} fill={`url(#${hatch})`} />
-      ))}
+    <g className={isSelected ? 'shadow shadow-selected' : 'shadow'}>
+      {shapes.map(({ id, outline }) => {
+        const onPlan = outline.map((point) => toPlan(view, point));
+        return <path key={id} d={hatchPath(onPlan, turn, hatchSpacing)} />;
+      })}
     </g>
   );
 };

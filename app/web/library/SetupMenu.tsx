@@ -1,16 +1,8 @@
 import { useRef } from 'react';
-import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { samples } from '../state/samples.ts';
 import { openFile } from './open-file.ts';
-
-const download = (name: string, text: string) => {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-};
+import { saveFile } from './save-file.ts';
 
 /** The setup's name; pressed, it offers the samples, a file to open, and the present setup to save. */
 export const SetupMenu = () => {
@@ -18,11 +10,10 @@ export const SetupMenu = () => {
   const menu = useRef<HTMLDetailsElement>(null);
   const picker = useRef<HTMLInputElement>(null);
   const close = () => menu.current?.removeAttribute('open');
-  const { open, tell } = useApp.getState();
+  const { open } = useApp.getState();
   const save = () => {
     close();
-    download(`${setup.id}.lampfall.json`, formatSetup(setup));
-    tell({ tone: 'done', text: `Saved as ${setup.id}.lampfall.json` });
+    saveFile();
   };
   return (
     <details className="menu" ref={menu} onKeyDown={(event) => event.key === 'Escape' && close()}>

@@ -112,7 +112,7 @@ export class LayerRenderer {
   /**
    * Gives the card one job that fits the time budget, if the card is free.
    *
-   * @param now milliseconds, as of this animation frame
+   * @param now milliseconds
    * @returns whether a layer gained a sample, so that the picture should be mixed again
    */
   step(now: number): boolean {
@@ -121,9 +121,9 @@ export class LayerRenderer {
     const { job } = this;
     if (!job) return false;
     const rows = Math.max(Math.floor(this.pace.texels[job.kind] / job.target.width), 1);
-    const filledBudget = rows <= job.target.height - job.row;
+    const before = job.row;
     this.runBand(job, rows);
-    this.pace.submitted(job.kind, filledBudget, now);
+    this.pace.submitted(job.kind, (Math.min(job.row, job.target.height) - before) * job.target.width, now);
     return this.finishJob(job);
   }
 

@@ -1,60 +1,52 @@
 export type JobKind = 'hits' | 'light';
 
 /** Fewest texels that a job is cut to, so that the slowest card still gets on. */
-const leastTexels = 2000;
-/** A poll sees whole animation frames; a job seen done within this was short enough. */
-const oneFrameMilliseconds = 25;
+const leastTexels = 4000;
+/** How much of what was learnt a new measurement replaces. */
+const trust = 0.5;
 
 /**
- * Learns how many texels the card gets through within a time budget, from fences polled once a frame: grows while jobs
- * are done by the next frame, shrinks when they take longer. Nothing ever waits for the card.
+ * Learns how many texels the card gets through within a time budget, from fences polled a few milliseconds apart.
+ * Nothing ever waits for the card.
  */
 export class Pace {
   private readonly context: WebGL2RenderingContext;
-  private fence: WebGLSync | null = null;
-  private startedAt = 0;
-  private kind: JobKind = 'light';
-  private wasWhole = false;
   private readonly budgetMilliseconds: number;
+  private job: { fence: WebGLSync; kind: JobKind; texels: number; startedAt: number } | null = null;
   /** Texels that fit the budget, as far as is known. */
-  readonly texels: Record<JobKind, number> = { hits: 40_000, light: 40_000 };
+  readonly texels: Record<JobKind, number> = { hits: 20_000, light: 20_000 };
 
   constructor(context: WebGL2RenderingContext, budgetMilliseconds = 12) {
     this.context = context;
     this.budgetMilliseconds = budgetMilliseconds;
   }
 
-  /** Marks a job just submitted; `filledBudget` when it had as many texels as the budget allows. */
-  submitted(kind: JobKind, filledBudget: boolean, now: number): void {
-    this.fence = this.context.fenceSync(this.context.SYNC_GPU_COMMANDS_COMPLETE, 0);
+  /** Marks a job just submitted. */
+  submitted(kind: JobKind, texels: number, now: number): void {
+    const fence = this.context.fenceSync(this.context.SYNC_GPU_COMMANDS_COMPLETE, 0);
     this.context.flush();
-    this.startedAt = now;
-    this.kind = kind;
-    this.wasWhole = filledBudget;
+    this.job = fence && { fence, kind, texels, startedAt: now };
   }
 
   /** Whether the card is still at the last job; learns from it when it is not. */
   isBusy(now: number): boolean {
-    if (!this.fence) return false;
-    if (this.context.clientWaitSync(this.fence, 0, 0) === this.context.TIMEOUT_EXPIRED) return true;
-    this.context.deleteSync(this.fence);
-    this.fence = null;
-    this.learn(now - this.startedAt);
+    const { job, context } = this;
+    if (!job) return false;
+    // not clientWaitSync: browsers may hold up the page until the card answers
+    if (context.getSyncParameter(job.fence, context.SYNC_STATUS) !== context.SIGNALED && !context.isContextLost())
+      return true;
+    context.deleteSync(job.fence);
+    this.job = null;
+    const fits = (job.texels * this.budgetMilliseconds) / Math.max(now - job.startedAt, 1);
+    const known = this.texels[job.kind];
+    // a short last band says little about speed: it may pull up, but not far
+    const bounded = Math.min(Math.max(fits, known / 4), known * 2);
+    this.texels[job.kind] = Math.max(known + trust * (bounded - known), leastTexels);
     return false;
-  }
-
-  private learn(milliseconds: number): void {
-    const known = this.texels[this.kind];
-    if (milliseconds <= oneFrameMilliseconds) {
-      if (this.wasWhole) this.texels[this.kind] = known * 1.5;
-    } else {
-      const share = Math.max(this.budgetMilliseconds / (milliseconds - oneFrameMilliseconds / 2), 0.25);
-      if (share < 1) this.texels[this.kind] = Math.max(known * share, leastTexels);
-    }
   }
 
   /** Forgets a job that will never end, after the context was lost. */
   reset(): void {
-    this.fence = null;
+    this.job = null;
   }
 }

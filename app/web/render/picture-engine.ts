@@ -31,9 +31,17 @@ export interface EngineState {
   /** Fewest samples in what is shown. */
   readonly samples: number;
   readonly isConverged: boolean;
+  /** Texels that fit one job's time budget, as learnt. */
+  readonly texelsPerJob: Readonly<Record<string, number>>;
 }
 
-/** Runs layers, mixing and developing for what is on the screen, a little each animation frame, and stops when done. */
+/** How long after giving the card a job it is asked whether it is done, in milliseconds. */
+const pollMilliseconds = 3;
+
+/**
+ * Runs layers, mixing and developing for what is on the screen, a little at a time, and stops when done. Tracing goes on
+ * between animation frames; the screen is drawn when the page asks, after `onStale` told it to.
+ */
 export class PictureEngine {
   private readonly gl: WebGLRenderer;
   private readonly layers: LayerRenderer;
@@ -43,9 +51,12 @@ export class PictureEngine {
   private readonly stored = new Map<string, StoredLayer>();
   private isStale = false;
   private developed = 0;
+  private timer: ReturnType<typeof setTimeout> | null = null;
+  private readonly onStale: () => void;
 
-  constructor(gl: WebGLRenderer, maxSamples = 64) {
+  constructor(gl: WebGLRenderer, onStale: () => void, maxSamples = 64) {
     this.gl = gl;
+    this.onStale = onStale;
     this.layers = new LayerRenderer(gl, { maxSamples, coarseFirst: true });
     this.mixer = new Mixer(gl);
   }
@@ -53,19 +64,38 @@ export class PictureEngine {
   /** Asks for a scene; it is taken up as soon as the one before has something to show. */
   show(scene: Scene): void {
     this.next = scene;
+    this.schedule();
+  }
+
+  private schedule(): void {
+    this.timer ??= setTimeout(() => {
+      this.timer = null;
+      this.work(performance.now());
+    }, pollMilliseconds);
   }
 
   get state(): EngineState {
     const { counters, samples, isConverged } = this.layers;
-    return { counters, developed: this.developed, samples, isConverged: isConverged && !this.next && !this.isStale };
+    return {
+      counters,
+      developed: this.developed,
+      samples,
+      isConverged: isConverged && !this.next && !this.isStale,
+      texelsPerJob: this.layers.pace.texels,
+    };
   }
 
-  /** One animation frame's work. @returns whether more is to be done */
-  frame(now: number): boolean {
+  /** Gives the card its next job, if it is free, and comes back while there is more to do. */
+  private work(now: number): void {
     if (this.next && (!this.scene || this.layers.isShowable)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
+    if (this.isStale && this.layers.isShowable) this.onStale();
+    if (this.next || !this.layers.isConverged) this.schedule();
+  }
+
+  /** Draws the screen if anything changed since it was last drawn. */
+  draw(): void {
     if (this.isStale && this.scene && this.layers.isShowable) this.develop(this.scene);
-    return this.next !== null || this.isStale || !this.layers.isConverged;
   }
 
   private takeUp(scene: Scene): void {
@@ -112,19 +142,17 @@ export class PictureEngine {
     return { layers, whiteBalance: frame.whiteBalance, weight };
   }
 
-  /** Draws the picture again without tracing, after the screen was cleared by others. */
-  redraw(): void {
-    this.isStale = true;
-  }
-
   /** Starts over after a lost context. */
   restart(): void {
     this.layers.reset();
     if (this.scene && !this.next) this.next = this.scene;
     this.scene = null;
+    this.schedule();
   }
 
   dispose(): void {
+    if (this.timer) clearTimeout(this.timer);
+    this.timer = null;
     this.layers.dispose();
     this.mixer.dispose();
   }

@@ -36,10 +36,12 @@ export const NumberField = (props: NumberFieldProps) => {
   };
   const settle = (text: string): void => {
     const parsed = parse ? parse(text) : parseQuantity(text, unit);
-    if (parsed === null) return setProblem(`Type a number, ${range}`);
-    if (parsed < min || parsed > max) return setProblem(`${range} only`);
-    leave();
-    if (parsed !== value) onChange(parsed);
+    if (parsed === null) setProblem(`Type a number, ${range}`);
+    else if (parsed < min || parsed > max) setProblem(`${range} only`);
+    else {
+      leave();
+      if (parsed !== value) onChange(parsed);
+    }
   };
   const nudge = (direction: 1 | -1, times: number) => {
     let next = value;

@@ -11,33 +11,27 @@ declare global {
   }
 }
 
-/** The traced picture, drawn into the canvas it stands in. Renders only while there is something left to do. */
+/** The traced picture, drawn into the canvas it stands in. Works only while there is something left to do. */
 export const Picture = () => {
   const gl = useThree((state) => state.gl);
   const size = useThree((state) => state.size);
   const dpr = useThree((state) => state.viewport.dpr);
   const invalidate = useThree((state) => state.invalidate);
   const { setup, schemes, frameId } = usePictureView();
-  const engine = useMemo(() => new PictureEngine(gl), [gl]);
+  const engine = useMemo(() => new PictureEngine(gl, invalidate), [gl, invalidate]);
   const [width, height] = [Math.floor(size.width * dpr), Math.floor(size.height * dpr)];
   const scene: Scene = useMemo(
     () => sceneOf({ setup, schemes, frameId, width, height }),
     [setup, schemes, frameId, width, height],
   );
 
-  useEffect(() => {
-    engine.show(scene);
-    invalidate();
-  }, [engine, scene, invalidate]);
+  useEffect(() => engine.show(scene), [engine, scene]);
 
   useEffect(() => {
     window.lampfallProbe = () => engine.state;
     const canvas = gl.domElement;
     const onLost = (event: Event) => event.preventDefault();
-    const onRestored = () => {
-      engine.restart();
-      invalidate();
-    };
+    const onRestored = () => engine.restart();
     canvas.addEventListener('webglcontextlost', onLost);
     canvas.addEventListener('webglcontextrestored', onRestored);
     return () => {
@@ -45,11 +39,9 @@ export const Picture = () => {
       canvas.removeEventListener('webglcontextrestored', onRestored);
       engine.dispose();
     };
-  }, [engine, gl, invalidate]);
+  }, [engine, gl]);
 
   // priority 1: this draws instead of the fiber's own scene render
-  useFrame(() => {
-    if (engine.frame(performance.now())) invalidate();
-  }, 1);
+  useFrame(() => engine.draw(), 1);
   return null;
 };
