@@ -34,9 +34,13 @@ const sizeOf = (world: World, width: number, samples: number): PictureSize => {
 /** Tells a person at a terminal how long it will take, from a small trial; says nothing into files and pipes. */
 const announce = (world: World, frame: WorldFrame, { width, height, samples }: PictureSize): void => {
   if (!process.stderr.isTTY) return;
-  const trial = { width: 24, height: Math.max(Math.round(24 / world.aspect), 1), samples: 4 };
-  const start = performance.now();
-  tracePicture(world, frame, trial);
+  const trial = { width: 48, height: Math.max(Math.round(48 / world.aspect), 1), samples: 4 };
+  let start = 0;
+  // the first rounds only warm the program up
+  for (let round = 0; round < 3; round++) {
+    start = performance.now();
+    tracePicture(world, frame, trial);
+  }
   const each = (performance.now() - start) / (trial.width * trial.height * trial.samples);
   const seconds = (each * width * height * samples) / 1000;
   process.stderr.write(`tracing ${width} x ${height}, ${samples} samples: about ${Math.ceil(seconds)} s\n`);

@@ -7,6 +7,20 @@ type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 /** One step for each version that has a successor. Version 1 is the first, so there is none yet. */
 const migrations: Readonly<Record<number, Migration>> = {};
 
+/** One step; whatever it throws becomes a SetupError, for a step meets documents that nobody has checked yet. */
+const take = (step: Migration, document: Record<string, unknown>, version: number, from: number) => {
+  try {
+    return step(document);
+  } catch (error) {
+    if (error instanceof SetupError) throw error;
+    throw new SetupError(
+      'version',
+      'version',
+      `is ${version}; the file could not be brought from version ${from} to ${from + 1}`,
+    );
+  }
+};
+
 /** Brings an older document up to the present version, step by step. Throws `SetupError` for versions it does not know. */
 export const migrateSetup = (
   document: Record<string, unknown>,
@@ -27,7 +41,7 @@ export const migrateSetup = (
     const step = steps[from];
     if (!step)
       throw new SetupError('version', 'version', `is ${version}; no way is known from version ${from} to ${from + 1}`);
-    current = { ...step(current), version: from + 1 };
+    current = { ...take(step, current, version, from), version: from + 1 };
   }
   return current;
 };

@@ -1,3 +1,4 @@
+import { maxTriangles, trianglesOfSetup } from './detail.ts';
 import type { Frame, Pass, Scheme, Setup } from './schema/setup.ts';
 import { pathText, SetupError } from './setup-error.ts';
 
@@ -40,21 +41,32 @@ const checkScheme = (path: Path, scheme: Scheme, setup: Setup): void => {
     const blendPath = [...path, 'blend', 'frames', b];
     if (!scheme.frames.some((frame) => frame.id === part.frameId))
       fail([...blendPath, 'frameId'], `no frame of this scheme has the id "${part.frameId}"`);
+    if (part.where === 'subject' && part.subjectId === null)
+      fail([...blendPath, 'subjectId'], 'must name a subject, for where is "subject"');
     if (part.where === 'subject' && !setup.subjects.some((subject) => subject.id === part.subjectId))
       fail([...blendPath, 'subjectId'], `no subject has the id "${part.subjectId}"`);
   });
 };
 
-/** Most parts that a setup may have in all, so that a hostile file can't fill the memory. */
+/** Most parts that a setup may have in all. */
 const maxParts = 5000;
 
-/** Checks what the field schema can't: unique ids, references that lead somewhere, times in order. Throws `SetupError`. */
+const checkDetail = (setup: Setup): void => {
+  const parts = setup.subjects.reduce((sum, subject) => sum + subject.parts.length, 0);
+  if (parts > maxParts) fail(['subjects'], `has ${parts} parts in all; at most ${maxParts} are taken`);
+  const { subjects, relief } = trianglesOfSetup(setup);
+  if (subjects + relief <= maxTriangles) return;
+  const needed = `would need ${((subjects + relief) / 1e6).toFixed(1)} million triangles; at most ${maxTriangles / 1e6} million are drawn`;
+  if (relief > subjects) fail(['ground', 'relief'], `${needed}. Strew fewer things`);
+  fail(['subjects'], `${needed}. Use fewer round, dimpled or many-sided parts`);
+};
+
+/** Checks what the field schema can't: size in all, unique ids, references that lead somewhere, times in order. Throws `SetupError`. */
 export const checkReferences = (setup: Setup): void => {
   requireUnique(['subjects'], setup.subjects);
   requireUnique(['lamps'], setup.lamps);
   requireUnique(['schemes'], setup.schemes);
-  const parts = setup.subjects.reduce((sum, subject) => sum + subject.parts.length, 0);
-  if (parts > maxParts) fail(['subjects'], `has ${parts} parts in all; at most ${maxParts} are taken`);
+  checkDetail(setup);
   setup.schemes.forEach((scheme, s) => {
     checkScheme(['schemes', s], scheme, setup);
   });

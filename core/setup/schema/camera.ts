@@ -5,9 +5,9 @@ const millimetres = (description: string) => quantity('mm', 1, 120, description)
 
 export const camera = z
   .strictObject({
-    position,
-    aim: position.describe('what the middle of the picture looks at'),
-    rollDegrees: degrees(-180, 180, 'clockwise as the photographer sees it; 90 = portrait').default(0),
+    position: position.describe('the lens: [east, north, up] in metres'),
+    aim: position.describe('what the middle of the picture looks at: [east, north, up] in metres'),
+    rollDegrees: degrees(-180, 180, 'roll, clockwise as the photographer sees it; 90 = portrait').default(0),
     sensor: z
       .strictObject({
         widthMm: millimetres('sensor width').default(36),
@@ -15,7 +15,8 @@ export const camera = z
         pixelsWide: whole(100, 30000, 'pixels across').default(6000),
         pixelsHigh: whole(100, 30000, 'pixels down').default(4000),
       })
-      .default({ widthMm: 36, heightMm: 24, pixelsWide: 6000, pixelsHigh: 4000 }),
+      .default({ widthMm: 36, heightMm: 24, pixelsWide: 6000, pixelsHigh: 4000 })
+      .describe('the sensor'),
     focalLengthMm: quantity('mm', 3, 2000, 'focal length').default(24),
   })
   .refine((c) => c.position.some((v, i) => Math.abs(v - (c.aim[i] as number)) > 1e-6), {

@@ -1,24 +1,24 @@
 import { z } from 'zod';
-import { degrees, id, kelvin, metres, name, quantity, rgb } from './fields.ts';
+import { degrees, fixed, id, kelvin, metres, name, quantity, rgb } from './fields.ts';
 
 const output = z
   .discriminatedUnion(
     'from',
     [
       z.strictObject({
-        from: z.literal('lumens'),
+        from: fixed('lumens', 'the output is known in lumens'),
         lumens: quantity('lumens', 0.001, 1e7, 'whole output at full level'),
       }),
       z.strictObject({
-        from: z.literal('beam-distance'),
+        from: fixed('beam-distance', 'the output is known by its printed beam distance'),
         distanceMetres: metres(0.5, 20000, 'printed beam distance: where the beam’s middle gives 0.25 lux'),
       }),
       z.strictObject({
-        from: z.literal('peak-candela'),
+        from: fixed('peak-candela', 'the output is known by its peak intensity'),
         candela: quantity('candela', 0.01, 1e9, 'intensity in the beam’s middle'),
       }),
       z.strictObject({
-        from: z.literal('lux-at-1-metre'),
+        from: fixed('lux-at-1-metre', 'the output is known by a measurement at one metre'),
         lux: quantity('lux', 0.01, 1e9, 'measured one metre in front'),
       }),
     ],
@@ -28,17 +28,17 @@ const output = z
 
 const spotBeam = z
   .strictObject({
-    shape: z.literal('spot'),
+    shape: fixed('spot', 'a hot spot in a wide spill'),
     beamDegrees: degrees(1, 170, 'full angle of the hot spot, where it has fallen to half'),
     spillDegrees: degrees(1, 180, 'full angle of the even spill round it').default(90),
     spillShare: quantity('', 0, 1, 'share of the lumens in the spill').default(0.3),
   })
   .describe('hot spot and spill');
 const floodBeam = z
-  .strictObject({ shape: z.literal('flood'), degrees: degrees(1, 180, 'full angle of the even cone') })
+  .strictObject({ shape: fixed('flood', 'an even cone'), degrees: degrees(1, 180, 'full angle of the even cone') })
   .describe('an even cone');
 const openBeam = z
-  .strictObject({ shape: z.literal('open') })
+  .strictObject({ shape: fixed('open', 'no optics') })
   .describe('a flat source without optics: falls with the cosine');
 const beam = z.discriminatedUnion('shape', [spotBeam, floodBeam, openBeam], {
   error: 'must be a beam with shape "spot", "flood" or "open"',
@@ -57,20 +57,29 @@ export const lamp = z
   .discriminatedUnion(
     'kind',
     [
-      z.strictObject({ kind: z.literal('torch'), ...common, diameterMm: millimetres('front glass').default(35), beam }),
       z.strictObject({
-        kind: z.literal('panel'),
+        kind: fixed('torch', 'a torch: a round front glass with a beam'),
+        ...common,
+        diameterMm: millimetres('diameter of the front glass').default(35),
+        beam,
+      }),
+      z.strictObject({
+        kind: fixed('panel', 'a flat panel'),
         ...common,
         widthMm: millimetres('width'),
         heightMm: millimetres('height'),
         beam: beam.default({ shape: 'open' }),
       }),
       z.strictObject({
-        kind: z.literal('lantern'),
+        kind: fixed('lantern', 'a globe that shines all round'),
         ...common,
         diameterMm: millimetres('diameter of the globe').default(80),
       }),
-      z.strictObject({ kind: z.literal('tube'), ...common, lengthMm: millimetres('length') }),
+      z.strictObject({
+        kind: fixed('tube', 'a straight tube that lies across the aim'),
+        ...common,
+        lengthMm: millimetres('length'),
+      }),
     ],
     { error: 'must be a lamp with kind "torch", "panel", "lantern" or "tube"' },
   )

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { degrees, finish, groundPoint, metres, quantity, whole } from './fields.ts';
+import { choice, degrees, finish, groundPoint, metres, quantity, whole } from './fields.ts';
 
 const kelvinOf = (description: string) => quantity('kelvin', 1667, 25000, description);
 
@@ -26,7 +26,7 @@ const skylight = z
 
 const glowDome = z
   .strictObject({
-    bearingDegrees: degrees(0, 360, 'middle of the glow'),
+    bearingDegrees: degrees(0, 360, 'bearing of the middle of the glow, clockwise from the scene’s north'),
     widthDegrees: degrees(1, 180, 'width along the horizon'),
     heightDegrees: degrees(1, 90, 'height above the horizon'),
     luminanceCdM2: quantity('cd/m2', 0, 10, 'brightness at the horizon'),
@@ -34,39 +34,51 @@ const glowDome = z
   })
   .describe('glow of a town; kept with the setup, not drawn yet');
 
+/** No 30 February and no 25 o'clock. */
+const isRealTime = (text: string): boolean => {
+  const time = new Date(`${text}Z`);
+  return Number.isFinite(time.getTime()) && time.toISOString().startsWith(text);
+};
+
 export const place = z
   .strictObject({
     latitudeDegrees: degrees(-90, 90, 'latitude, north positive').default(54),
     longitudeDegrees: degrees(-180, 180, 'longitude, east positive').default(-2),
     localTime: z
-      .string()
+      .string({ error: 'must be a date and time such as 2026-10-09T22:30' })
       .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'must be a date and time such as 2026-10-09T22:30')
+      .refine(isRealTime, 'must be a day and time that exist')
       .default('2026-10-09T22:30')
       .describe('date and time at the place, without zone'),
     timeZone: z
-      .string()
+      .string({ error: 'must be a zone name such as Etc/UTC' })
       .regex(/^[A-Za-z][A-Za-z0-9_+/-]{0,63}$/, 'must be a zone name such as Etc/UTC')
       .default('Etc/UTC')
       .describe('IANA time zone'),
     northDegrees: degrees(0, 360, 'true bearing of the scene’s north axis').default(0),
-    moonlight: moonlight.nullable().default(null),
+    moonlight: moonlight.nullable().default(null).describe('moonlight as a plain directional light; null = no moon'),
     skylight: skylight.default({ illuminanceLux: 0.0007, temperatureKelvin: 6000 }),
     glowDomes: z.array(glowDome).max(12, 'must be at most 12').default([]),
-    hazeVisibilityKm: quantity('km', 0.05, 300, 'visibility; null = clear').nullable().default(null),
+    hazeVisibilityKm: quantity('km', 0.05, 300, 'visibility')
+      .nullable()
+      .default(null)
+      .describe('how far one sees through the haze (km); null = clear'),
   })
   .describe('where and when, and the light that is there without lamps');
 
 const relief = z
   .strictObject({
-    kind: z.enum(['stones', 'tufts'], { error: 'must be "stones" or "tufts"' }).describe('what stands on the ground'),
+    kind: choice(['stones', 'tufts'], 'what stands on the ground'),
     count: whole(0, 20000, 'how many'),
     heightMetres: z
-      .tuple([metres(0.002, 3, 'smallest'), metres(0.002, 3, 'largest')])
+      .tuple([metres(0.002, 3, 'height of the smallest'), metres(0.002, 3, 'height of the largest')], {
+        error: 'must be two numbers: [smallest, largest] height in metres',
+      })
       .refine(([low, high]) => low <= high, 'must be [smallest, largest]')
       .describe('[smallest, largest] height in metres'),
-    centre: groundPoint.default([0, 5]),
-    radiusMetres: metres(0.1, 500, 'of the strewn circle').default(12),
-    seed: whole(0, 4294967295, 'changes the scatter').default(1),
+    centre: groundPoint.default([0, 5]).describe('middle of the strewn circle: [east, north] in metres'),
+    radiusMetres: metres(0.1, 500, 'radius of the strewn circle').default(12),
+    seed: whole(0, 4294967295, 'any number; another one scatters them another way').default(1),
   })
   .describe('small things strewn over the ground that throw shadows');
 

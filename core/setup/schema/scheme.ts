@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
-import { id, metres, name, position, quantity, whole } from './fields.ts';
+import { choice, id, metres, name, position, quantity, whole } from './fields.ts';
 import { gel } from './lamp.ts';
 
 const seconds = (min: number, description: string) => quantity('seconds', min, 36000, description);
@@ -8,8 +8,8 @@ const seconds = (min: number, description: string) => quantity('seconds', min, 3
 const waypoint = z
   .strictObject({
     time: seconds(0, 'after the shutter opens').default(0),
-    position,
-    aim: position.describe('what the lamp points at'),
+    position: position.describe('the lamp: [east, north, up] in metres'),
+    aim: position.describe('what the lamp points at: [east, north, up] in metres'),
   })
   .refine((w) => w.position.some((v, i) => Math.abs(v - (w.aim[i] as number)) > 1e-6), {
     path: ['aim'],
@@ -22,10 +22,10 @@ export const pass = z
     id,
     name,
     lampId: id.describe('which lamp of the bag'),
-    held: z.enum(['hand', 'stand'], { error: 'must be "hand" or "stand"' }).default('hand'),
-    on: seconds(0, 'after the shutter opens').default(0),
-    off: seconds(0, 'after the shutter opens'),
-    levelPercent: quantity('%', 0, 100, 'of the lamp’s full output').default(100),
+    held: choice(['hand', 'stand'], 'whether the lamp is held in the hand or stands').default('hand'),
+    on: seconds(0, 'lamp on, after the shutter opens').default(0),
+    off: seconds(0, 'lamp off, after the shutter opens; at most the shutter time'),
+    levelPercent: quantity('%', 0, 100, 'level, as a share of the lamp’s full output').default(100),
     gels: z.array(gel).max(8, 'must be at most 8').default([]),
     waypoints: z.array(waypoint).min(1, 'must have at least one waypoint').max(256, 'must be at most 256'),
   })
@@ -35,7 +35,7 @@ export const frame = z
   .strictObject({
     id,
     name,
-    purpose: z.enum(['sky', 'land', 'painted'], { error: 'must be "sky", "land" or "painted"' }).default('painted'),
+    purpose: choice(['sky', 'land', 'painted'], 'what the frame is for').default('painted'),
     aperture: quantity('', 0.7, 64, 'f-number as marked').default(8),
     seconds: seconds(1 / 8000, 'shutter time').default(10),
     iso: quantity('', 25, 409600, 'ISO speed').default(400),
@@ -44,7 +44,8 @@ export const frame = z
         kelvin: quantity('kelvin', 2000, 12000, 'light of this temperature comes out neutral').default(4200),
         tint: quantity('', -5, 5, 'green (negative) to magenta (positive)').default(0),
       })
-      .default({ kelvin: 4200, tint: 0 }),
+      .default({ kelvin: 4200, tint: 0 })
+      .describe('white balance of the camera'),
     focusMetres: metres(0.05, 10000, 'focus distance').default(8),
     delaySeconds: seconds(0, 'self-timer or delay before the shutter').default(2),
     passes: z.array(pass).max(64, 'must be at most 64').default([]),
@@ -53,18 +54,15 @@ export const frame = z
 
 const blend = z
   .strictObject({
-    mode: z
-      .enum(['lighten', 'add', 'average'], { error: 'must be "lighten", "add" or "average"' })
-      .default('lighten')
-      .describe('lighten keeps the brighter of each channel'),
+    mode: choice(['lighten', 'add', 'average'], 'lighten keeps the brighter of each channel').default('lighten'),
     frames: z
       .array(
         z.strictObject({
-          frameId: id,
-          weight: quantity('', 0, 4, 'strength').default(1),
-          where: z.enum(['everything', 'sky', 'ground', 'subject']).default('everything'),
+          frameId: id.describe('which frame of the scheme'),
+          weight: quantity('', 0, 4, 'strength, 1 = as exposed').default(1),
+          where: choice(['everything', 'sky', 'ground', 'subject'], 'where the frame counts').default('everything'),
           subjectId: id.nullable().default(null).describe('with where = subject'),
-          featherPixels: whole(0, 500, 'soft edge').default(0),
+          featherPixels: whole(0, 500, 'width of the soft edge, in pixels of the sensor').default(0),
         }),
       )
       .max(64, 'must be at most 64')

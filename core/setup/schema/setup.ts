@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
-import { id, name } from './fields.ts';
+import { fixed, id, name } from './fields.ts';
 import { lamp } from './lamp.ts';
 import { ground, place } from './place.ts';
 import { scheme } from './scheme.ts';
@@ -9,14 +9,22 @@ import { subject } from './subject.ts';
 /** The version that this program writes. */
 export const setupVersion = 1;
 
+/** Free text; lines may break and tabs may stand, other control characters may not. */
+const note = z
+  .string({ error: 'must be a text' })
+  .max(4000, 'must be at most 4000 characters')
+  .refine((text) => !/(?![\t\n\r])[\p{Cc}\p{Cs}]/u.test(text), 'must be plain text, without control characters')
+  .default('')
+  .describe('what to know about the setup, in a few sentences');
+
 /** The whole document, schema version 1. References between its parts are checked in `references.ts`. */
 export const setupSchema = z
   .strictObject({
-    format: z.literal('lampfall-setup', { error: 'must be "lampfall-setup"' }),
-    version: z.literal(setupVersion, { error: `must be ${setupVersion}` }),
+    format: fixed('lampfall-setup', 'says that the file holds a Lampfall setup'),
+    version: z.literal(setupVersion, { error: `must be ${setupVersion}` }).describe('version of this file format'),
     id,
     name,
-    note: z.string().max(4000, 'must be at most 4000 characters').default(''),
+    note,
     place: place.prefault({}),
     ground: ground.prefault({}),
     subjects: z.array(subject).max(500, 'must be at most 500').default([]),

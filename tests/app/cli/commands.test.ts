@@ -1,0 +1,137 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { z } from 'zod';
+import { runLampfall, sample } from './run-command.ts';
+
+const lines = (text: string) => text.trimEnd().split('\n');
+
+describe('lampfall check', () => {
+  it.each([
+    ['three-stones', 'Three standing stones', 4, 4],
+    ['drystone-wall', 'Drystone wall', 4, 4],
+  ])(
+    '%s: exit 0, one line with the counts of the file, then as many lines as cautions',
+    async (name, title, schemes, passes) => {
+      const file = JSON.parse(readFileSync(sample(name), 'utf8')) as { schemes: { frames: { passes: unknown[] }[] }[] };
+      expect(file.schemes.length).toBe(schemes);
+      expect(file.schemes.flatMap((scheme) => scheme.frames.flatMap((frame) => frame.passes)).length).toBe(passes);
+      const ran = await runLampfall('check', sample(name));
+      expect(ran).toMatchObject({ exitCode: 0, stderr: '' });
+      const [head, ...cautions] = lines(ran.stdout);
+      const found = /^(.*): good\. (\d+) schemes, (\d+) passes, (\d+) cautions?$/.exec(head as string);
+      expect(found?.slice(1, 4)).toEqual([title, String(schemes), String(passes)]);
+      expect(cautions.length).toBe(Number(found?.[4]));
+      // both samples have a lamp beside the camera: flat light is a danger (common practice, no published source)
+      expect(cautions.filter((line) => /^ {2}(?:danger|warning|note) +\S.* · .*\.$/.test(line))).toEqual(cautions);
+      expect(cautions.some((line) => line.includes('danger') && line.includes('flat'))).toBe(true);
+    },
+  );
+});
+
+describe('lampfall readings', () => {
+  it('prints a table a scheme: aligned, with units, one line a pass', async () => {
+    const ran = await runLampfall('readings', sample('three-stones'));
+    expect(ran).toMatchObject({ exitCode: 0, stderr: '' });
+    const rows = lines(ran.stdout);
+    const heads = rows.filter((row) => row.startsWith('  frame, pass'));
+    const passes = rows.filter((row) => row.startsWith('  Painted, Key'));
+    expect([heads.length, passes.length]).toEqual([4, 4]);
+    expect(new Set(heads).size).toBe(1);
+    const end = (row: string, word: string | RegExp) => row.search(word);
+    const timeEnds = passes.map((row) => end(row, / s {2}/));
+    expect(new Set(timeEnds).size).toBe(1);
+    // the side lamp stands at [6.2, 7.6, 0.8] aimed at [0.2, 7.75, 1.2]: 6.0 m away by Pythagoras, on for 9 - 1 = 8 s
+    expect(passes[0]).toMatch(
+      / 3:00 +6\.0 m {2}hip, 0\.80 m +[\d.]+ lx +[-+][\d.]+ stops +8 s +\d+ % lit.*° \/ -?\d+°$/,
+    );
+  });
+});
+
+const caution = z.strictObject({
+  code: z.string(),
+  severity: z.enum(['note', 'warning', 'danger']),
+  passId: z.string().optional(),
+  message: z.string(),
+  value: z.number().optional(),
+  limit: z.number().optional(),
+});
+const raking = { grazingDegrees: z.number(), shadowLengthPerHeight: z.number().nullable() };
+const reading = z.strictObject({
+  passId: z.string(),
+  lampId: z.string(),
+  offAxisDegrees: z.number().min(0).max(180),
+  clock: z.string().regex(/^(?:[1-9]|1[0-2]):[0-5]\d$/),
+  elevationDegrees: z.number().min(-90).max(90),
+  distanceMetres: z.number().positive(),
+  target: z
+    .strictObject({
+      illuminanceLux: z.number().min(0),
+      doseLuxSeconds: z.number().min(0),
+      luminanceCdM2: z.number().min(0),
+      stops: z.number().nullable(),
+    })
+    .nullable(),
+  shadows: z.array(
+    z.strictObject({
+      subjectId: z.string(),
+      bearingDegrees: z.number().min(0).max(360),
+      lengthMetres: z.number().nullable(),
+      endless: z.boolean(),
+      tip: z.tuple([z.number(), z.number()]).nullable(),
+      inFrameShare: z.number().min(0).max(1).nullable(),
+    }),
+  ),
+  rim: z.strictObject({ litShare: z.number().min(0).max(1).nullable(), rimToFaceStops: z.number().nullable() }),
+  // `target` is more than the list of names asks for: the same two numbers for the surface at the aim
+  relief: z.strictObject({ ...raking, target: z.strictObject(raking).nullable() }),
+});
+const report = z.strictObject({
+  setup: z.string(),
+  schemes: z.array(
+    z.strictObject({
+      id: z.string(),
+      name: z.string(),
+      // `cautions` of a frame are more than the list asks for too
+      frames: z.array(z.strictObject({ id: z.string(), passes: z.array(reading), cautions: z.array(caution) })),
+      cautions: z.array(caution),
+    }),
+  ),
+});
+
+describe('lampfall readings --json', () => {
+  it('prints JSON with the agreed names and no others, and the ids of the file', async () => {
+    const ran = await runLampfall('readings', sample('three-stones'), '--json');
+    expect(ran).toMatchObject({ exitCode: 0, stderr: '' });
+    const { setup, schemes } = report.parse(JSON.parse(ran.stdout));
+    expect(setup).toBe('three-stones');
+    expect(schemes.map(({ id }) => id)).toEqual(['side', 'front', 'three-quarter-back', 'back']);
+    expect(schemes.map(({ frames }) => frames.map(({ id, passes }) => [id, passes.length]))).toEqual(
+      Array(4).fill([
+        ['sky', 0],
+        ['painted', 1],
+      ]),
+    );
+    const [side, front, , back] = schemes.map(({ frames }) => frames[1]?.passes[0]);
+    // Pythagoras over the file's positions, and the law of cosines at the aim point (rel 1e-9)
+    const [toLamp, toCamera] = [Math.hypot(6, -0.15, -0.4), Math.hypot(-0.2, -7.75, -0.3)];
+    const cosine = (6 * -0.2 + -0.15 * -7.75 + -0.4 * -0.3) / (toLamp * toCamera);
+    expect(side?.distanceMetres).toBeCloseTo(toLamp, 9);
+    expect(side?.offAxisDegrees).toBeCloseTo((Math.acos(cosine) * 180) / Math.PI, 9);
+    // camera at six (common practice, no published source): side lamp to the right, front lamp at the camera
+    expect([side?.clock, front?.clock]).toEqual(['3:00', '6:00']);
+    expect(back?.shadows.length).toBe(3);
+    expect(side?.target?.doseLuxSeconds).toBeCloseTo((side?.target?.illuminanceLux ?? 0) * 8, 9);
+  });
+});
+
+describe('lampfall --help', () => {
+  it.each([
+    [['--help'], /lampfall check FILE.*lampfall readings FILE.*lampfall picture FILE/s],
+    [['picture', '--help'], /^lampfall picture FILE --out x\.png/],
+  ])('%s: short usage, exit 0', async (words, expected) => {
+    const ran = await runLampfall(...words);
+    expect(ran).toMatchObject({ exitCode: 0, stderr: '' });
+    expect(ran.stdout).toMatch(expected);
+    expect(lines(ran.stdout).length).toBeLessThan(10);
+  });
+});

@@ -1,0 +1,75 @@
+import type { Import } from './read-imports.ts';
+
+const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky'];
+const traceSees = [...worldSees, 'world'];
+const readingsSee = [...traceSees, 'trace'];
+const cautionsSee = [...readingsSee, 'readings'];
+
+/** What each folder of core may import beside itself (shared/design.md, "Direction"). */
+const coreFolders: Readonly<Record<string, readonly string[]>> = {
+  units: [],
+  colour: ['units'],
+  geometry: ['units'],
+  photometry: ['units', 'colour', 'geometry'],
+  camera: ['units', 'geometry'],
+  sky: ['units'],
+  setup: ['units'],
+  world: worldSees,
+  trace: traceSees,
+  readings: readingsSee,
+  cautions: cautionsSee,
+  card: [...cautionsSee, 'cautions'],
+};
+const corePackages = ['three', 'three-mesh-bvh', 'zod'];
+
+/** What a part of app/web may import beside itself and core: folders of app/web, and packages (null = any). */
+interface WebPart {
+  readonly folders: readonly string[];
+  readonly packages: readonly string[] | null;
+  /** Whether it may take in data files, such as the sample setups. */
+  readonly assets: boolean;
+}
+const webParts: Readonly<Record<string, WebPart>> = {
+  render: { folders: [], packages: ['three'], assets: false },
+  state: { folders: ['workers'], packages: ['zustand'], assets: true },
+  ui: { folders: [], packages: ['react', 'react-dom'], assets: false },
+  workers: { folders: [], packages: corePackages, assets: false },
+};
+/** Every other folder of app/web is a room of the screen. */
+const room: WebPart = { folders: ['state', 'ui', 'render', 'workers'], packages: null, assets: true };
+
+const brokenInCore = (folder: string, { kind, target }: Import): string | null => {
+  const may = coreFolders[folder];
+  if (!may) return `core/${folder} is not a folder that the rules know`;
+  if (kind === 'node') return 'core imports no node modules';
+  if (kind === 'package')
+    return corePackages.includes(target) ? null : `core may import ${corePackages.join(', ')} only`;
+  const [top, other = ''] = target.split('/');
+  if (top !== 'core') return 'core imports core only';
+  return other === folder || may.includes(other) ? null : `core/${folder} may not import core/${other}`;
+};
+
+const brokenInWeb = (folder: string, { kind, target }: Import): string | null => {
+  const part = webParts[folder] ?? room;
+  const own = `app/web/${folder}`;
+  if (kind === 'node') return 'the page has no node modules';
+  if (kind === 'package') return part.packages?.includes(target) === false ? `${own} may not import ${target}` : null;
+  if (target.startsWith('core/') || target.startsWith(`${own}/`)) return null;
+  if (part.assets && /^assets\/.*\.json$/.test(target)) return null;
+  const other = /^app\/web\/([^/]+)\//.exec(target)?.[1];
+  return other !== undefined && part.folders.includes(other) ? null : `${own} may not import ${target}`;
+};
+
+/** Why an import goes the wrong way, or null when it may be. Files outside core and app are not judged. */
+export const brokenRule = (imported: Import): string | null => {
+  const { file, kind, target, takesDefault } = imported;
+  if (kind === 'unreadable') return 'a dynamic import must name its file in quotes';
+  if (takesDefault && kind === 'file' && target.startsWith('core/')) return 'core has no default exports';
+  const [top, second = '', third = ''] = file.split('/');
+  if (top === 'core') return brokenInCore(second, imported);
+  if (top !== 'app') return null;
+  if (second === 'cli') return target.startsWith('app/web') ? 'app/cli may not import app/web' : null;
+  if (target.startsWith('app/cli')) return 'app/web may not import app/cli';
+  // files that lie in app/web itself, such as main.tsx, join the rooms and see all of them
+  return file.split('/').length > 3 ? brokenInWeb(third, imported) : null;
+};

@@ -1,0 +1,56 @@
+import { goodSetup, type Loose } from './good-setup.ts';
+
+const finish = { reflectance: [0.3, 0.25, 0.2], gloss: 0.1 };
+const parts = [
+  { kind: 'box', widthMetres: 1, depthMetres: 0.4, heightMetres: 0.6, roundMetres: 0.05, topShare: 0.8 },
+  {
+    kind: 'box',
+    widthMetres: 0.4,
+    depthMetres: 0.4,
+    heightMetres: 0.4,
+    dimples: { count: 2, radiusMetres: 0.1, depthMetres: 0.02 },
+  },
+  { kind: 'cylinder', radiusMetres: 0.2, topRadiusMetres: 0.1, heightMetres: 2, sides: 7, finish },
+  { kind: 'cone', radiusMetres: 0.5, heightMetres: 1, sides: 5, tiltDegrees: 12 },
+  { kind: 'sphere', radiusMetres: 0.5, heightMetres: 0.7, sides: 8 },
+  { kind: 'capsule', radiusMetres: 0.2, heightMetres: 1.7, sides: 8, rollDegrees: 90 },
+  { kind: 'plane', widthMetres: 3, depthMetres: 2, turnDegrees: 30, position: [0, 1, 0.01] },
+];
+
+const outputs = [
+  { from: 'beam-distance', distanceMetres: 120 },
+  { from: 'peak-candela', candela: 3000 },
+  { from: 'lux-at-1-metre', lux: 900 },
+];
+
+/** A good setup with every kind of part, lamp, beam and ambient light: more for mutations to take hold of. */
+export const richSetup = (): Loose => {
+  const setup = goodSetup();
+  const [torch, panel] = setup.lamps;
+  setup.subjects[1].parts = parts;
+  setup.place = {
+    moonlight: { bearingDegrees: 120, altitudeDegrees: 20, illuminanceLux: 0.1 },
+    skylight: { illuminanceLux: 0.001 },
+    glowDomes: [{ bearingDegrees: 10, widthDegrees: 40, heightDegrees: 8, luminanceCdM2: 0.001 }],
+    hazeVisibilityKm: 12,
+  };
+  setup.lamps = [
+    torch,
+    panel,
+    { ...torch, id: 'flood', output: outputs[0], beam: { shape: 'flood', degrees: 60 } },
+    { ...torch, id: 'bare', output: outputs[1], beam: { shape: 'open' }, diameterMm: 50 },
+    { kind: 'lantern', id: 'lantern', name: 'Lantern', output: outputs[2], temperatureKelvin: 2700, diameterMm: 90 },
+    { kind: 'tube', id: 'tube', name: 'Tube', output: outputs[0], lengthMm: 500 },
+  ];
+  const [scheme] = setup.schemes;
+  const [sky, land] = scheme.frames;
+  land.passes[0].gels.push({ name: 'Red', colour: [1, 0.1, 0.05], transmission: 0.3 });
+  const [, fill] = land.passes;
+  setup.schemes.push({
+    ...scheme,
+    id: 'own-camera',
+    camera: { position: [3, 0, 0.4], aim: [0, 8, 1], rollDegrees: 90, focalLengthMm: 50 },
+    frames: [sky, { ...land, passes: setup.lamps.map((lamp: Loose) => ({ ...fill, id: lamp.id, lampId: lamp.id })) }],
+  });
+  return setup;
+};
