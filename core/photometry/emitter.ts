@@ -25,7 +25,7 @@ export interface Emitter {
 }
 
 /** Square to disc, keeping neighbours together and the middle in the middle (Shirley and Chiu 1997). */
-const discFromSquare = (u: number, v: number): readonly [number, number] => {
+export const discFromSquare = (u: number, v: number): readonly [number, number] => {
   const a = 2 * u - 1;
   const b = 2 * v - 1;
   if (a === 0 && b === 0) return [0, 0];

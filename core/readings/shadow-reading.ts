@@ -9,7 +9,7 @@ import type { Stage, StageSubject } from '../world/stage.ts';
 /** The shadow that a lamp makes a subject throw on the ground. Document axes: bearings from the scene's north. */
 export interface ShadowReading {
   readonly subjectId: string;
-  /** Way that the shadow points, clockwise from the scene's north. */
+  /** Way that the shadow points: from lamp to the subject's middle, clockwise from the scene's north. */
   readonly bearingDegrees: number;
   /** From under the point that throws the tip to the tip; null when endless. */
   readonly lengthMetres: number | null;
@@ -47,7 +47,7 @@ export const shadowOutline = (subject: StageSubject, lamp: Vec3): GroundPoint[] 
 /** Reads a subject's shadow under a lamp at a position in world axes. Visibility of the tip is not considered. */
 export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): ShadowReading => {
   const endless = lamp[1] <= subject.topMetres;
-  const middle = meanPoint(subject);
+  const middle = middleOf(subject);
   let tip: GroundPoint | null = null;
   let lengthMetres: number | null = null;
   if (!endless) {
@@ -61,7 +61,7 @@ export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubj
       lengthMetres = Math.hypot(shadow[0] - point[0], shadow[2] - point[2]);
     }
   }
-  const [toEast, toNorth] = tip ? [tip[0] - lamp[0], tip[1] + lamp[2]] : [middle[0] - lamp[0], -(middle[2] - lamp[2])];
+  const [toEast, toNorth] = [middle[0] - lamp[0], lamp[2] - middle[2]];
   return {
     subjectId: subject.id,
     bearingDegrees: wrapDegrees(degreesFromRadians(Math.atan2(toEast, toNorth))),
@@ -72,12 +72,17 @@ export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubj
   };
 };
 
-const meanPoint = ({ points }: StageSubject): Vec3 => {
-  const sum = [0, 0, 0];
-  points.forEach((v, i) => {
-    sum[i % 3] = (sum[i % 3] as number) + v;
-  });
-  return sum.map((v) => (v * 3) / points.length) as unknown as Vec3;
+/** Middle of a subject's extent, level. */
+const middleOf = (subject: StageSubject): Vec3 => {
+  const [low, high] = [
+    [Infinity, Infinity],
+    [-Infinity, -Infinity],
+  ] as [[number, number], [number, number]];
+  for (const [x, , z] of pointsOf(subject)) {
+    [low[0], low[1]] = [Math.min(low[0], x), Math.min(low[1], z)];
+    [high[0], high[1]] = [Math.max(high[0], x), Math.max(high[1], z)];
+  }
+  return [(low[0] + high[0]) / 2, 0, (low[1] + high[1]) / 2];
 };
 
 /** Counts a grid of ground points that the subject really keeps the lamp from, by rays, and how many the camera frames. */

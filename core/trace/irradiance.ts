@@ -1,6 +1,6 @@
 import { anyHit } from '../geometry/cast-ray.ts';
 import { add, basisAround, dot, length, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
+import { discFromSquare, emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
 import type { Stage } from '../world/stage.ts';
 import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
 
@@ -43,7 +43,7 @@ export const irradianceSample = (stage: Stage, source: Source, receiver: Receive
     }
     case 'moon': {
       const { first, second } = basisAround(source.toward);
-      const [a, b] = [2 * numbers.u - 1, 2 * numbers.v - 1].map((x) => x * moonRadiusRadians) as [number, number];
+      const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * moonRadiusRadians) as [number, number];
       const toMoon = normalize(add(source.toward, add(scale(first, a), scale(second, b))));
       const cosReceiver = dot(receiver.normal, toMoon);
       return cosReceiver <= 0 || anyHit(stage.tree, receiver.shadowOrigin, toMoon, farAway) ? 0 : cosReceiver;
@@ -55,13 +55,19 @@ export const irradianceSample = (stage: Stage, source: Source, receiver: Receive
 
 const farAway = 1e5;
 
-/** An even dome of 1 lux on level ground, sampled by the cosine round the normal; sample 0 looks along the normal. */
+/**
+ * An even dome of 1 lux on level ground, sampled by the cosine round the normal. Sample 0 stands for the whole dome: it
+ * looks along the normal, or straight up where that is level or below, and weighs by the dome's share above the surface.
+ */
 const skySample = (stage: Stage, { shadowOrigin, normal }: Receiver, { u, v }: SampleNumbers): number => {
   const middle = u === 0.5 && v === 0.5;
+  if (middle) {
+    const toSky: Vec3 = normal[1] > 0 ? normal : [0, 1, 0];
+    return anyHit(stage.tree, shadowOrigin, toSky, farAway) ? 0 : Math.max((1 + normal[1]) / 2, 0);
+  }
   const r = Math.sqrt(u);
   const { first, second } = basisAround(normal);
   const around = add(scale(first, r * Math.cos(2 * Math.PI * v)), scale(second, r * Math.sin(2 * Math.PI * v)));
-  const toSky = middle ? normal : normalize(add(scale(normal, Math.sqrt(Math.max(1 - u, 0))), around));
-  if (toSky[1] <= 0) return middle ? Math.max((1 + normal[1]) / 2, 0) : 0;
-  return anyHit(stage.tree, shadowOrigin, toSky, farAway) ? 0 : 1;
+  const toSky = normalize(add(scale(normal, Math.sqrt(Math.max(1 - u, 0))), around));
+  return toSky[1] <= 0 || anyHit(stage.tree, shadowOrigin, toSky, farAway) ? 0 : 1;
 };

@@ -56,6 +56,7 @@ const secondsLabels = [
   400,
   480,
   600,
+  720,
   900,
 ];
 

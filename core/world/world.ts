@@ -78,15 +78,17 @@ const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
   const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
   if (!lamp) return [];
   const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
+  // a lamp that stands still is the same source whenever it is lit, so that a new count traces nothing
+  const stands = pass.waypoints.length === 1;
   const path = pass.waypoints.map(({ time, position, aim }) => ({
-    seconds: time,
+    seconds: stands ? 0 : time,
     position: worldFromDocument(position),
     aim: worldFromDocument(aim),
   }));
   return [
     {
       id: pass.id,
-      source: { kind: 'lamp', emitter: emitterOf(lamp), path, onOff: [pass.on, pass.off] },
+      source: { kind: 'lamp', emitter: emitterOf(lamp), path, onOff: stands ? [0, 1] : [pass.on, pass.off] },
       strength: scaled(tint, (fluxOf(lamp) * pass.levelPercent * transmission) / 100),
       seconds: pass.off - pass.on,
     },

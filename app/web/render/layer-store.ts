@@ -75,7 +75,9 @@ export class LayerStore {
       };
       this.shots.set(key, shot);
     }
-    if (shot.coarseSize.width !== coarseSize.width) {
+    const ratio = shot.coarseSize.width / coarseSize.width;
+    // only a clear change of pace is worth new first hits
+    if (ratio < 0.3 || ratio > 3) {
       shot.coarseHits?.dispose();
       Object.assign(shot, { coarseSize, coarseHits: null });
     }

@@ -31,7 +31,7 @@ const float FAR_AWAY = 1e5;
 
 float lampSample(Surface surface, vec2 uv) {
   vec3 spotNormal;
-  vec3 way = emitterSpot(uv, spotNormal) - surface.shadowOrigin;
+  vec3 way = emitterSpot(uv, spotNormal) - surface.place;
   float distanceToLamp = max(length(way), 1e-4);
   vec3 toLamp = way / distanceToLamp;
   float cosReceiver = dot(surface.normal, toLamp);
@@ -42,23 +42,24 @@ float lampSample(Surface surface, vec2 uv) {
 }
 
 float moonSample(Surface surface, vec2 uv) {
-  vec2 offset = (2.0 * uv - 1.0) * ${moonRadiusRadians};
+  vec2 offset = discFromSquare(uv) * ${moonRadiusRadians};
   vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
   float cosReceiver = dot(surface.normal, toMoon);
   return cosReceiver <= 0.0 || anyHit(surface.shadowOrigin, toMoon, FAR_AWAY) ? 0.0 : cosReceiver;
 }
 
 float skySample(Surface surface, vec2 uv) {
-  bool middle = uv == vec2(0.5);
   vec3 n = surface.normal;
+  if (uv == vec2(0.5)) {
+    vec3 open = n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0);
+    return anyHit(surface.shadowOrigin, open, FAR_AWAY) ? 0.0 : max((1.0 + n.y) / 2.0, 0.0);
+  }
   vec3 helper = abs(n.y) > 0.999 ? vec3(1.0, 0.0, 0.0) : vec3(0.0, 1.0, 0.0);
   vec3 first = normalize(cross(helper, n));
   vec3 second = cross(n, first);
-  float r = sqrt(uv.x);
-  vec3 around = (first * cos(2.0 * PI * uv.y) + second * sin(2.0 * PI * uv.y)) * r;
-  vec3 toSky = middle ? n : normalize(n * sqrt(max(1.0 - uv.x, 0.0)) + around);
-  if (toSky.y <= 0.0) return middle ? max((1.0 + n.y) / 2.0, 0.0) : 0.0;
-  return anyHit(surface.shadowOrigin, toSky, FAR_AWAY) ? 0.0 : 1.0;
+  vec3 around = (first * cos(2.0 * PI * uv.y) + second * sin(2.0 * PI * uv.y)) * sqrt(uv.x);
+  vec3 toSky = normalize(n * sqrt(max(1.0 - uv.x, 0.0)) + around);
+  return toSky.y <= 0.0 || anyHit(surface.shadowOrigin, toSky, FAR_AWAY) ? 0.0 : 1.0;
 }
 
 void main() {

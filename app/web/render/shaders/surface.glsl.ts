@@ -5,6 +5,7 @@ uniform highp sampler2D reflectances;
 
 struct Surface {
   vec3 normal;
+  vec3 place;
   vec3 shadowOrigin;
   vec3 reflectance;
 };
@@ -32,6 +33,7 @@ Surface surfaceOf(uvec4 record, vec3 direction) {
   float offset = 1e-5 * (1.0 + max(size.x, max(size.y, size.z)));
   Surface surface;
   surface.normal = normalize(na * w + nb * u + nc * v);
+  surface.place = smoothed;
   surface.shadowOrigin = smoothed + face * (side * offset);
   surface.reflectance = texelFetch(reflectances, ivec2(int(a.w) & 255, int(a.w) >> 8), 0).rgb;
   return surface;

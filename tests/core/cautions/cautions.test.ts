@@ -1,0 +1,195 @@
+import { describe, expect, it } from 'vitest';
+import { doseForMidGrey } from '../../../core/camera/exposure.ts';
+import type { Caution } from '../../../core/cautions/caution.ts';
+import { limits } from '../../../core/cautions/limits.ts';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
+import type { Scheme } from '../../../core/setup/schema/setup.ts';
+import { type OnePass, onePassSetup } from '../support/scenes.ts';
+
+const cautionsFor = (what: OnePass): readonly Caution[] => {
+  const setup = onePassSetup(what);
+  return reportScheme(setup, setup.schemes[0] as Scheme).cautions;
+};
+const find = (what: OnePass, code: string) => cautionsFor(what).find((caution) => caution.code === code);
+
+const camera = { position: [0, -6, 1.5], aim: [0, 0, 1.5] };
+const still = (position: readonly number[], aim: readonly number[]) => ({ waypoints: [{ position, aim }] });
+const box = (position: readonly number[], widthMetres = 1, heightMetres = 2.5) => ({
+  id: 'box',
+  name: 'Box',
+  finish: { reflectance: 0.18 },
+  parts: [{ kind: 'box', position, widthMetres, depthMetres: 1, heightMetres }],
+});
+
+// all limits of angle and of darkness are common practice, no published source
+describe('near-axis', () => {
+  const at = (degrees: number, side: 1 | -1): OnePass => {
+    const a = (degrees * Math.PI) / 180;
+    return { camera, pass: still([5 * side * Math.sin(a), -5 * Math.cos(a), 1.5], [0, 0, 1.5]) };
+  };
+  it.each([
+    [0.5, 'danger', 20],
+    [19.9, 'danger', 20],
+    [20.1, 'note', 30],
+    [29.9, 'note', 30],
+  ] as const)('a lamp %d degrees off the axis is a %s, limit %d, on both sides', (degrees, severity, limit) => {
+    for (const side of [1, -1] as const) {
+      const caution = find(at(degrees, side), 'near-axis');
+      expect(caution).toMatchObject({ severity, limit, passId: 'pass' });
+      expect(caution?.value).toBeCloseTo(degrees, 6);
+    }
+  });
+  it.each([30.1, 90, 180])('a lamp %d degrees off is none', (degrees) => {
+    expect(find(at(degrees, 1), 'near-axis')).toBeUndefined();
+  });
+  it('counts height too: over the camera at 40 degrees is none', () => {
+    expect(
+      find({ camera, pass: still([0, -5, 1.5 + 5 * Math.tan((40 * Math.PI) / 180)], [0, 0, 1.5]) }, 'near-axis'),
+    ).toBeUndefined();
+  });
+});
+
+describe('lamp-in-frame', () => {
+  const lamp = { diameterMm: 2 };
+  const towardLens = still([0, 4, 1.5], [0, -6, 1.5]);
+  const turnedAway = still([0, 4, 1.5], [0, 9, 1.5]);
+
+  it('is a danger when the bare lamp shines into the lens, a warning when it is turned away', () => {
+    expect(find({ camera, lamp, pass: towardLens }, 'lamp-in-frame')).toMatchObject({ severity: 'danger', value: 1 });
+    expect(find({ camera, lamp, pass: turnedAway }, 'lamp-in-frame')?.severity).toBe('warning');
+  });
+  it('goes when a box hides the lamp, and comes back when the box is too low or beside it', () => {
+    expect(find({ camera, lamp, pass: towardLens, subjects: [box([0, 2, 0])] }, 'lamp-in-frame')).toBeUndefined();
+    expect(
+      find({ camera, lamp, pass: towardLens, subjects: [box([0, 2, 0], 1, 1.49)] }, 'lamp-in-frame'),
+    ).toBeDefined();
+    expect(find({ camera, lamp, pass: towardLens, subjects: [box([0.51, 2, 0])] }, 'lamp-in-frame')).toBeDefined();
+    expect(find({ camera, lamp, pass: towardLens, subjects: [box([0, 5, 0])] }, 'lamp-in-frame')).toBeDefined();
+  });
+  // a 24 mm lens on a 36 mm sensor sees 0.75 m to each side for each metre away
+  it.each([
+    [7.4, true],
+    [7.6, false],
+    [-7.4, true],
+    [-7.6, false],
+  ])('10 m from the lens and %d m to the side it is seen: %s', (east, seen) => {
+    const pass = still([east, 4, 1.5], [0, 0, 1.5]);
+    expect(find({ camera, lamp, pass }, 'lamp-in-frame') !== undefined).toBe(seen);
+  });
+  it('is found when only a moment of a walk crosses the frame, and says for how much of it', () => {
+    const walk = [
+      { time: 0, position: [-9, 4, 1.5], aim: [0, 0, 1.5] },
+      { time: 1, position: [9, 4, 1.5], aim: [0, 0, 1.5] },
+    ];
+    const caution = find({ camera, lamp, pass: { waypoints: walk } }, 'lamp-in-frame');
+    expect(Math.abs((caution?.value ?? 0) - 7.5 / 9)).toBeLessThanOrEqual(0.06);
+  });
+});
+
+describe('burnt and too-dark', () => {
+  const seconds = 1;
+  /** A wall of 18 % lit square on, that many stops from mid-grey. */
+  const litBy = (stops: number): OnePass => ({
+    camera: { position: [3, -6, 1.5], aim: [0, 0, 1.5] },
+    lamp: {
+      diameterMm: 1,
+      output: {
+        from: 'peak-candela',
+        candela: ((doseForMidGrey({ fNumber: 8, iso: 400 }, 0.18) * 2 ** stops) / seconds) * 25,
+      },
+    },
+    pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), off: seconds },
+    subjects: [box([0, 0.5, 0], 4, 3)],
+  });
+
+  // saturation at 78/S, mid-grey at 10/S: log2 7.8 = 2.963 stops (ISO 12232)
+  it.each([
+    [2.95, false],
+    [2.98, true],
+    [6, true],
+  ])('%d stops over mid-grey is burnt: %s', (stops, burnt) => {
+    const caution = find(litBy(stops), 'burnt');
+    expect(caution !== undefined).toBe(burnt);
+    if (caution) {
+      expect(caution.severity).toBe('danger');
+      expect(caution.value).toBeCloseTo(stops, 3);
+      expect(Math.abs((caution.limit ?? 0) - 2.963)).toBeLessThanOrEqual(5e-4);
+    }
+  });
+  it('says where to stand instead: 6 stops over at 5 m means 8 times as far, 40 m', () => {
+    expect(find(litBy(6), 'burnt')?.message).toContain('40 m');
+    expect(find(litBy(6), 'burnt')?.message).toContain('by 64');
+  });
+
+  it.each([
+    [-3.98, false],
+    [-4.02, true],
+    [-9, true],
+  ])('%d stops from mid-grey is too dark: %s', (stops, dark) => {
+    const caution = find(litBy(stops), 'too-dark');
+    expect(caution !== undefined).toBe(dark);
+    if (caution) expect(caution).toMatchObject({ severity: 'warning', limit: limits.tooDarkStops });
+  });
+  it('a lamp behind the surface is a note of its own', () => {
+    const behind = { ...litBy(0), pass: still([0, 5, 1.5], [0, 0, 1.5]) };
+    const caution = find(behind, 'too-dark');
+    expect(caution?.severity).toBe('note');
+    expect(caution?.value).toBeUndefined();
+  });
+  it('an aim into the sky has neither', () => {
+    const codes = cautionsFor({ camera, pass: still([5, 0, 1.5], [0, 0, 3]) }).map(({ code }) => code);
+    expect(codes).not.toContain('burnt');
+    expect(codes).not.toContain('too-dark');
+  });
+});
+
+describe('lamp-below-ground', () => {
+  it.each([
+    [-0.01, true],
+    [0.01, false],
+    [0, false],
+  ])('a lamp at %d m: %s', (up, buried) => {
+    const caution = find({ camera, pass: still([3, 0, up], [0, 0, 1]) }, 'lamp-below-ground');
+    expect(caution !== undefined).toBe(buried);
+    if (caution) expect(caution).toMatchObject({ severity: 'danger', value: up, limit: 0 });
+  });
+  it('is told alone, though the lamp is near the axis as well', () => {
+    const what: OnePass = { camera, pass: still([0, -5, -0.2], [0, 0, 1.5]) };
+    expect(cautionsFor(what).map(({ code }) => code)).toEqual(['lamp-below-ground']);
+  });
+});
+
+describe('inside-subject', () => {
+  it.each([
+    [[0, 1, 1], true],
+    [[0.49, 1, 0.02], true],
+    [[0.51, 1, 1], false],
+    [[0, 1.51, 1], false],
+    [[0, 1, 2.51], false],
+    [[0, 1, 2.49], true],
+  ] as const)('a lamp at %j, box 1 x 1 x 2.5 m at [0, 1, 0]: %s', (position, inside) => {
+    const what = { camera, lamp: { diameterMm: 1 }, pass: still(position, [0, -6, 1]), subjects: [box([0, 1, 0])] };
+    const caution = find(what, 'inside-subject');
+    expect(caution !== undefined).toBe(inside);
+    if (caution) {
+      expect(caution.message).toContain('Box');
+      expect(cautionsFor(what)).toHaveLength(1);
+    }
+  });
+});
+
+describe('the list', () => {
+  it('stands worst first, and each names the pass', () => {
+    const all = cautionsFor({
+      camera,
+      lamp: { diameterMm: 2 },
+      pass: still([0.3, -1, 1.5], [0, 0, 1.5]),
+      subjects: [box([0, 0.5, 0], 4, 3)],
+    });
+    const order = ['danger', 'warning', 'note'];
+    const ranks = all.map(({ severity }) => order.indexOf(severity));
+    expect(all.length).toBeGreaterThanOrEqual(2);
+    expect(ranks).toEqual([...ranks].sort());
+    for (const caution of all) expect(caution.message.startsWith('Pass:')).toBe(true);
+  });
+});

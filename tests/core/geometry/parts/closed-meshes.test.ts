@@ -1,0 +1,43 @@
+import { describe, expect, it } from 'vitest';
+import { enclosedVolume } from '../../../../core/geometry/mesh.ts';
+import { planeMesh } from '../../../../core/geometry/parts/round.ts';
+import { closedMeshes, normalErrors, openEdges, trianglesOf } from '../../support/meshes.ts';
+
+describe.each(closedMeshes)('%s', (name, mesh) => {
+  it('is watertight: each edge is met once by a neighbour that runs it the other way', () => {
+    expect(trianglesOf(mesh).length).toBeGreaterThanOrEqual(6);
+    expect(openEdges(mesh)).toBe(0);
+  });
+
+  it('is not inside out and stands on its origin (abs 1e-12 m; hollows may reach 0.03 m in)', () => {
+    expect(enclosedVolume(mesh)).toBeGreaterThan(0);
+    const lowest = mesh.positions.reduce(
+      (low, v, i) => (i % 3 === 1 ? Math.min(low, v) : low),
+      Number.POSITIVE_INFINITY,
+    );
+    expect(lowest).toBeGreaterThanOrEqual(-1e-12);
+    expect(lowest).toBeLessThanOrEqual(name.includes('dimpled') ? 0.03 : 1e-12);
+  });
+
+  it('has corner normals of length 1 (abs 1e-12) on the outer side of their faces', () => {
+    const { fromUnit, leastCosine } = normalErrors(mesh);
+    expect(fromUnit).toBeLessThanOrEqual(1e-12);
+    expect(leastCosine).toBeGreaterThan(0);
+  });
+});
+
+describe('planeMesh', () => {
+  it('lies on the origin and faces up', () => {
+    const mesh = planeMesh(3, 2);
+    expect([...mesh.normals].filter((_, i) => i % 3 === 1).every((v) => v === 1)).toBe(true);
+    expect(normalErrors(mesh).leastCosine).toBe(1);
+    expect(openEdges(mesh)).toBe(4);
+  });
+});
+
+describe('openEdges, the check itself', () => {
+  it('finds the three edges round a triangle taken out of a closed mesh', () => {
+    const [, mesh] = closedMeshes[0] as (typeof closedMeshes)[number];
+    expect(openEdges({ ...mesh, positions: mesh.positions.slice(9) })).toBe(3);
+  });
+});
