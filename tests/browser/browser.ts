@@ -18,6 +18,7 @@ export const openPage = async (
   url: string,
   width: number,
   height: number,
+  before?: (page: Page) => Promise<void>,
 ): Promise<{ page: Page; faults: string[] }> => {
   const page = await browser.newPage({ viewport: { width, height } });
   const faults: string[] = [];
@@ -30,6 +31,7 @@ export const openPage = async (
     if (!/^(blob|data):/.test(request.url()) && new URL(request.url()).origin !== origin)
       faults.push(`request: ${request.url()}`);
   });
+  await before?.(page);
   await page.goto(url);
   return { page, faults };
 };

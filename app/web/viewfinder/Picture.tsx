@@ -11,6 +11,12 @@ declare global {
   }
 }
 
+/** Samples a pixel gets before the picture counts as done; `?samples=` in the address sets another number for tests. */
+const maxSamples = Math.min(
+  Math.max(Math.round(Number(new URLSearchParams(location.search).get('samples') ?? 64)) || 64, 1),
+  4096,
+);
+
 /** The traced picture, drawn into the canvas it stands in. Works only while there is something left to do. */
 export const Picture = () => {
   const gl = useThree((state) => state.gl);
@@ -18,7 +24,7 @@ export const Picture = () => {
   const dpr = useThree((state) => state.viewport.dpr);
   const invalidate = useThree((state) => state.invalidate);
   const { setup, schemes, frameId } = usePictureView();
-  const engine = useMemo(() => new PictureEngine(gl, invalidate), [gl, invalidate]);
+  const engine = useMemo(() => new PictureEngine(gl, invalidate, maxSamples), [gl, invalidate]);
   const [width, height] = [Math.floor(size.width * dpr), Math.floor(size.height * dpr)];
   const scene: Scene = useMemo(
     () => sceneOf({ setup, schemes, frameId, width, height }),

@@ -33,8 +33,10 @@ export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene
   const worlds = schemes.map((scheme) => buildWorld(setup, scheme));
   const tiles = schemes.map((scheme, i): Tile => {
     const world = worlds[i] as Tile['world'];
-    const tileWidth = Math.min(room, Math.floor(height * world.aspect));
-    const tileHeight = Math.min(height, Math.round(tileWidth / world.aspect));
+    // a canvas that is the sensor's shape but for rounding is filled to its edges
+    const fits = Math.abs(room / height / world.aspect - 1) < 0.01;
+    const tileWidth = fits ? room : Math.min(room, Math.floor(height * world.aspect));
+    const tileHeight = fits ? height : Math.min(height, Math.round(tileWidth / world.aspect));
     return {
       name: scheme.id,
       world,

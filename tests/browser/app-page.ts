@@ -1,0 +1,108 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { decode } from 'fast-png';
+import type { Browser, Page } from 'playwright-core';
+import { inject } from 'vitest';
+import type { EngineState } from '../../app/web/render/picture-engine.ts';
+import { openPage } from './browser.ts';
+
+/** The app in a page, with the handles that flow tests need. */
+export class AppPage {
+  readonly page: Page;
+  readonly faults: string[];
+
+  private constructor(page: Page, faults: string[]) {
+    this.page = page;
+    this.faults = faults;
+  }
+
+  /** Opens the built app; few samples, so that the picture is soon done. */
+  static async open(
+    browser: Browser,
+    options: { width?: number; height?: number; samples?: number; before?: (page: Page) => Promise<void> } = {},
+  ): Promise<AppPage> {
+    const { width = 1000, height = 640, samples = 4, before } = options;
+    const { page, faults } = await openPage(browser, `${inject('appUrl')}?samples=${samples}`, width, height, before);
+    await page.waitForSelector('.mark');
+    return new AppPage(page, faults);
+  }
+
+  probe(): Promise<EngineState> {
+    return this.page.evaluate(() => {
+      const state = window.lampfallProbe?.();
+      if (!state) throw new Error('no picture yet');
+      return JSON.parse(JSON.stringify(state));
+    });
+  }
+
+  /** Waits until the picture has all its samples and nothing is left to do. */
+  async settled(): Promise<EngineState> {
+    // a change reaches the renderer a frame or two after the event that made it
+    await this.page.waitForTimeout(250);
+    await this.page.waitForFunction(() => window.lampfallProbe?.().isConverged === true, undefined, {
+      timeout: 180_000,
+    });
+    await this.page.waitForTimeout(100);
+    return this.probe();
+  }
+
+  /** Pixels of the picture as seen on the screen. */
+  async picture(): Promise<Uint8Array> {
+    const png = await this.page.locator('.picture canvas').screenshot();
+    return decode(png).data as Uint8Array;
+  }
+
+  lamp(name = 'Key') {
+    return this.page.locator(`.mark[aria-label^="${name},"]`);
+  }
+
+  /** Middle of the lamp's disc on the screen. */
+  async lampPlace(name = 'Key'): Promise<{ x: number; y: number }> {
+    const box = await this.lamp(name).locator('.lamp-disc').boundingBox();
+    if (!box) throw new Error(`${name} is not on the plan`);
+    return { x: box.x + box.width / 2, y: box.y + box.height / 2 };
+  }
+
+  /** A place on the plan at a clock position round its middle, as a share of half its width. */
+  async planPlace(hours: number, share: number): Promise<{ x: number; y: number }> {
+    const box = await this.page.locator('.groundplan svg').boundingBox();
+    if (!box) throw new Error('no plan');
+    const turn = (hours * Math.PI) / 6;
+    const reach = (share * box.width) / 2;
+    return { x: box.x + box.width / 2 + reach * Math.sin(turn), y: box.y + box.height / 2 - reach * Math.cos(turn) };
+  }
+
+  /** Drags a lamp to a clock position round the plan's middle, at a share of half the plan's width. */
+  async dragLamp(hours: number, share: number, name = 'Key'): Promise<void> {
+    await this.page.locator('.groundplan svg').scrollIntoViewIfNeeded();
+    const to = await this.planPlace(hours, share);
+    const from = await this.lampPlace(name);
+    await this.page.mouse.move(from.x, from.y);
+    await this.page.mouse.down();
+    for (let i = 1; i <= 8; i++)
+      await this.page.mouse.move(from.x + ((to.x - from.x) * i) / 8, from.y + ((to.y - from.y) * i) / 8);
+    await this.page.mouse.up();
+  }
+
+  async openText(name: string, text: string | Buffer): Promise<void> {
+    await this.page.setInputFiles('input[type=file]', {
+      name,
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+  }
+
+  caution(code: string) {
+    return this.page.locator(`.cautions li[data-code="${code}"]`);
+  }
+
+  async keepScreenshot(name: string): Promise<void> {
+    mkdirSync('.reports/screens', { recursive: true });
+    writeFileSync(`.reports/screens/${name}.png`, await this.page.screenshot());
+  }
+}
+
+/** Share of bytes that differ by more than `tolerance`. */
+export const differingShare = (a: Uint8Array, b: Uint8Array, tolerance = 3): number => {
+  if (a.length !== b.length) return 1;
+  return a.reduce((count, v, i) => count + (Math.abs(v - (b[i] as number)) > tolerance ? 1 : 0), 0) / a.length;
+};
