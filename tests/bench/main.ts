@@ -1,0 +1,46 @@
+import { mkdirSync, writeFileSync } from 'node:fs';
+import { chromium } from 'playwright-core';
+import { build, preview } from 'vite';
+import { findChromium } from '../browser/find-chromium.ts';
+import type { Harness } from '../browser/harness/main.ts';
+
+// Benches, apart from the tests: times as ratios within one run. Prints a table, keeps JSON in .reports/bench.json.
+const outDir = '.reports/harness';
+await build({
+  configFile: false,
+  logLevel: 'error',
+  root: 'tests/browser/harness',
+  base: './',
+  build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
+});
+const server = await preview({
+  configFile: false,
+  logLevel: 'error',
+  root: '.',
+  build: { outDir },
+  preview: { host: '127.0.0.1', port: 4403 },
+});
+const browser = await chromium.launch({
+  executablePath: findChromium(),
+  args: ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist'],
+});
+const page = await browser.newPage();
+await page.goto(server.resolvedUrls?.local[0] ?? '');
+const times = await page.evaluate(() => (window as unknown as { harness: Harness }).harness.movedLamp(1280, 720));
+await browser.close();
+await server.close();
+
+const ratio = times.movedFullMs / times.sampleMs;
+mkdirSync('.reports', { recursive: true });
+writeFileSync('.reports/bench.json', JSON.stringify({ movedLamp: { ...times, ratio } }, null, 2));
+console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
+console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
+console.log(
+  `  moved lamp to picture, full size        ${times.movedFullMs.toFixed(1)} ms  = ${ratio.toFixed(2)} x   (bar: at most 1.5 x)`,
+);
+console.log(
+  `  moved lamp to picture, an eighth        ${times.movedCoarseMs.toFixed(1)} ms  = ${(times.movedCoarseMs / times.sampleMs).toFixed(2)} x`,
+);
+console.log(
+  `  changed level or exposure               ${times.remixMs.toFixed(1)} ms  = ${(times.remixMs / times.sampleMs).toFixed(2)} x`,
+);
