@@ -1,4 +1,4 @@
-import { type DragEvent, useEffect, useState } from 'react';
+import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { Slips } from './inspector/Slips.tsx';
@@ -6,9 +6,13 @@ import { openFile } from './library/open-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { Welcome } from './readings/Welcome.tsx';
+import { canDrawPicture } from './render/capability.ts';
 import { useApp } from './state/app-store.ts';
 import { Notice } from './ui/Notice.tsx';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
+
+const Walkaround = lazy(() => import('./walkaround/Walkaround.tsx'));
+const able = canDrawPicture();
 
 const useKeys = () => {
   useEffect(() => {
@@ -48,6 +52,7 @@ export const App = () => {
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);
   const { undo, redo, tell } = useApp.getState();
+  const [isWalking, setIsWalking] = useState(false);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
     <main className="page" data-room={room} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
@@ -72,7 +77,20 @@ export const App = () => {
         </div>
       </div>
       <div className="right">
-        <GroundPlan />
+        <div className="ground">
+          {isWalking ? (
+            <Suspense fallback={<p className="quiet">Coming…</p>}>
+              <Walkaround />
+            </Suspense>
+          ) : (
+            <GroundPlan />
+          )}
+          {able && (
+            <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
+              Walk round
+            </button>
+          )}
+        </div>
         <Slips />
       </div>
       <nav className="switch" aria-label="Rooms">

@@ -1,3 +1,4 @@
+import { decode } from 'fast-png';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
@@ -99,6 +100,24 @@ describe('the main job in the page', () => {
     await app.keepScreenshot('stones-side-beside-front');
     const { counters } = await app.probe();
     expect(Object.keys(counters.light).sort()).toEqual(['front/key', 'side/key', 'sky']);
+    expect(app.faults).toEqual([]);
+    await app.page.close();
+  });
+
+  it('the walkaround shows where lamp and camera stand, and the plan comes back', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    await app.settled();
+    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    const canvas = app.page.locator('.walkaround canvas');
+    await canvas.waitFor();
+    await app.page.waitForTimeout(1500);
+    const colours = new Set<string>();
+    const { data, channels } = decode(await canvas.screenshot());
+    for (let i = 0; i < data.length; i += channels * 97) colours.add(data.slice(i, i + 3).join());
+    // sky, ground, stones in several tones, lines: an empty canvas has one colour
+    expect(colours.size).toBeGreaterThan(20);
+    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.lamp().waitFor();
     expect(app.faults).toEqual([]);
     await app.page.close();
   });

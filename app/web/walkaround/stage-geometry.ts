@@ -1,0 +1,17 @@
+import { BufferAttribute, BufferGeometry } from 'three';
+import type { Stage } from '../../../core/world/stage.ts';
+
+/** The stage as three draws it: corners, normals, and reflectance as vertex colour. The caller disposes of it. */
+export const stageGeometry = (stage: Stage): BufferGeometry => {
+  const { corners } = stage.tree;
+  const colours = new Float32Array(corners.length);
+  stage.finishOfTriangle.forEach((finish, t) => {
+    const rgb = stage.reflectances[finish] ?? [0, 0, 0];
+    for (let c = 0; c < 3; c++) colours.set(rgb, t * 9 + c * 3);
+  });
+  const geometry = new BufferGeometry();
+  geometry.setAttribute('position', new BufferAttribute(corners, 3));
+  geometry.setAttribute('normal', new BufferAttribute(stage.normals, 3));
+  geometry.setAttribute('color', new BufferAttribute(colours, 3));
+  return geometry;
+};
