@@ -1,6 +1,7 @@
 import type { Triple } from '../colour/matrix.ts';
 import type { Mesh } from '../geometry/mesh.ts';
 import { buildRayTree, type RayTree } from '../geometry/ray-tree.ts';
+import { weldCorners } from '../geometry/weld.ts';
 import type { Finish, Ground, Setup, Subject } from '../setup/schema/setup.ts';
 import { groundMesh, reliefMeshes } from './ground-mesh.ts';
 import { partMesh } from './part-mesh.ts';
@@ -53,13 +54,18 @@ class Soup {
 }
 
 const distinctPoints = (meshes: readonly Mesh[]): Float64Array => {
-  const seen = new Map<string, readonly [number, number, number]>();
-  for (const { positions: p } of meshes)
-    for (let i = 0; i < p.length; i += 3) {
-      const point = [p[i] as number, p[i + 1] as number, p[i + 2] as number] as const;
-      seen.set(point.map((v) => v.toFixed(6)).join(), point);
-    }
-  return Float64Array.from([...seen.values()].flat());
+  const all = new Float64Array(meshes.reduce((sum, { positions }) => sum + positions.length, 0));
+  let at = 0;
+  for (const { positions } of meshes) {
+    all.set(positions, at);
+    at += positions.length;
+  }
+  const { firstCorner } = weldCorners(all, 1e-5);
+  const points = new Float64Array(firstCorner.length * 3);
+  firstCorner.forEach((corner, group) => {
+    points.set(all.subarray(corner * 3, corner * 3 + 3), group * 3);
+  });
+  return points;
 };
 
 let stageCount = 0;

@@ -1,6 +1,7 @@
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { seededRandom } from '../random.ts';
-import { add, distance, normalize, scale, sub, type Vec3 } from '../vec.ts';
+import { add, cross, distance, normalize, scale, sub, type Vec3 } from '../vec.ts';
+import { weldCorners } from '../weld.ts';
 
 /** A box standing on the origin: x across, y up, z deep. Rounded or dimpled ones are finely divided and smooth. */
 export interface BoxShape {
@@ -107,28 +108,34 @@ const dividedBox = (half: Vec3, surface: (face: (typeof faces)[number], s: numbe
     const [, u, v] = face;
     const nu = Math.min(Math.max(Math.ceil((2 * along(half, u)) / divisionMetres), 6), 64);
     const nv = Math.min(Math.max(Math.ceil((2 * along(half, v)) / divisionMetres), 6), 64);
-    const at = (i: number, j: number) => surface(face, (2 * i) / nu - 1, (2 * j) / nv - 1);
+    const grid = Array.from({ length: (nu + 1) * (nv + 1) }, (_, k) =>
+      surface(face, (2 * (k % (nu + 1))) / nu - 1, (2 * Math.floor(k / (nu + 1))) / nv - 1),
+    );
+    const at = (i: number, j: number) => grid[j * (nu + 1) + i] as Vec3;
     for (let i = 0; i < nu; i++)
       for (let j = 0; j < nv; j++) flat.quad(at(i, j), at(i + 1, j), at(i + 1, j + 1), at(i, j + 1));
   }
   return smoothNormals(flat.build());
 };
 
-/** The same triangles with normals averaged, weighted by area, over corners that lie within a tenth of a millimetre. */
+/** The same triangles with normals averaged, weighted by area, over corners that share a place. */
 const smoothNormals = ({ positions }: Mesh): Mesh => {
-  const sums = new Map<string, [number, number, number]>();
+  const { groupOfCorner, groupCount } = weldCorners(positions, 1e-4);
+  const sums = new Float64Array(groupCount * 3);
   const corner = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
-  const key = (p: Vec3) => p.map((v) => Math.round(v * 1e4)).join();
   for (let i = 0; i < positions.length; i += 9) {
-    const [a, b, c] = [corner(i), corner(i + 3), corner(i + 6)];
-    const [e, f] = [sub(b, a), sub(c, a)];
-    const n: Vec3 = [e[1] * f[2] - e[2] * f[1], e[2] * f[0] - e[0] * f[2], e[0] * f[1] - e[1] * f[0]];
-    for (const p of [a, b, c]) {
-      const sum = sums.get(key(p)) ?? [0, 0, 0];
-      sums.set(key(p), [sum[0] + n[0], sum[1] + n[1], sum[2] + n[2]]);
+    const n = cross(sub(corner(i + 3), corner(i)), sub(corner(i + 6), corner(i)));
+    for (let c = 0; c < 3; c++) {
+      const group = groupOfCorner[i / 3 + c] as number;
+      n.forEach((v, axis) => {
+        sums[group * 3 + axis] = (sums[group * 3 + axis] as number) + v;
+      });
     }
   }
   const normals = new Float64Array(positions.length);
-  for (let i = 0; i < positions.length; i += 3) normals.set(normalize(sums.get(key(corner(i))) as Vec3), i);
+  groupOfCorner.forEach((group, c) => {
+    const at = group * 3;
+    normals.set(normalize([sums[at] as number, sums[at + 1] as number, sums[at + 2] as number]), c * 3);
+  });
   return { positions, normals };
 };
