@@ -8,6 +8,7 @@ import { Cautions } from './readings/Cautions.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { useApp } from './state/app-store.ts';
+import { useReport } from './state/reports.ts';
 import { Notice } from './ui/Notice.tsx';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
@@ -31,6 +32,18 @@ const useKeys = () => {
   }, []);
 };
 
+/** The browser asks before it throws away what was not saved. */
+const useUnsavedGuard = () => {
+  useEffect(() => {
+    const onLeave = (event: BeforeUnloadEvent) => {
+      const { history, saved } = useApp.getState();
+      if (history.present !== saved) event.preventDefault();
+    };
+    window.addEventListener('beforeunload', onLeave);
+    return () => window.removeEventListener('beforeunload', onLeave);
+  }, []);
+};
+
 const onDrop = (event: DragEvent) => {
   event.preventDefault();
   const [file] = event.dataTransfer.files;
@@ -48,9 +61,11 @@ const rooms = [
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
   useKeys();
+  useUnsavedGuard();
   const notice = useApp((state) => state.notice);
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);
+  const cautionCount = useReport()?.cautions.length ?? 0;
   const { undo, redo, tell } = useApp.getState();
   const [isWalking, setIsWalking] = useState(false);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
@@ -96,7 +111,7 @@ export const App = () => {
       <nav className="switch" aria-label="Rooms">
         {rooms.map(([id, name]) => (
           <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
-            {name}
+            {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
           </button>
         ))}
       </nav>

@@ -69,6 +69,8 @@ describe('something goes wrong', () => {
     expect(await app.lamp().getAttribute('aria-label')).toContain('6.0 m');
     await app.openText('good.json', JSON.stringify({ ...good, name: 'Opened <b>by hand</b>' }));
     await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Opened <b>by hand</b>');
+    await app.page.getByRole('button', { name: 'Undo' }).click();
+    expect(await app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
     expect(app.faults).toEqual([]);
     await app.page.close();
   });

@@ -3,7 +3,7 @@ import { useApp } from '../state/app-store.ts';
 
 /** Hands the present setup to the browser as a download. */
 export const saveFile = (): void => {
-  const { history, tell } = useApp.getState();
+  const { history, tell, markSaved } = useApp.getState();
   const setup = history.present;
   const name = `${setup.id}.lampfall.json`;
   const link = document.createElement('a');
@@ -11,5 +11,6 @@ export const saveFile = (): void => {
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+  markSaved();
   tell({ tone: 'done', text: `Saved as ${name}` });
 };

@@ -28,7 +28,7 @@ export interface Notice {
  * Which state lives how long:
  * | key | saved | exported | undoable |
  * | history.present (the setup) | not yet | yes | yes |
- * | schemeId, frameId, compareId, selection, notice | no | no | no |
+ * | schemeId, frameId, showsBlend, compareId, selection, notice, saved | no | no | no |
  */
 interface AppState {
   readonly history: History<Setup>;
@@ -40,8 +40,10 @@ interface AppState {
   readonly compareId: string | null;
   readonly selection: Selection;
   readonly notice: Notice | null;
+  /** The document as it was opened or last saved. */
+  readonly saved: Setup;
 
-  /** Replaces the whole document; history starts anew. */
+  /** Takes up another document. The one before is a step back in the history. */
   open(setup: Setup): void;
   /** One named edit: an entry of its own, or part of the gesture under way. */
   edit(change: (setup: Setup) => Setup): void;
@@ -56,6 +58,7 @@ interface AppState {
   showBlend(): void;
   compareWith(schemeId: string | null): void;
   tell(notice: Notice | null): void;
+  markSaved(): void;
 }
 
 /** The frame that a scheme opens on: its last painted one. */
@@ -71,13 +74,13 @@ const opening = (setup: Setup) => {
   const scheme = setup.schemes[0] as Scheme;
   const frame = mainFrame(scheme);
   return {
-    history: startHistory(setup),
     schemeId: scheme.id,
     frameId: frame.id,
     showsBlend: scheme.frames.length > 1,
     compareId: null,
     selection: firstPass(frame),
     notice: null,
+    saved: setup,
   };
 };
 
@@ -103,7 +106,8 @@ const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'compareId' | 'se
 export const createAppStore = (setup: Setup) =>
   create<AppState>((set) => ({
     ...opening(setup),
-    open: (next) => set(opening(next)),
+    history: startHistory(setup),
+    open: (next) => set(({ history }) => ({ ...opening(next), history: record(commitGesture(history), next) })),
     edit: (change) => set((state) => settle(state, record(state.history, change(state.history.present)))),
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),
@@ -123,6 +127,7 @@ export const createAppStore = (setup: Setup) =>
     showBlend: () => set({ showsBlend: true }),
     compareWith: (compareId) => set({ compareId }),
     tell: (notice) => set({ notice }),
+    markSaved: () => set(({ history }) => ({ saved: history.present })),
   }));
 
 export type AppStore = ReturnType<typeof createAppStore>;
