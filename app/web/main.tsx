@@ -6,6 +6,7 @@ import { saveFile } from './library/save-file.ts';
 import { startReports } from './state/reports.ts';
 import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
+import './ui/fields.css';
 import './ui/plan.css';
 import './ui/slips.css';
 import './ui/phone.css';

@@ -4,6 +4,7 @@ import { clockText } from '../../../core/units/clock.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp } from '../state/app-store.ts';
 import { aimPass, movePass } from '../state/edits/pass-edits.ts';
+import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { type PlanView, toPlan } from './plan-view.ts';
@@ -17,12 +18,6 @@ interface LampMarkProps {
   readonly camera: Position;
   readonly isSelected: boolean;
 }
-
-const beamDegrees = (lamp: Lamp): number => {
-  if (lamp.kind !== 'torch' && lamp.kind !== 'panel') return 360;
-  if (lamp.beam.shape === 'spot') return lamp.beam.beamDegrees;
-  return lamp.beam.shape === 'flood' ? lamp.beam.degrees : 120;
-};
 
 /** A wedge from a lamp toward its aim, as wide as the beam. */
 const wedge = (dx: number, dy: number, degrees: number): string => {
@@ -51,7 +46,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
   return (
     <g style={{ color: colour }}>
       <g transform={`translate(${x} ${y})`} className="beam" aria-hidden="true">
-        <path d={wedge(ax - x, ay - y, beamDegrees(lamp))} />
+        <path d={wedge(ax - x, ay - y, drawnBeamDegrees(lamp))} />
         <line x2={ax - x} y2={ay - y} />
       </g>
       {isSelected && (

@@ -9,6 +9,7 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/frame-edits.ts';
 import * as passes from '../state/edits/pass-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
+import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { LampFields } from './LampFields.tsx';
@@ -46,7 +47,7 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
     else if (preset) edit((s) => passes.setPassGels(s, place, [{ ...preset, colour: null }]));
   };
   return (
-    <div className="inspector">
+    <>
       <div className="fields">
         <NumberField
           label="Clock"
@@ -59,31 +60,15 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
           parse={parseClock}
           onChange={(hours) => stand(hours, away)}
         />
-        <NumberField
-          label="Away"
-          unit="m"
-          value={away}
-          min={0.05}
-          max={2000}
-          step={0.1}
-          onChange={(metres) => stand(clockHours, metres)}
-        />
-        <NumberField
+        <MetresField label="Away" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
+        <MetresField
           label={`Height · ${bodyHeightWord(position[2])}`}
-          unit="m"
           value={position[2]}
-          min={-5}
-          max={200}
-          step={0.1}
           onChange={(up) => move([position[0], position[1], up])}
         />
-        <NumberField
+        <MetresField
           label="Aim height"
-          unit="m"
           value={aim[2]}
-          min={-5}
-          max={500}
-          step={0.1}
           onChange={(up) => edit((s) => passes.aimPass(s, place, [aim[0], aim[1], up]))}
         />
         <NumberField
@@ -150,6 +135,6 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
           Remove pass
         </button>
       </div>
-    </div>
+    </>
   );
 };

@@ -8,6 +8,7 @@ import { cssColourOfLight } from '../ui/light-colour.ts';
 import { senseOfStops, signed, threeFigures } from '../ui/words.ts';
 import { LampInspector } from './LampInspector.tsx';
 import { RimGlyph } from './RimGlyph.tsx';
+import { Slip } from './Slip.tsx';
 
 interface LampSlipProps {
   readonly schemeId: string;
@@ -39,39 +40,35 @@ export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpe
   const { select } = useApp.getState();
   const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
   const height = pass.waypoints[0]?.position[2] ?? 0;
+  const head = (
+    <>
+      <svg viewBox="0 0 14 14" width={12} height={12} aria-hidden="true">
+        <circle cx={7} cy={7} r={6} fill={colour} />
+      </svg>
+      <strong>{pass.name}</strong>
+      <span>
+        {reading ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}` : lamp.name}
+      </span>
+      <span className="count">{threeFigures(pass.off - pass.on)} s</span>
+      <span className="slip-light">
+        <TargetLine reading={reading} />
+      </span>
+      {reading && <RimGlyph reading={reading} />}
+      {cautions.length > 0 && (
+        <span className="slip-cautions">
+          {cautions.map(({ code, severity }) => (
+            <span key={code}>
+              <CautionMark severity={severity} /> {cautionWords[code] ?? code}
+            </span>
+          ))}
+        </span>
+      )}
+    </>
+  );
+  const toggle = () => select(isOpen ? null : { kind: 'pass', frameId: frame.id, passId: pass.id });
   return (
-    <li className={isOpen ? 'slip slip-open' : 'slip'}>
-      <button
-        type="button"
-        className="slip-head"
-        aria-expanded={isOpen}
-        onClick={() => select(isOpen ? null : { kind: 'pass', frameId: frame.id, passId: pass.id })}
-      >
-        <svg viewBox="0 0 14 14" width={12} height={12} aria-hidden="true">
-          <circle cx={7} cy={7} r={6} fill={colour} />
-        </svg>
-        <strong>{pass.name}</strong>
-        <span>
-          {reading
-            ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}`
-            : lamp.name}
-        </span>
-        <span className="count">{threeFigures(pass.off - pass.on)} s</span>
-        <span className="slip-light">
-          <TargetLine reading={reading} />
-        </span>
-        {reading && <RimGlyph reading={reading} />}
-        {cautions.length > 0 && (
-          <span className="slip-cautions">
-            {cautions.map(({ code, severity }) => (
-              <span key={code}>
-                <CautionMark severity={severity} /> {cautionWords[code] ?? code}
-              </span>
-            ))}
-          </span>
-        )}
-      </button>
-      {isOpen && <LampInspector schemeId={schemeId} frame={frame} pass={pass} lamp={lamp} reading={reading} />}
-    </li>
+    <Slip head={head} isOpen={isOpen} onToggle={toggle}>
+      <LampInspector schemeId={schemeId} frame={frame} pass={pass} lamp={lamp} reading={reading} />
+    </Slip>
   );
 };

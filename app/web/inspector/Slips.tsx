@@ -1,8 +1,9 @@
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
 import { AddLamp } from './AddLamp.tsx';
+import { CameraSlip } from './CameraSlip.tsx';
 import { LampSlip } from './LampSlip.tsx';
-import { CameraSlip, SubjectSlips } from './ThingSlips.tsx';
+import { SubjectSlips } from './SubjectSlips.tsx';
 
 /** Lamps, camera and subjects as strips; the selected one is open. */
 export const Slips = () => {

@@ -2,13 +2,8 @@ import { Line } from '@react-three/drei';
 import { add, basisAround, distance, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
+import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
-
-const beamDegrees = (lamp: Lamp): number => {
-  if (lamp.kind !== 'torch' && lamp.kind !== 'panel') return 120;
-  if (lamp.beam.shape === 'spot') return lamp.beam.beamDegrees;
-  return lamp.beam.shape === 'flood' ? Math.min(lamp.beam.degrees, 150) : 120;
-};
 
 /** Where the edge of the beam passes at the aim's distance: a ring of points. */
 const beamRing = (position: Vec3, aim: Vec3, degrees: number): Vec3[] => {
@@ -28,7 +23,7 @@ export const LampFigure = ({ frame, pass, lamp }: { frame: Frame; pass: Pass; la
   const waypoint = pass.waypoints[0] as Pass['waypoints'][number];
   const [position, aim] = [worldFromDocument(waypoint.position), worldFromDocument(waypoint.aim)];
   const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
-  const ring = beamRing(position, aim, beamDegrees(lamp));
+  const ring = beamRing(position, aim, drawnBeamDegrees(lamp));
   return (
     <group>
       <mesh position={[...position]}>
