@@ -12,7 +12,10 @@ import { useReport } from './state/reports.ts';
 import { Notice } from './ui/Notice.tsx';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
-const Walkaround = lazy(() => import('./walkaround/Walkaround.tsx'));
+const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
+const Walkaround = lazy(() =>
+  loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
+);
 const able = canDrawPicture();
 
 const useKeys = () => {
@@ -36,11 +39,18 @@ const useKeys = () => {
 const useUnsavedGuard = () => {
   useEffect(() => {
     const onLeave = (event: BeforeUnloadEvent) => {
-      const { history, saved } = useApp.getState();
-      if (history.present !== saved) event.preventDefault();
+      if (useApp.getState().hasUnsaved) event.preventDefault();
     };
     window.addEventListener('beforeunload', onLeave);
     return () => window.removeEventListener('beforeunload', onLeave);
+  }, []);
+};
+
+/** Fetched once the page is at rest, so that it is there when the network is not. */
+const useEarlyWalkaround = () => {
+  useEffect(() => {
+    const timer = setTimeout(() => void loadWalkaround().catch(() => undefined), 4000);
+    return () => clearTimeout(timer);
   }, []);
 };
 
@@ -62,6 +72,7 @@ const rooms = [
 export const App = () => {
   useKeys();
   useUnsavedGuard();
+  useEarlyWalkaround();
   const notice = useApp((state) => state.notice);
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);

@@ -17,8 +17,11 @@ export const midGreyExposure = (iso: number): number => 10 / iso;
 /** Saturation at 78 / S lx s (ISO 12232). */
 export const saturationExposure = (iso: number): number => 78 / iso;
 
-/** Saturation over mid-grey: 7.8, or 2.963 stops. */
-export const saturationStops = stopsFromRatio(78 / 10);
+/** Saturation over mid-grey, as a ratio: 2.963 stops. */
+export const saturationRatio = 78 / 10;
+
+/** The same in stops. */
+export const saturationStops = stopsFromRatio(saturationRatio);
 
 /**
  * Sensor exposure H = q L t / N^2 in lx s (ISO 12232).

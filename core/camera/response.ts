@@ -1,14 +1,17 @@
+import { saturationRatio } from './exposure.ts';
+
 /** Display value of mid-grey before encoding: 18 % (sRGB 118; ISO 12232 standard output sensitivity). */
 export const midGreyLinear = 0.18;
 
 /** Where the shoulder starts, and what comes out at sensor saturation (7.8 x mid-grey). */
 const shoulderStart = 0.6;
-const saturationLinear = midGreyLinear * 7.8;
+const saturationLinear = midGreyLinear * saturationRatio;
 
 /**
- * Display-linear value from exposure relative to mid-grey (1 = mid-grey). Straight up to 0.6, then a parabola that joins
+ * Display-linear value from exposure relative to mid-grey (1 = mid-grey). Straight up to 0.6, then a cubic that joins
  * with the same slope and reaches display white flatly where the sensor saturates, so that no highlight is called white
- * before it is lost. The shader `develop.glsl.ts` has the same curve; tests hold the two together.
+ * before it is lost. The shader in
+ * `picture.frag.ts` has the same curve; a browser test holds the two together.
  */
 export const displayFromMidGreyRatio = (midGreyRatio: number): number => {
   const v = Math.max(midGreyRatio, 0) * midGreyLinear;

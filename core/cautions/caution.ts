@@ -9,6 +9,8 @@ export interface Caution {
   readonly code: string;
   readonly severity: Severity;
   readonly passId?: string;
+  /** Frame of the pass: pass ids repeat from frame to frame. */
+  readonly frameId?: string;
   readonly message: string;
   readonly value?: number;
   readonly limit?: number;

@@ -1,3 +1,6 @@
+import { distance } from '../geometry/vec.ts';
+import { middleMoment } from '../readings/moments.ts';
+import { targetSurface } from '../readings/target-reading.ts';
 import type { PassRule } from './caution.ts';
 import { limits } from './limits.ts';
 
@@ -7,10 +10,12 @@ const times = (stops: number) => {
 };
 
 /** The pass alone saturates the sensor at its target. */
-export const burnt: PassRule = ({ pass, reading }) => {
+export const burnt: PassRule = ({ world, pass, light, reading }) => {
   const value = reading.target?.stops ?? null;
   if (value === null || value <= limits.burntStops) return null;
-  const back = reading.distanceMetres * 2 ** (value / 2);
+  const { position, aim } = middleMoment(light);
+  const surface = targetSurface(world.stage, world.view.position, aim);
+  const back = distance(position, surface?.position ?? aim) * 2 ** (value / 2);
   return {
     code: 'burnt',
     severity: 'danger',
@@ -34,11 +39,14 @@ export const tooDark: PassRule = ({ pass, reading }) => {
       limit: limits.tooDarkStops,
     };
   if (stops >= limits.tooDarkStops) return null;
+  const misses = stops < limits.missesStops;
   return {
     code: 'too-dark',
     severity: 'warning',
     passId: pass.id,
-    message: `${pass.name}: ${(-stops).toFixed(1)} stops under mid-grey at the target. For night level (1.5 under) multiply the count by ${times(-stops - 1.5)}, or come closer, or raise the level or ISO.`,
+    message: misses
+      ? `${pass.name}: ${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`
+      : `${pass.name}: ${(-stops).toFixed(1)} stops under mid-grey at the target. For night level (1.5 under) multiply the count by ${times(-stops - 1.5)}, or come closer, or raise the level or ISO.`,
     value: stops,
     limit: limits.tooDarkStops,
   };

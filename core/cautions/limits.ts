@@ -1,9 +1,13 @@
+import { saturationStops } from '../camera/exposure.ts';
+
 /** Where cautions begin. Common practice, no published source, unless said otherwise. */
 export const limits = {
   /** Off the camera's axis, degrees: flat below the first, weakly modelled below the second. */
   nearAxisDegrees: { danger: 20, note: 30 },
   /** Stops over mid-grey at which the sensor saturates: log2(78/10), ISO 12232. */
-  burntStops: Math.log2(7.8),
+  burntStops: saturationStops,
   /** Stops under mid-grey beyond which a lit target is lost in the night; night level is usually 1.5 under. */
   tooDarkStops: -4,
+  /** So far under mid-grey that the beam must have missed: more seconds are no answer. */
+  missesStops: -9,
 } as const;

@@ -37,7 +37,8 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       if (!worldFrame || !light || !lamp) continue;
       const reading = reader.read(pass, worldFrame, light);
       passes.push(reading);
-      cautions.push(...cautionsOf({ world, frame, pass, lamp, light, reading }));
+      const found = cautionsOf({ world, frame, pass, lamp, light, reading });
+      cautions.push(...found.map((caution) => ({ ...caution, frameId: frame.id })));
     }
     return { id: frame.id, passes, cautions };
   });

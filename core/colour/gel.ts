@@ -32,5 +32,6 @@ export const lightThroughGels = (lampTemperatureKelvin: number, gels: readonly G
   for (const { colour } of gels) if (colour) [r, g, b] = [r * colour[0], g * colour[1], b * colour[2]];
   const y = luminanceOfLinearSrgb([r, g, b]);
   const tint: Triple = y > 0 ? [r / y, g / y, b / y] : [1, 1, 1];
-  return { tint, temperatureKelvin, transmission };
+  // a colour that lets nothing through is dark, not white
+  return { tint, temperatureKelvin, transmission: y > 0 ? transmission : 0 };
 };

@@ -105,6 +105,20 @@ export const closestHit = (
   return hit;
 };
 
+/** Calls back for every triangle along a ray, in no order. */
+export const forEachHit = (
+  tree: RayTree,
+  origin: Vec3,
+  direction: Vec3,
+  visit: (triangle: number, t: number) => void,
+): void => {
+  start(origin, direction);
+  walk(tree, Number.POSITIVE_INFINITY, (triangle, bound) => {
+    if (meetsTriangle(tree.corners, triangle, bound)) visit(triangle, found.t);
+    return bound;
+  });
+};
+
 /**
  * Whether anything stands within (0, limit) of a ray.
  *

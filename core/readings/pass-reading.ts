@@ -2,8 +2,9 @@ import { angleBetween, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Pass } from '../setup/schema/setup.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
-import { placeOnPath, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
+import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { lampDirection } from './direction.ts';
+import { middleMoment } from './moments.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading, silhouetteOf } from './rim-reading.ts';
 import { type ShadowReading, shadowReading } from './shadow-reading.ts';
@@ -26,13 +27,6 @@ export interface PassReading {
   /** On level ground under the aim point; `target` on the surface that the camera sees there. */
   readonly relief: Raking & { readonly target: Raking | null };
 }
-
-/** Where a lamp is half-way through its on-time. Moving passes are read there, except for the dose, which is summed. */
-export const middlePlace = (light: WorldLight): { position: Vec3; aim: Vec3 } => {
-  if (light.source.kind !== 'lamp') throw new Error('only lamps have a place');
-  const [on, off] = light.source.onOff;
-  return placeOnPath(light.source.path, (on + off) / 2);
-};
 
 /** The subject that a pass is about: the one seen at the aim point, else the one nearest to it in the picture; -1 if none. */
 const subjectAt = (world: World, aim: Vec3, seen: number): number => {
@@ -67,7 +61,7 @@ export class PassReader {
 
   read(pass: Pass, frame: WorldFrame, light: WorldLight): PassReading {
     const { stage, view } = this.world;
-    const { position, aim } = middlePlace(light);
+    const { position, aim } = middleMoment(light);
     const direction = lampDirection(aim, view.position, position);
     const surface = targetSurface(stage, view.position, aim);
     const subject = subjectAt(this.world, aim, surface?.subject ?? -1);

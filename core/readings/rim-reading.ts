@@ -1,16 +1,18 @@
 import { type CameraView, projectPoint, viewDirection } from '../camera/camera-view.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
+import { distance } from '../geometry/vec.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
+import { peakPerLumen } from '../world/lamp-light.ts';
 import type { Stage } from '../world/stage.ts';
-import type { Source } from '../world/world.ts';
+import { poseAt, type Source } from '../world/world.ts';
 
 /** How a pass lights a subject's outline as the camera sees it. */
 export interface RimReading {
   /** Share of the outline that this pass lights, 0 to 1; null when the camera does not see the subject. */
   readonly litShare: number | null;
-  /** How much brighter the lit outline is than the lit face, in stops; null when either is dark. */
+  /** How much brighter the lit outline is than the face as a whole, in stops; null when either is dark. */
   readonly rimToFaceStops: number | null;
 }
 
@@ -99,15 +101,28 @@ const lightOn = (stage: Stage, source: Source, point: SurfacePoint): number =>
 
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
-/** Reads the rim of one subject under one source. */
+/**
+ * Light that a source gives at its best at a distance: square on, in the middle of its beam; lux per unit strength. What
+ * is under a hundredth of it counts as unlit, or the far tail of a beam that misses would light everything.
+ */
+const bestLight = (source: Source, from: SurfacePoint): number => {
+  if (source.kind !== 'lamp') return 1;
+  return peakPerLumen(source.emitter) / distance(poseAt(source, 0.5).position, from.place) ** 2;
+};
+const leastShare = 0.01;
+
+/** Reads the rim of one subject under one source: the lit part of its outline against its whole face. */
 export const rimReading = (stage: Stage, silhouette: Silhouette, source: Source): RimReading => {
   const { edge, face } = silhouette;
   if (edge.length === 0) return { litShare: null, rimToFaceStops: null };
-  const rim = edge.map((point) => lightOn(stage, source, point)).filter((light) => light > 0);
+  const lit = edge.flatMap((point) => {
+    const lux = meterReceiver(stage, source, point, samples);
+    return lux > leastShare * bestLight(source, point) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
+  });
   const skin = face.filter((_, i) => i % 3 === 0).map((point) => lightOn(stage, source, point));
   const faceMean = skin.length > 0 ? mean(skin) : 0;
   return {
-    litShare: rim.length / edge.length,
-    rimToFaceStops: rim.length > 0 && faceMean > 0 ? stopsFromRatio(mean(rim) / faceMean) : null,
+    litShare: lit.length / edge.length,
+    rimToFaceStops: lit.length > 0 && faceMean > 0 ? stopsFromRatio(mean(lit) / faceMean) : null,
   };
 };

@@ -46,7 +46,8 @@ export const shadowOutline = (subject: StageSubject, lamp: Vec3): GroundPoint[] 
 
 /** Reads a subject's shadow under a lamp at a position in world axes. Visibility of the tip is not considered. */
 export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): ShadowReading => {
-  const endless = lamp[1] <= subject.topMetres;
+  // what lies under the ground throws no shadow on it, and a lamp down there lights none
+  const endless = lamp[1] <= Math.max(subject.topMetres, 0);
   const middle = middleOf(subject);
   let tip: GroundPoint | null = null;
   let lengthMetres: number | null = null;

@@ -1,12 +1,14 @@
 import { type Mesh, MeshBuilder, rigidFromTurns } from '../geometry/mesh.ts';
-import { planeMesh } from '../geometry/parts/round.ts';
 import { seededRandom } from '../geometry/random.ts';
 import { add, cross, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Ground } from '../setup/schema/setup.ts';
 import { placeMesh } from './part-mesh.ts';
 
-/** Half the side of the square of ground, metres; from eye height the horizon then lies a tenth of a degree low. */
-const groundHalfMetres = 800;
+/**
+ * Lines along which the ground is divided, metres. Small in the middle, where 32-bit numbers must be exact; the farthest
+ * beyond the places a setup may use, so that the horizon lies a hundredth of a degree low.
+ */
+const groundLines = [-6000, -800, -100, 100, 800, 6000];
 
 type Relief = Ground['relief'][number];
 
@@ -62,7 +64,7 @@ const tuftMesh = (random: () => number): Mesh => {
 const scaled = (mesh: Mesh, factor: number): Mesh => ({ ...mesh, positions: mesh.positions.map((v) => v * factor) });
 
 /** Things strewn evenly over a circle, each with its own size and turn; the same seed gives the same ground. */
-export const reliefMeshes = (relief: Relief): Mesh[] => {
+const strew = (relief: Relief): Mesh[] => {
   const random = seededRandom(relief.seed);
   const [low, high] = relief.heightMetres;
   const [east, north] = relief.centre;
@@ -77,5 +79,24 @@ export const reliefMeshes = (relief: Relief): Mesh[] => {
   });
 };
 
-/** The bare ground. */
-export const groundMesh = (): Mesh => planeMesh(2 * groundHalfMetres, 2 * groundHalfMetres);
+const strewn = new WeakMap<Relief, Mesh[]>();
+
+/** The meshes of one kind of relief, kept as long as its entry in the document. */
+export const reliefMeshes = (relief: Relief): Mesh[] => {
+  const meshes = strewn.get(relief) ?? strew(relief);
+  strewn.set(relief, meshes);
+  return meshes;
+};
+
+/** The bare ground, facing up. */
+export const groundMesh = (): Mesh => {
+  const builder = new MeshBuilder();
+  groundLines.slice(1).forEach((east, i) => {
+    const west = groundLines[i] as number;
+    groundLines.slice(1).forEach((near, j) => {
+      const far = groundLines[j] as number;
+      builder.quad([west, 0, near], [east, 0, near], [east, 0, far], [west, 0, far]);
+    });
+  });
+  return builder.build();
+};

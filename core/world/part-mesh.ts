@@ -45,6 +45,15 @@ export const placeMesh = (mesh: Mesh, worldFromLocal: Rigid): Mesh => {
   return { positions, normals };
 };
 
+/** Meshes of parts, kept as long as the part itself: moving a subject makes none of them again. */
+const localMeshes = new WeakMap<Part, Mesh>();
+
+const localMeshOf = (part: Part): Mesh => {
+  const mesh = localMeshes.get(part) ?? localMesh(part);
+  localMeshes.set(part, mesh);
+  return mesh;
+};
+
 /** Triangles of one part of a subject in world axes. */
 export const partMesh = (subject: Subject, part: Part): Mesh => {
   const turns = [part.turnDegrees, part.tiltDegrees, part.rollDegrees].map(radiansFromDegrees) as [
@@ -59,5 +68,5 @@ export const partMesh = (subject: Subject, part: Part): Mesh => {
     0,
     0,
   );
-  return placeMesh(localMesh(part), composeRigid(worldFromSubject, subjectFromPart));
+  return placeMesh(localMeshOf(part), composeRigid(worldFromSubject, subjectFromPart));
 };

@@ -27,6 +27,8 @@ export interface Stage {
   readonly finishOfTriangle: Uint16Array;
   /** Index into `subjects`, or -1 for the ground and what is strewn on it, in leaf order. */
   readonly subjectOfTriangle: Int16Array;
+  /** 1 where the triangle bounds something solid, 0 on planes and the ground, in leaf order. */
+  readonly isSolidTriangle: Uint8Array;
   /** Linear RGB reflectance. */
   readonly reflectances: readonly Triple[];
   readonly subjects: readonly StageSubject[];
@@ -37,11 +39,11 @@ const reflectanceOf = ({ reflectance }: Finish): Triple =>
 
 /** Meshes with what they belong to, joined into one soup. */
 class Soup {
-  readonly meshes: { mesh: Mesh; finish: number; subject: number }[] = [];
+  readonly meshes: { mesh: Mesh; finish: number; subject: number; isSolid: boolean }[] = [];
   readonly reflectances: Triple[] = [];
   private readonly known = new Map<string, number>();
 
-  add(mesh: Mesh, finish: Finish, subject: number): void {
+  add(mesh: Mesh, finish: Finish, subject: number, isSolid: boolean): void {
     const reflectance = reflectanceOf(finish);
     const key = reflectance.join();
     let index = this.known.get(key);
@@ -49,7 +51,7 @@ class Soup {
       index = this.reflectances.push(reflectance) - 1;
       this.known.set(key, index);
     }
-    this.meshes.push({ mesh, finish: index, subject });
+    this.meshes.push({ mesh, finish: index, subject, isSolid });
   }
 }
 
@@ -73,12 +75,12 @@ let stageCount = 0;
 /** Builds the stage of a ground and its subjects. */
 export const buildStage = (ground: Ground, subjects: readonly Subject[]): Stage => {
   const soup = new Soup();
-  soup.add(groundMesh(), ground.finish, -1);
-  for (const relief of ground.relief) for (const mesh of reliefMeshes(relief)) soup.add(mesh, ground.finish, -1);
+  soup.add(groundMesh(), ground.finish, -1, false);
+  for (const relief of ground.relief) for (const mesh of reliefMeshes(relief)) soup.add(mesh, ground.finish, -1, false);
   const stageSubjects = subjects.map((subject, s): StageSubject => {
     const meshes = subject.parts.map((part) => partMesh(subject, part));
     meshes.forEach((mesh, p) => {
-      soup.add(mesh, subject.parts[p]?.finish ?? subject.finish, s);
+      soup.add(mesh, subject.parts[p]?.finish ?? subject.finish, s, subject.parts[p]?.kind !== 'plane');
     });
     const points = distinctPoints(meshes);
     const topMetres = points.reduce((top, v, i) => (i % 3 === 1 ? Math.max(top, v) : top), Number.NEGATIVE_INFINITY);
@@ -94,6 +96,7 @@ const layOut = ({ meshes }: Soup) => {
   const normals = new Float64Array(count * 9);
   const finish = new Uint16Array(count);
   const subject = new Int16Array(count);
+  const isSolid = new Uint8Array(count);
   let at = 0;
   for (const entry of meshes) {
     const triangles = entry.mesh.positions.length / 9;
@@ -101,6 +104,7 @@ const layOut = ({ meshes }: Soup) => {
     normals.set(entry.mesh.normals, at * 9);
     finish.fill(entry.finish, at, at + triangles);
     subject.fill(entry.subject, at, at + triangles);
+    isSolid.fill(entry.isSolid ? 1 : 0, at, at + triangles);
     at += triangles;
   }
   const tree = buildRayTree(positions);
@@ -113,16 +117,21 @@ const layOut = ({ meshes }: Soup) => {
     normals: sortedNormals,
     finishOfTriangle: Uint16Array.from(tree.sourceTriangle, (source) => finish[source] as number),
     subjectOfTriangle: Int16Array.from(tree.sourceTriangle, (source) => subject[source] as number),
+    isSolidTriangle: Uint8Array.from(tree.sourceTriangle, (source) => isSolid[source] as number),
   };
 };
 
-const stages = new WeakMap<readonly Subject[], { ground: Ground; stage: Stage }>();
+/** Stages that were asked for lately; few, because one of a million triangles takes a hundred megabytes. */
+const recent: { subjects: readonly Subject[]; ground: Ground; stage: Stage }[] = [];
+const mostRecent = 3;
 
 /** The stage of a setup; setups that share their subjects and ground (as edits of lamps do) share the stage. */
-export const stageOf = (setup: Setup): Stage => {
-  const known = stages.get(setup.subjects);
-  if (known?.ground === setup.ground) return known.stage;
-  const stage = buildStage(setup.ground, setup.subjects);
-  stages.set(setup.subjects, { ground: setup.ground, stage });
-  return stage;
+export const stageOf = ({ subjects, ground }: Setup): Stage => {
+  const at = recent.findIndex((entry) => entry.subjects === subjects && entry.ground === ground);
+  const entry =
+    at < 0 ? { subjects, ground, stage: buildStage(ground, subjects) } : (recent[at] as (typeof recent)[number]);
+  if (at >= 0) recent.splice(at, 1);
+  recent.unshift(entry);
+  recent.length = Math.min(recent.length, mostRecent);
+  return entry.stage;
 };

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
-import { tracePicture } from '../../core/trace/picture.ts';
+import { developPicture, tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld } from '../../core/world/world.ts';
 import { launch, openPage } from './browser.ts';
 import { everyKindSetup } from './every-kind.ts';
@@ -10,12 +10,13 @@ import type { Harness } from './harness/main.ts';
 
 const size = { width: 160, height: 90, samples: 8 };
 
-/** Relative differences of pixels above 1 % of the picture's maximum, sorted. */
+/** Relative differences of values that are above 1 % of the maximum in either picture, sorted. */
 const differences = (gpu: ArrayLike<number>, cpu: Float64Array): number[] => {
   const floor = 0.01 * cpu.reduce((most, v) => Math.max(most, v), 0);
   const result: number[] = [];
   cpu.forEach((v, i) => {
-    if (v > floor) result.push(Math.abs((gpu[i] as number) - v) / v);
+    const other = gpu[i] as number;
+    if (Math.max(v, other) > floor) result.push(Math.abs(other - v) / Math.max(v, 1e-12));
   });
   return result.sort((a, b) => a - b);
 };
@@ -64,4 +65,38 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
   const everyKind = JSON.stringify(everyKindSetup());
   for (const frameId of ['torch', 'flood', 'panel', 'lantern', 'tube', 'moving', 'sixteen'])
     it(`every kind of part under moonlight, frame ${frameId}`, () => compare(everyKind, 's', frameId, 1000));
+
+  it('a blend keeps the brighter of each channel: GPU blend = maximum of the two GPU frames (rel 1e-6)', async () => {
+    const text = readFileSync('assets/setups/three-stones.json', 'utf8');
+    const [sky, painted, blend] = await page.evaluate(
+      ([setup, w, h]) => {
+        const { harness } = window as unknown as { harness: Harness };
+        const frame = (id: string) => harness.picture(setup, 'side', id, w, h, 1);
+        return [frame('sky'), frame('painted'), harness.blend(setup, 'side', w, h, 1)] as const;
+      },
+      [text, 60, 40] as const,
+    );
+    expect(blend.length).toBe(60 * 40 * 3);
+    let fromPainted = 0;
+    blend.forEach((v, i) => {
+      const [a, b] = [sky[i] as number, painted[i] as number];
+      if (b > a) fromPainted++;
+      expect(Math.abs(v - Math.max(a, b))).toBeLessThanOrEqual(1e-6 * Math.max(a, b, 1e-9));
+    });
+    expect(fromPainted).toBeGreaterThan(100);
+  });
+
+  it('the develop shader and core’s response give the same byte (1 of 255) from black to far past saturation', async () => {
+    const ratios = Array.from({ length: 200 }, (_, i) => (i < 100 ? i * 0.03 : 3 + (i - 100) * 0.08));
+    const bytes = await page.evaluate(
+      (values) => (window as unknown as { harness: Harness }).harness.develop(values),
+      ratios,
+    );
+    const expected = developPicture(Float64Array.from(ratios));
+    bytes.forEach((byte, i) => {
+      expect(Math.abs(byte - (expected[i] as number)), `ratio ${ratios[i]}`).toBeLessThanOrEqual(1);
+    });
+    expect(bytes.at(-1)).toBe(255);
+    expect(bytes[0]).toBe(0);
+  });
 });

@@ -75,6 +75,20 @@ describe('something goes wrong', () => {
     await app.page.close();
   });
 
+  it('a pass that is called "sky" is mixed as a lamp, not as the sky', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const before = await app.settled().then(() => app.picture());
+    await app.openText(
+      'named.json',
+      changed((s) => Object.assign(s.schemes[0].frames[1].passes[0], { id: 'sky' })),
+    );
+    await expect.poll(() => app.page.getByRole('status').count()).toBe(1);
+    await app.page.getByRole('button', { name: 'Close this message' }).click();
+    await app.settled();
+    expect(differingShare(before, await app.picture())).toBe(0);
+    await app.page.close();
+  });
+
   it('a lost graphics context comes back by itself with the same picture', async () => {
     const app = await AppPage.open(browser, { samples: 2 });
     await app.settled();
@@ -115,7 +129,11 @@ describe('something goes wrong', () => {
   it('works with the network cut after loading, and asks nothing of anyone', async () => {
     const app = await AppPage.open(browser, { samples: 2 });
     await app.settled();
+    await app.page.waitForTimeout(4500);
     await app.page.context().setOffline(true);
+    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.page.locator('.walkaround canvas').waitFor();
+    await app.page.getByRole('button', { name: 'Walk round' }).click();
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     await app.settled();

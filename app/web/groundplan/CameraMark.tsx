@@ -1,6 +1,6 @@
-import type { Camera, Position } from '../../../core/setup/schema/setup.ts';
+import type { Camera } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
-import { moveCamera } from '../state/edits/frame-edits.ts';
+import { moveCamera } from '../state/edits/place-edits.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { type PlanView, planHalf, toPlan } from './plan-view.ts';
 
@@ -37,7 +37,7 @@ export const CameraMark = ({
         label="Camera. Arrow keys move it, Page Up and Page Down lift it."
         isSelected={isSelected}
         onSelect={() => select({ kind: 'camera' })}
-        onMove={(to: Position) => edit((setup) => moveCamera(setup, schemeId, to))}
+        onMove={(to, run) => edit((setup) => moveCamera(setup, schemeId, to), run)}
       >
         <path d="M-9 -4H-5L-3 -9H3L5 -4H9V7H-9Z" transform={`rotate(${degrees})`} className="camera-body" />
       </PlanMark>

@@ -1,7 +1,7 @@
 import { useRef } from 'react';
 import { stageOf } from '../../../core/world/stage.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { cameraOf } from '../state/edits/frame-edits.ts';
+import { cameraOf } from '../state/edits/place-edits.ts';
 import { CameraMark } from './CameraMark.tsx';
 import { LampMark } from './LampMark.tsx';
 import { PlanGrid } from './PlanGrid.tsx';

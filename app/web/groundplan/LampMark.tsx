@@ -57,7 +57,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
           label={`Aim of ${pass.name}. Arrow keys move it.`}
           isSelected={false}
           onSelect={onSelect}
-          onMove={(to) => edit((setup) => aimPass(setup, place, to))}
+          onMove={(to, run) => edit((setup) => aimPass(setup, place, to), run)}
         >
           <path d="M-7 0H7M0 -7V7" className="aim" />
         </PlanMark>
@@ -69,7 +69,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
         label={`${pass.name}, ${lamp.name}, at ${where}. Arrow keys move it, Page Up and Page Down lift it, Alt with left or right walks it round the clock.`}
         isSelected={isSelected}
         onSelect={onSelect}
-        onMove={(to) => edit((setup) => movePass(setup, place, to))}
+        onMove={(to, run) => edit((setup) => movePass(setup, place, to), run)}
       >
         <circle r={8} className="lamp-disc" />
         <text y={y > 200 ? -14 : 23} x={Math.min(0, 200 - x) + Math.max(0, -200 - x)} className="mark-text hour">

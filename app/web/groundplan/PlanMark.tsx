@@ -14,7 +14,8 @@ interface PlanMarkProps {
   readonly label: string;
   readonly isSelected: boolean;
   readonly onSelect: () => void;
-  readonly onMove: (position: Position) => void;
+  /** `run` is set for steps by key: they belong together while the key is held. */
+  readonly onMove: (position: Position, run?: string) => void;
   readonly children: ReactNode;
 }
 
@@ -36,7 +37,7 @@ export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onM
     if (!next) return;
     event.preventDefault();
     onSelect();
-    onMove(next);
+    onMove(next, `nudge ${label.split(',')[0]}`);
   };
   return (
     <g

@@ -2,7 +2,7 @@ import { convexHull, type GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Subject } from '../../../core/setup/schema/setup.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
-import { moveSubject } from '../state/edits/frame-edits.ts';
+import { moveSubject } from '../state/edits/place-edits.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { type PlanView, pathOf, toPlan } from './plan-view.ts';
 
@@ -43,7 +43,7 @@ export const SubjectMark = ({ view, subject, onStage, isSelected }: SubjectMarkP
       label={`${subject.name}, a subject. Arrow keys move it.`}
       isSelected={isSelected}
       onSelect={() => select({ kind: 'subject', subjectId: subject.id })}
-      onMove={(position) => edit((setup) => moveSubject(setup, subject.id, position))}
+      onMove={(to, run) => edit((setup) => moveSubject(setup, subject.id, to), run)}
     >
       <path d={pathOf(outline)} className="footprint" />
     </PlanMark>

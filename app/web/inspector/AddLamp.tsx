@@ -2,8 +2,9 @@ import { placeAtClock } from '../../../core/readings/direction.ts';
 import type { Frame, Lamp, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp } from '../state/app-store.ts';
-import { addPass, cameraOf } from '../state/edits/frame-edits.ts';
+import { addPass } from '../state/edits/frame-edits.ts';
 import { addLamp } from '../state/edits/lamp-edits.ts';
+import { cameraOf } from '../state/edits/place-edits.ts';
 import { freshId } from '../state/edits/within.ts';
 import { newLamps } from './new-lamps.ts';
 

@@ -1,6 +1,7 @@
 import type { Beam, Lamp } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLampBeam } from '../state/edits/lamp-edits.ts';
+import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 
@@ -10,12 +11,9 @@ const shapes: readonly (readonly [Beam['shape'], string])[] = [
   ['open', 'open, no optics'],
 ];
 
-const widthOf = (beam: Beam): number =>
-  beam.shape === 'spot' ? beam.beamDegrees : beam.shape === 'flood' ? beam.degrees : 120;
-
-const reshape = (beam: Beam, shape: Beam['shape']): Beam => {
-  if (shape === 'spot') return { shape, beamDegrees: Math.min(widthOf(beam), 170), spillDegrees: 100, spillShare: 0.3 };
-  return shape === 'flood' ? { shape, degrees: widthOf(beam) } : { shape };
+const reshape = (width: number, shape: Beam['shape']): Beam => {
+  if (shape === 'spot') return { shape, beamDegrees: width, spillDegrees: 100, spillShare: 0.3 };
+  return shape === 'flood' ? { shape, degrees: width } : { shape };
 };
 
 /** How wide the beam is. Lanterns and tubes shine all round and have no such fields. */
@@ -30,7 +28,7 @@ export const BeamFields = ({ lamp }: { lamp: Lamp }) => {
         label="Beam"
         value={beam.shape}
         options={shapes}
-        onChange={(shape) => set(reshape(beam, shape as Beam['shape']))}
+        onChange={(shape) => set(reshape(drawnBeamDegrees(lamp), shape as Beam['shape']))}
       />
       {beam.shape === 'spot' && (
         <>

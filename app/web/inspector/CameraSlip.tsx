@@ -1,6 +1,6 @@
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { aimCamera, cameraOf, changeCamera, moveCamera } from '../state/edits/frame-edits.ts';
+import { aimCamera, cameraOf, changeCamera, moveCamera } from '../state/edits/place-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { Slip } from './Slip.tsx';

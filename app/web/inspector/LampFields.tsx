@@ -1,3 +1,4 @@
+import { beamDistanceFromPeak } from '../../../core/photometry/beam.ts';
 import type { Lamp } from '../../../core/setup/schema/setup.ts';
 import { emitterOf, fluxOf, peakPerLumen } from '../../../core/world/lamp-light.ts';
 import { useApp } from '../state/app-store.ts';
@@ -23,7 +24,7 @@ const restate = (lamp: Lamp, from: Output['from']): Output => {
   const candela = lumens * peakPerLumen(emitterOf(lamp));
   const round = (v: number) => Number(v.toPrecision(4));
   if (from === 'lumens') return { from, lumens: round(lumens) };
-  if (from === 'beam-distance') return { from, distanceMetres: round(2 * Math.sqrt(candela)) };
+  if (from === 'beam-distance') return { from, distanceMetres: round(beamDistanceFromPeak(candela)) };
   return from === 'peak-candela' ? { from, candela: round(candela) } : { from, lux: round(candela) };
 };
 
@@ -89,7 +90,7 @@ export const LampFields = ({ lamp }: { lamp: Lamp }) => {
     <fieldset className="lamp-fields">
       <legend>
         The {lamp.kind}: {threeFigures(fluxOf(lamp))} lm, {threeFigures(candela)} cd, throws{' '}
-        {threeFigures(2 * Math.sqrt(candela))} m
+        {threeFigures(beamDistanceFromPeak(candela))} m
       </legend>
       <div className="fields">
         <TextField

@@ -6,15 +6,15 @@ import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { clockText } from '../../../core/units/clock.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
-import { cameraOf } from '../state/edits/frame-edits.ts';
 import * as passes from '../state/edits/pass-edits.ts';
+import { cameraOf } from '../state/edits/place-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
+import { parseClock } from '../ui/parse-clock.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { LampFields } from './LampFields.tsx';
 import { PassNumbers } from './PassNumbers.tsx';
-import { parseClock } from './parse-clock.ts';
 
 interface LampInspectorProps {
   readonly schemeId: string;
@@ -51,6 +51,7 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
       <div className="fields">
         <NumberField
           label="Clock"
+          wraps
           unit=""
           value={clockHours}
           min={0}

@@ -16,8 +16,8 @@ export const Cautions = () => {
     <section className="cautions" aria-label="Cautions" aria-live="polite">
       {report && cautions.length === 0 && <p className="quiet">No cautions.</p>}
       <ul>
-        {cautions.map(({ code, passId, severity, message }) => (
-          <li key={`${passId}/${code}`} data-code={code}>
+        {cautions.map(({ code, frameId, passId, severity, message }) => (
+          <li key={`${frameId}/${passId}/${code}`} data-code={code}>
             <CautionMark severity={severity} /> {message}
           </li>
         ))}

@@ -62,11 +62,12 @@ export class LayerRenderer {
   /** Declares which layers are wanted from now on, at which size. Layers already traced are kept. */
   want(stage: Stage, layers: readonly WantedLayer[], size: Size): StoredLayer[] {
     if (this.tracer.setStage(stage)) this.store.clear();
-    const coarseSize = this.coarseSize(size);
+    // a job under way may be reading the coarse first hits: they are not resized under it
+    const coarseSize = this.job ? null : this.coarseSize(size);
     this.labels = new Map();
     this.wanted = layers.map(({ label, view, source }) => {
       const shotKey = `${stage.key}|${size.width}x${size.height}|${JSON.stringify(view)}`;
-      const shot = this.store.shot(shotKey, view, size, coarseSize);
+      const shot = this.store.shot(shotKey, view, size, coarseSize ?? this.coarseSize(size), coarseSize !== null);
       const layer = this.store.layer(`${shotKey}|${JSON.stringify(source)}`, source, shot);
       if (!this.labels.has(layer)) this.labels.set(layer, label);
       return layer;
@@ -90,8 +91,12 @@ export class LayerRenderer {
     if (!job) return;
     const useful =
       job.kind === 'light' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
-    if (useful) return;
-    if (job.target !== job.layer.shot.scratchHits) job.target.dispose();
+    if (!useful) this.dropJob();
+  }
+
+  private dropJob(): void {
+    const { job } = this;
+    if (job && job.target !== job.layer.shot.scratchHits) job.target.dispose();
     this.job = null;
   }
 
@@ -232,7 +237,8 @@ export class LayerRenderer {
 
   /** Starts over after the card lost everything. */
   reset(): void {
-    this.job = null;
+    this.dropJob();
+    this.spare?.dispose();
     this.spare = null;
     this.pace.reset();
     this.store.clear();

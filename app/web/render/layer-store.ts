@@ -42,7 +42,7 @@ export interface Shot {
 const spareBytes = 192e6;
 
 /** How many samples of first hits are kept for a shot, so that moving a lamp need not trace them again. */
-export const keptSamples = (size: Size): number => Math.max(1, Math.min(8, Math.floor(48e6 / targetBytes(size))));
+export const keptSamples = (size: Size): number => Math.max(1, Math.min(8, Math.floor(96e6 / targetBytes(size))));
 
 const disposeAll = (targets: readonly (WebGLRenderTarget | null)[]) => {
   for (const target of targets) target?.dispose();
@@ -59,7 +59,7 @@ export class LayerStore {
     this.gl = gl;
   }
 
-  shot(key: string, view: CameraView, size: Size, coarseSize: Size): Shot {
+  shot(key: string, view: CameraView, size: Size, coarseSize: Size, mayResize: boolean): Shot {
     let shot = this.shots.get(key);
     if (!shot) {
       shot = {
@@ -77,7 +77,7 @@ export class LayerStore {
     }
     const ratio = shot.coarseSize.width / coarseSize.width;
     // only a clear change of pace is worth new first hits
-    if (ratio < 0.3 || ratio > 3) {
+    if (mayResize && (ratio < 0.3 || ratio > 3)) {
       shot.coarseHits?.dispose();
       Object.assign(shot, { coarseSize, coarseHits: null });
     }

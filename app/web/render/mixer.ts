@@ -84,9 +84,8 @@ export class Mixer {
     return sum as WebGLRenderTarget;
   }
 
-  /** Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey. Kept until mixed again under `name`. */
+  /** Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey. Kept until the next picture is mixed. */
   mix(
-    name: string,
     frames: readonly FrameMix[],
     mode: 'lighten' | 'add' | 'average',
     width: number,
@@ -100,15 +99,15 @@ export class Mixer {
       u.whiteBalance.value = matrixFromRows(frame.whiteBalance);
       u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;
       u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
-      const next = this.target(`${name}-${(frames.length - 1 - i) % 2}`, width, height);
+      const next = this.target(`picture-${(frames.length - 1 - i) % 2}`, width, height);
       this.blendPass.draw(this.gl, next);
       picture = next;
     });
-    return picture ?? this.target(`${name}-0`, width, height);
+    return picture ?? this.target('picture-0', width, height);
   }
 
   /** Puts a picture on the screen, in device pixels from the lower left. */
-  develop(picture: WebGLRenderTarget, x: number, y: number, width: number, height: number): void {
+  develop(picture: { readonly texture: Texture }, x: number, y: number, width: number, height: number): void {
     const u = this.developPass.uniforms;
     u.picture.value = picture.texture;
     u.screenOrigin.value.set(x, y);

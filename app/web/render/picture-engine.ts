@@ -38,6 +38,9 @@ export interface EngineState {
 /** How long after giving the card a job it is asked whether it is done, in milliseconds. */
 const pollMilliseconds = 3;
 
+/** By place among the frame's lights: ids alone do not do, a pass may be called "sky". */
+const storeKey = (tile: Tile, frame: WorldFrame, light: number): string => `${tile.name}/${frame.id}/${light}`;
+
 /**
  * Runs layers, mixing and developing for what is on the screen, a little at a time, and stops when done. Tracing goes on
  * between animation frames; the screen is drawn when the page asks, after `onStale` told it to.
@@ -64,7 +67,26 @@ export class PictureEngine {
   /** Asks for a scene; it is taken up as soon as the one before has something to show. */
   show(scene: Scene): void {
     this.next = scene;
+    this.keepShowing(scene);
     this.schedule();
+  }
+
+  /** Until a scene of another layout can be drawn, the one before is drawn into its rectangles. */
+  private keepShowing({ tiles }: Scene): void {
+    const { scene } = this;
+    if (!scene || scene.tiles.length !== tiles.length) return;
+    const moved = scene.tiles.map((tile, i) => {
+      const { x, y, width, height } = tiles[i] as Tile;
+      return { ...tile, x, y, width, height };
+    });
+    const isSame = moved.every((tile, i) => {
+      const { x, y, width, height } = scene.tiles[i] as Tile;
+      return tile.x === x && tile.y === y && tile.width === width && tile.height === height;
+    });
+    if (isSame) return;
+    this.scene = { ...scene, tiles: moved };
+    this.isStale = true;
+    if (this.layers.isShowable) this.onStale();
   }
 
   private schedule(): void {
@@ -105,12 +127,13 @@ export class PictureEngine {
     const wanted = new Map<string, WantedLayer>();
     for (const tile of scene.tiles)
       for (const { frame } of tile.frames)
-        for (const light of frame.lights)
-          wanted.set(`${tile.name}/${frame.id}/${light.id}`, {
+        frame.lights.forEach((light, i) => {
+          wanted.set(storeKey(tile, frame, i), {
             label: light.source.kind === 'lamp' ? `${tile.name}/${light.id}` : light.id,
             view: tile.world.view,
             source: light.source,
           });
+        });
     const stage = scene.tiles[0]?.world.stage;
     this.stored.clear();
     if (!stage) return;
@@ -128,14 +151,14 @@ export class PictureEngine {
     this.gl.clear();
     for (const tile of scene.tiles) {
       const mixes = tile.frames.map(({ frame, weight }) => this.frameMix(tile, frame, weight));
-      const picture = this.mixer.mix(tile.name, mixes, tile.mode, scene.size.width, scene.size.height);
+      const picture = this.mixer.mix(mixes, tile.mode, scene.size.width, scene.size.height);
       this.mixer.develop(picture, tile.x, tile.y, tile.width, tile.height);
     }
   }
 
   private frameMix(tile: Tile, frame: WorldFrame, weight: number): FrameMix {
-    const layers = frame.lights.map((light) => {
-      const stored = this.stored.get(`${tile.name}/${frame.id}/${light.id}`);
+    const layers = frame.lights.map((light, i) => {
+      const stored = this.stored.get(storeKey(tile, frame, i));
       const target = stored?.full ?? stored?.coarse;
       return { texture: target?.texture as Texture, weight: layerWeight(frame, light) };
     });

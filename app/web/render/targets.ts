@@ -9,10 +9,6 @@ import {
   WebGLRenderTarget,
 } from 'three';
 
-/** Whether the card can do what the layers need: WebGL2 with float targets. */
-export const canRenderFloat = (gl: WebGLRenderer): boolean =>
-  gl.getContext().getExtension('EXT_color_buffer_float') !== null;
-
 const plain = { depthBuffer: false, stencilBuffer: false, generateMipmaps: false } as const;
 
 /** Four 32-bit floats a texel; smooth when magnified where the card can. */

@@ -12,10 +12,14 @@ const maxSteps = 200;
 
 export const startHistory = <T>(present: T): History<T> => ({ past: [], present, future: [], gestureStart: null });
 
-/** A new document as one entry; inside a gesture it replaces the present without an entry. */
-export const record = <T>(history: History<T>, next: T): History<T> => {
+/**
+ * A new document as one entry. Inside a gesture, or when it `continues` the step before (a key held down), it replaces
+ * the present without an entry of its own.
+ */
+export const record = <T>(history: History<T>, next: T, continues = false): History<T> => {
   if (next === history.present) return history;
   if (history.gestureStart !== null) return { ...history, present: next };
+  if (continues && history.past.length > 0 && history.future.length === 0) return { ...history, present: next };
   return {
     past: [...history.past.slice(-(maxSteps - 1)), history.present],
     present: next,

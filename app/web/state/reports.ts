@@ -40,6 +40,8 @@ export const startReports = (): void => {
     const setup = history.present;
     const isSame = last?.setup === setup && last.schemeId === schemeId && last.compareId === compareId;
     if (isBusy || isSame) return;
+    // another document may use the same ids for its schemes
+    if (last && last.setup.id !== setup.id) useReports.setState({ byScheme: {} });
     last = { setup, schemeId, compareId };
     isBusy = true;
     const request: ReportRequest = {
@@ -60,7 +62,7 @@ export const startReports = (): void => {
   };
   worker.onerror = () => {
     isBusy = false;
-    useReports.setState({ failed: true });
+    useReports.setState({ byScheme: {}, failed: true });
   };
   useApp.subscribe(ask);
   ask();

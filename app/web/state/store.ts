@@ -28,7 +28,7 @@ export interface Notice {
  * Which state lives how long:
  * | key | saved | exported | undoable |
  * | history.present (the setup) | not yet | yes | yes |
- * | schemeId, frameId, showsBlend, compareId, selection, notice, saved | no | no | no |
+ * | schemeId, frameId, showsBlend, compareId, selection, notice, hasUnsaved, run | no | no | no |
  */
 interface AppState {
   readonly history: History<Setup>;
@@ -40,13 +40,18 @@ interface AppState {
   readonly compareId: string | null;
   readonly selection: Selection;
   readonly notice: Notice | null;
-  /** The document as it was opened or last saved. */
-  readonly saved: Setup;
+  /** Whether anything was changed since it was last saved; opening another document does not save the one before. */
+  readonly hasUnsaved: boolean;
+  /** The run of edits that the last one belongs to. */
+  readonly run: { readonly name: string; readonly at: number } | null;
 
   /** Takes up another document. The one before is a step back in the history. */
   open(setup: Setup): void;
-  /** One named edit: an entry of its own, or part of the gesture under way. */
-  edit(change: (setup: Setup) => Setup): void;
+  /**
+   * One edit: an entry of its own, or part of the gesture under way. Edits with the same `run` that follow each other
+   * within a second (a key held down) are one entry.
+   */
+  edit(change: (setup: Setup) => Setup, run?: string): void;
   begin(): void;
   commit(): void;
   cancel(): void;
@@ -60,6 +65,9 @@ interface AppState {
   tell(notice: Notice | null): void;
   markSaved(): void;
 }
+
+/** How long after the one before an edit still belongs to the same run. */
+const runMilliseconds = 1000;
 
 /** The frame that a scheme opens on: its last painted one. */
 const mainFrame = (scheme: Scheme): Frame =>
@@ -80,7 +88,7 @@ const opening = (setup: Setup) => {
     compareId: null,
     selection: firstPass(frame),
     notice: null,
-    saved: setup,
+    run: null,
   };
 };
 
@@ -89,7 +97,9 @@ const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'compareId' | 'se
   const { schemes, subjects } = history.present;
   const scheme = schemes.find(({ id }) => id === state.schemeId) ?? (schemes[0] as Scheme);
   const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
-  const compareId = schemes.some(({ id }) => id === state.compareId) ? state.compareId : null;
+  // never a scheme beside itself
+  const isThere = state.compareId !== scheme.id && schemes.some(({ id }) => id === state.compareId);
+  const compareId = isThere ? state.compareId : null;
   let { selection } = state;
   if (selection?.kind === 'pass') {
     const { frameId, passId } = selection;
@@ -107,13 +117,20 @@ export const createAppStore = (setup: Setup) =>
   create<AppState>((set) => ({
     ...opening(setup),
     history: startHistory(setup),
+    hasUnsaved: false,
     open: (next) => set(({ history }) => ({ ...opening(next), history: record(commitGesture(history), next) })),
-    edit: (change) => set((state) => settle(state, record(state.history, change(state.history.present)))),
+    edit: (change, run) =>
+      set((state) => {
+        const now = Date.now();
+        const continues = run !== undefined && run === state.run?.name && now - state.run.at < runMilliseconds;
+        const history = record(state.history, change(state.history.present), continues);
+        return { ...settle(state, history), hasUnsaved: true, run: run === undefined ? null : { name: run, at: now } };
+      }),
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),
     cancel: () => set((state) => settle(state, cancelGesture(state.history))),
-    undo: () => set((state) => settle(state, undo(state.history))),
-    redo: () => set((state) => settle(state, redo(state.history))),
+    undo: () => set((state) => ({ ...settle(state, undo(state.history)), run: null })),
+    redo: () => set((state) => ({ ...settle(state, redo(state.history)), run: null })),
     select: (selection) => set({ selection }),
     chooseScheme: (schemeId) =>
       set((state) => {
@@ -127,7 +144,5 @@ export const createAppStore = (setup: Setup) =>
     showBlend: () => set({ showsBlend: true }),
     compareWith: (compareId) => set({ compareId }),
     tell: (notice) => set({ notice }),
-    markSaved: () => set(({ history }) => ({ saved: history.present })),
+    markSaved: () => set({ hasUnsaved: false }),
   }));
-
-export type AppStore = ReturnType<typeof createAppStore>;

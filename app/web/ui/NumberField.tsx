@@ -13,6 +13,8 @@ interface NumberFieldProps {
   readonly step?: number | ((value: number, direction: 1 | -1) => number);
   readonly digits?: number;
   readonly prefix?: string;
+  /** Stepping past one end goes on at the other, as on a clock. */
+  readonly wraps?: boolean;
   /** How the number is written where plain digits will not do. */
   readonly format?: (value: number) => string;
   /** How it is read where `parseQuantity` will not do. */
@@ -23,7 +25,20 @@ const plain = (value: number, digits: number) => String(Number(value.toFixed(dig
 
 /** A number with its unit: type it, or step it with the arrow keys (Shift for ten steps). Escape gives the old one back. */
 export const NumberField = (props: NumberFieldProps) => {
-  const { label, value, unit, min, max, onChange, step = 1, digits = 2, prefix = '', format, parse } = props;
+  const {
+    label,
+    value,
+    unit,
+    min,
+    max,
+    onChange,
+    step = 1,
+    digits = 2,
+    prefix = '',
+    format,
+    parse,
+    wraps = false,
+  } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -47,7 +62,10 @@ export const NumberField = (props: NumberFieldProps) => {
     let next = value;
     for (let i = 0; i < times; i++) next = typeof step === 'function' ? step(next, direction) : next + direction * step;
     leave();
-    onChange(Math.min(Math.max(Number(next.toFixed(6)), min), max));
+    const bounded = wraps
+      ? min + ((((next - min) % (max - min)) + (max - min)) % (max - min))
+      : Math.min(Math.max(next, min), max);
+    onChange(Number(bounded.toFixed(6)));
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;

@@ -1,11 +1,13 @@
+import { limits } from '../../../core/cautions/limits.ts';
+
 /** Plain sense of a number of stops from mid-grey (common practice, no published source). */
 export const senseOfStops = (stops: number): string => {
-  if (stops < -4) return 'lost in the night';
+  if (stops < limits.tooDarkStops) return 'lost in the night';
   if (stops < -2.5) return 'very dark';
   if (stops < -0.75) return 'night level';
   if (stops < 0.75) return 'as by day';
   if (stops < 2) return 'bright';
-  return stops < 2.96 ? 'very bright' : 'burnt';
+  return stops < limits.burntStops ? 'very bright' : 'burnt';
 };
 
 /** "+1.7", "−0.4": a true minus sign, so that columns line up. */

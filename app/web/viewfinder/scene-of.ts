@@ -5,6 +5,9 @@ import type { Scene, Tile } from '../render/picture-engine.ts';
 /** Widest picture that is traced, in pixels; wider screens get it magnified. */
 const widestPixels = 1280;
 
+/** Memory that the layers on screen may take, in bytes; more lights than fit make the picture smaller. */
+const mostLayerBytes = 640e6;
+
 interface View {
   readonly setup: Setup;
   readonly schemes: readonly Scheme[];
@@ -48,9 +51,10 @@ export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene
       height: tileHeight,
     };
   });
-  const widest = Math.max(...tiles.map((tile) => tile.width), 1);
-  const shrink = Math.min(1, widestPixels / widest);
   const first = tiles[0] as Tile;
+  const lights = tiles.flatMap((tile) => tile.frames.flatMap(({ frame }) => frame.lights)).length;
+  const bytes = lights * first.width * first.height * 16;
+  const shrink = Math.min(1, widestPixels / Math.max(first.width, 1), Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
   const size = {
     width: Math.max(Math.round(first.width * shrink), 1),
     height: Math.max(Math.round(first.height * shrink), 1),

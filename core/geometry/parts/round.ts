@@ -14,7 +14,10 @@ const onCircle = (turn: number, radius: number, height: number): Vec3 => [
   -Math.sin(turn) * radius,
 ];
 
-/** A smooth skin between consecutive profile points, bottom to top, turned about the vertical axis. */
+/** From how many sides on a round part is meant to look round; fewer are a post with flat faces. */
+const fewestRoundSides = 8;
+
+/** A skin between consecutive profile points, bottom to top, turned about the vertical axis; smooth unless sides are few. */
 const turned = (builder: MeshBuilder, profile: readonly ProfilePoint[], sides: number): void => {
   const normalAt = (p: ProfilePoint, turn: number): Vec3 => normalize(onCircle(turn, p.normal[0], p.normal[1]));
   for (let s = 0; s < sides; s++) {
@@ -27,7 +30,9 @@ const turned = (builder: MeshBuilder, profile: readonly ProfilePoint[], sides: n
         onCircle(b, low.radius, low.height),
         onCircle(b, high.radius, high.height),
         onCircle(a, high.radius, high.height),
-        [normalAt(low, a), normalAt(low, b), normalAt(high, b), normalAt(high, a)],
+        sides < fewestRoundSides
+          ? undefined
+          : [normalAt(low, a), normalAt(low, b), normalAt(high, b), normalAt(high, a)],
       );
     }
   }

@@ -11,7 +11,11 @@ const placed = {
   finish: finish.nullable().default(null).describe('finish of this part; null takes the subject’s'),
 };
 const size = (description: string) => metres(0.001, 2000, description);
-const sides = whole(3, 128, 'flat sides round the part').default(32);
+const sides = whole(
+  3,
+  128,
+  'sides round the part; under 8 the faces stay flat, from 8 on the part looks round',
+).default(32);
 
 const dimples = z
   .strictObject({
@@ -65,13 +69,18 @@ export const part = z
           .describe('height from bottom to top (metres); null = a true ball'),
         sides,
       }),
-      z.strictObject({
-        kind: fixed('capsule', 'a post with round ends'),
-        ...placed,
-        radiusMetres: size('radius'),
-        heightMetres: size('the whole height'),
-        sides,
-      }),
+      z
+        .strictObject({
+          kind: fixed('capsule', 'a post with round ends'),
+          ...placed,
+          radiusMetres: size('radius'),
+          heightMetres: size('the whole height'),
+          sides,
+        })
+        .refine((c) => c.heightMetres >= 2 * c.radiusMetres, {
+          path: ['heightMetres'],
+          message: 'must be at least twice the radius',
+        }),
       z.strictObject({
         kind: fixed('plane', 'a flat sheet lying on its position, seen from above'),
         ...placed,

@@ -51,6 +51,8 @@ const caution = z.strictObject({
   code: z.string(),
   severity: z.enum(['note', 'warning', 'danger']),
   passId: z.string().optional(),
+  // more than the list asks for: pass ids repeat from frame to frame
+  frameId: z.string().optional(),
   message: z.string(),
   value: z.number().optional(),
   limit: z.number().optional(),

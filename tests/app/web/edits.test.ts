@@ -4,15 +4,11 @@ import { describe, expect, it } from 'vitest';
 import { newLamps } from '../../../app/web/inspector/new-lamps.ts';
 import {
   addPass,
-  aimCamera,
   duplicateScheme,
-  moveCamera,
-  moveSubject,
   removeScheme,
   renameScheme,
   setFrameNumber,
   setWhiteBalance,
-  turnSubject,
 } from '../../../app/web/state/edits/frame-edits.ts';
 import {
   addLamp,
@@ -32,6 +28,7 @@ import {
   setPassName,
   setPassSeconds,
 } from '../../../app/web/state/edits/pass-edits.ts';
+import { aimCamera, moveCamera, moveSubject, turnSubject } from '../../../app/web/state/edits/place-edits.ts';
 import { freshId } from '../../../app/web/state/edits/within.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
@@ -61,6 +58,15 @@ describe('edits of a pass', () => {
     expect(passOf(setPassSeconds(stones, place, 99))).toMatchObject({ on: 0, off: 10 });
   });
 
+  it('a count at the frame’s end never rounds past it (frame 85.7 s, count 21.4 s: 64.3 + 21.4 > 85.7 in doubles)', () => {
+    const long = setFrameNumber(stones, place, 'seconds', 85.7);
+    const late = setPassSeconds(long, place, 85.7);
+    const squeezed = passOf(setPassSeconds(late, place, 21.4));
+    expect(squeezed.off).toBeLessThanOrEqual(85.7);
+    for (let seconds = 0.1; seconds < 85.7; seconds += 0.37)
+      expect(passOf(setPassSeconds(late, place, seconds)).off).toBeLessThanOrEqual(85.7);
+  });
+
   it('a shorter frame squeezes its passes', () => {
     const short = setFrameNumber(stones, place, 'seconds', 4);
     expect(passOf(short)).toMatchObject({ on: 0, off: 4 });
@@ -68,8 +74,8 @@ describe('edits of a pass', () => {
 });
 
 describe('any run of edits', () => {
-  const coordinate = fc.double({ min: -400, max: 400, noNaN: true });
-  const position = fc.tuple(coordinate, coordinate, fc.double({ min: -3, max: 60, noNaN: true }));
+  const coordinate = fc.double({ min: -9000, max: 9000, noNaN: true });
+  const position = fc.tuple(coordinate, coordinate, fc.double({ min: -900, max: 4000, noNaN: true }));
   const gel = { name: 'x', shiftMired: 100, transmission: 0.5, colour: null };
   const edit: fc.Arbitrary<(setup: Setup) => Setup> = fc.oneof(
     position.map((p) => (s: Setup) => movePass(s, place, p)),

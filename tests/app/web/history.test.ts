@@ -35,6 +35,13 @@ describe('history', () => {
     expect(present(redo(undone))).toBe(1);
   });
 
+  it('steps that continue the one before are one entry; after an undo they are not', () => {
+    const held = [2, 3, 4].reduce((h, n) => record(h, n, true), record(startHistory(0), 1));
+    expect(held).toMatchObject({ past: [0], present: 4 });
+    const back = undo(record(held, 5));
+    expect(record(back, 6, true)).toMatchObject({ past: [0, 4], present: 6 });
+  });
+
   it('any run of edits, gestures, undos and redos: undoing to the start gives the start (1,000 runs, seed 11)', () => {
     const step = fc.oneof(
       fc.nat(5).map((n) => (h: History<number>) => record(h, n)),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseClock } from '../../../app/web/inspector/parse-clock.ts';
+import { parseClock } from '../../../app/web/ui/parse-clock.ts';
 import { parseQuantity } from '../../../app/web/ui/parse-quantity.ts';
 import { senseOfStops, signed, threeFigures } from '../../../app/web/ui/words.ts';
 

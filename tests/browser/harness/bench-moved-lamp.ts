@@ -106,7 +106,7 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
     renderer.runTo(1);
     const weighted = [{ texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light) }];
     const mix = { layers: weighted, whiteBalance: frame.whiteBalance, weight: 1 };
-    const target = mixer.mix(`bench-${size.width}`, [mix], 'add', size.width, size.height);
+    const target = mixer.mix([mix], 'add', size.width, size.height);
     gl.readRenderTargetPixels(target, 0, 0, 1, 1, pixel);
     return performance.now() - start;
   };

@@ -1,4 +1,4 @@
-import { type Texture, WebGLRenderer } from 'three';
+import { DataTexture, FloatType, RGBAFormat, type Texture, WebGLRenderer } from 'three';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
@@ -17,40 +17,76 @@ export interface Harness {
     height: number,
     samples: number,
   ): number[];
+  /** The frames of a scheme, blended by its mode, as `picture`. */
+  blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
+  /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
+  develop(midGreyRatios: number[]): number[];
   /** Times of a moved lamp over 31,000 triangles. */
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
 }
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
 
+/** Traces frames of a scheme, mixes them, and reads the linear picture back. */
+const linearPicture = (
+  setupText: string,
+  schemeId: string,
+  frameIds: string[] | null,
+  size: { width: number; height: number },
+  samples: number,
+): number[] => {
+  const setup = parseSetup(setupText);
+  const scheme = setup.schemes.find(({ id }) => id === schemeId);
+  if (!scheme) throw new Error(`no scheme ${schemeId}`);
+  const world = buildWorld(setup, scheme);
+  const frames = world.frames.filter(({ id }) => !frameIds || frameIds.includes(id));
+  const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
+  const mixer = new Mixer(gl);
+  const wanted = frames.flatMap((frame) =>
+    frame.lights.map((light) => ({ label: light.id, view: world.view, source: light.source })),
+  );
+  const layers = renderer.want(world.stage, wanted, size);
+  renderer.runTo(samples);
+  let next = 0;
+  const mixes = frames.map((frame) => ({
+    layers: frame.lights.map((light) => ({
+      texture: layers[next++]?.full?.texture as Texture,
+      weight: layerWeight(frame, light),
+    })),
+    whiteBalance: frame.whiteBalance,
+    weight: 1,
+  }));
+  const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
+  const rgba = new Float32Array(size.width * size.height * 4);
+  gl.readRenderTargetPixels(target, 0, 0, size.width, size.height, rgba);
+  renderer.dispose();
+  mixer.dispose();
+  return Array.from(
+    { length: size.width * size.height * 3 },
+    (_, i) => rgba[Math.floor(i / 3) * 4 + (i % 3)] as number,
+  );
+};
+
 const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
-  picture(setupText, schemeId, frameId, width, height, samples) {
-    const setup = parseSetup(setupText);
-    const scheme = setup.schemes.find(({ id }) => id === schemeId);
-    if (!scheme) throw new Error(`no scheme ${schemeId}`);
-    const world = buildWorld(setup, scheme);
-    const frame = world.frames.find(({ id }) => id === frameId);
-    if (!frame) throw new Error(`no frame ${frameId}`);
-    const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
+  picture: (text, schemeId, frameId, width, height, samples) =>
+    linearPicture(text, schemeId, [frameId], { width, height }, samples),
+  blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
+  develop(midGreyRatios) {
+    const width = midGreyRatios.length;
+    const data = Float32Array.from(midGreyRatios.flatMap((v) => [v, v, v, 1]));
+    const texture = new DataTexture(data, width, 1, RGBAFormat, FloatType);
+    texture.needsUpdate = true;
     const mixer = new Mixer(gl);
-    const layers = renderer.want(
-      world.stage,
-      frame.lights.map((light) => ({ label: light.id, view: world.view, source: light.source })),
-      { width, height },
-    );
-    renderer.runTo(samples);
-    const weighted = layers.map((layer, i) => ({
-      texture: layer.full?.texture as Texture,
-      weight: layerWeight(frame, frame.lights[i] as (typeof frame.lights)[number]),
-    }));
-    const mix = { layers: weighted, whiteBalance: frame.whiteBalance, weight: 1 };
-    const target = mixer.mix('test', [mix], 'lighten', width, height);
-    const rgba = new Float32Array(width * height * 4);
-    gl.readRenderTargetPixels(target, 0, 0, width, height, rgba);
-    renderer.dispose();
+    gl.setPixelRatio(1);
+    gl.setSize(width, 1, false);
+    mixer.develop({ texture }, 0, 0, width, 1);
+    const bytes = new Uint8Array(width * 4);
+    const context = gl.getContext();
+    context.readPixels(0, 0, width, 1, context.RGBA, context.UNSIGNED_BYTE, bytes);
     mixer.dispose();
-    return Array.from({ length: width * height * 3 }, (_, i) => rgba[Math.floor(i / 3) * 4 + (i % 3)] as number);
+    texture.dispose();
+    return Array.from({ length: width }, (_, i) => bytes[i * 4] as number);
   },
 };
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { enclosingSubject } from '../../../core/cautions/lamp-place.ts';
+import { enclosureOf } from '../../../core/cautions/lamp-place.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { stageWith, subjectOf } from '../support/scenes.ts';
 
@@ -11,7 +11,7 @@ const stage = stageWith(
   }),
 );
 
-describe('enclosingSubject', () => {
+describe('enclosureOf', () => {
   it('agrees with the shapes’ own formulas for 3000 points, a centimetre round the skins left out (seed 21)', () => {
     const random = seededRandom(21);
     const counts = [0, 0, 0];
@@ -25,7 +25,7 @@ describe('enclosingSubject', () => {
       if (Math.abs(fromBall) < 0.01 || Math.abs(fromCrate) < 0.01) continue;
       const expected = fromBall < 0 ? 0 : fromCrate < 0 ? 1 : -1;
       counts[expected + 1] = (counts[expected + 1] as number) + 1;
-      expect(enclosingSubject(stage, [east, up, -north])).toBe(expected);
+      expect(enclosureOf(stage, [east, up, -north])?.subject ?? -1).toBe(expected);
     }
     expect(Math.min(...counts)).toBeGreaterThan(100);
   });

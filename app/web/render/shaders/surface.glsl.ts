@@ -27,7 +27,8 @@ Surface surfaceOf(uvec4 record, vec3 direction) {
   vec3 na = side * texelFetch(normals, at, 0).xyz;
   vec3 nb = side * texelFetch(normals, at + ivec2(1, 0), 0).xyz;
   vec3 nc = side * texelFetch(normals, at + ivec2(2, 0), 0).xyz;
-  vec3 position = a.xyz * w + b.xyz * u + c.xyz * v;
+  // along the ray: steadier than the corners of a large triangle
+  vec3 position = eye + direction * uintBitsToFloat(record.w);
   vec3 smoothed = liftToTangent(position, a.xyz, na) * w + liftToTangent(position, b.xyz, nb) * u + liftToTangent(position, c.xyz, nc) * v;
   vec3 size = abs(position);
   float offset = 1e-5 * (1.0 + max(size.x, max(size.y, size.z)));

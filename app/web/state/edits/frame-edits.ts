@@ -1,5 +1,5 @@
-import type { Camera, Frame, Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
-import { changeFrame, changeScheme, type FramePlace, freshId, replaceById } from './within.ts';
+import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */
 export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres';
@@ -42,35 +42,3 @@ export const addPass = (setup: Setup, place: FramePlace, pass: Pass): Setup =>
   changeFrame(setup, place, (frame: Frame) =>
     frame.passes.length >= 64 ? frame : { ...frame, passes: [...frame.passes, fitPass(pass, frame.seconds)] },
   );
-
-/** The camera that a scheme is seen with: its own, else the setup's. */
-export const cameraOf = (setup: Setup, schemeId: string): Camera =>
-  setup.schemes.find(({ id }) => id === schemeId)?.camera ?? setup.camera;
-
-/** Changes that camera. */
-export const changeCamera = (setup: Setup, schemeId: string, change: (camera: Camera) => Camera): Setup => {
-  const own = setup.schemes.find(({ id }) => id === schemeId)?.camera;
-  if (own) return changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera: change(own) }));
-  return { ...setup, camera: change(setup.camera) };
-};
-
-/** Moves the camera; the aim stays, and a place on the aim itself is refused. */
-export const moveCamera = (setup: Setup, schemeId: string, position: Position): Setup =>
-  changeCamera(setup, schemeId, (camera) =>
-    camera.aim.some((v, i) => Math.abs(v - (position[i] as number)) > 1e-6) ? { ...camera, position } : camera,
-  );
-
-export const aimCamera = (setup: Setup, schemeId: string, aim: Position): Setup =>
-  changeCamera(setup, schemeId, (camera) =>
-    camera.position.some((v, i) => Math.abs(v - (aim[i] as number)) > 1e-6) ? { ...camera, aim } : camera,
-  );
-
-export const moveSubject = (setup: Setup, subjectId: string, position: Position): Setup => ({
-  ...setup,
-  subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, position })),
-});
-
-export const turnSubject = (setup: Setup, subjectId: string, turnDegrees: number): Setup => ({
-  ...setup,
-  subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, turnDegrees })),
-});

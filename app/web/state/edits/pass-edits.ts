@@ -1,11 +1,10 @@
 import type { Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
-import { changeFrame, changePass, freshId, type PassPlace } from './within.ts';
+import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */
 
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
-const apart = (a: Position, b: Position) => a.some((v, i) => Math.abs(v - (b[i] as number)) > 1e-6);
-const moved = (p: Position, by: Position): Position => [p[0] + by[0], p[1] + by[1], p[2] + by[2]];
+const moved = (p: Position, by: Position): Position => withinWorld([p[0] + by[0], p[1] + by[1], p[2] + by[2]]);
 
 /** Moves the whole path so that its first waypoint stands at `position`; the aim stays. */
 export const movePass = (setup: Setup, place: PassPlace, position: Position): Setup =>
@@ -13,7 +12,7 @@ export const movePass = (setup: Setup, place: PassPlace, position: Position): Se
     const from = pass.waypoints[0]?.position as Position;
     const by: Position = [position[0] - from[0], position[1] - from[1], position[2] - from[2]];
     const waypoints = pass.waypoints.map((w) => ({ ...w, position: moved(w.position, by) }));
-    return waypoints.every((w) => apart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
+    return waypoints.every((w) => areApart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
   });
 
 /** Moves the aim of the whole path so that the first waypoint aims at `aim`. */
@@ -22,7 +21,7 @@ export const aimPass = (setup: Setup, place: PassPlace, aim: Position): Setup =>
     const from = pass.waypoints[0]?.aim as Position;
     const by: Position = [aim[0] - from[0], aim[1] - from[1], aim[2] - from[2]];
     const waypoints = pass.waypoints.map((w) => ({ ...w, aim: moved(w.aim, by) }));
-    return waypoints.every((w) => apart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
+    return waypoints.every((w) => areApart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
   });
 
 /** How long the lamp is on. The pass starts earlier, or is cut, where it would outlast the frame. */
@@ -33,7 +32,8 @@ export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number):
       if (pass.id !== place.passId) return pass;
       const length = clamp(seconds, 0.01, frame.seconds);
       const on = clamp(pass.on, 0, frame.seconds - length);
-      return { ...pass, on, off: on + length };
+      // on + length may round to a hair past the frame's end
+      return { ...pass, on, off: Math.min(on + length, frame.seconds) };
     }),
   }));
 
@@ -58,6 +58,7 @@ export const duplicatePass = (setup: Setup, place: PassPlace): Setup =>
     const original = frame.passes.find(({ id }) => id === place.passId);
     if (!original || frame.passes.length >= 64) return frame;
     const waypoints = original.waypoints.map((w) => ({ ...w, position: moved(w.position, [1, 0, 0]) }));
+    if (!waypoints.every((w) => areApart(w.position, w.aim))) return frame;
     const id = freshId(frame.passes, original.id);
     const copy = { ...original, id, name: `${original.name} copy`.slice(0, 80), waypoints };
     return { ...frame, passes: [...frame.passes, copy] };

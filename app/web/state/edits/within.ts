@@ -1,4 +1,4 @@
-import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Frame, Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 
 /** Where a frame is in a setup. */
 export interface FramePlace {
@@ -49,3 +49,12 @@ export const freshId = (items: readonly { readonly id: string }[], wish: string)
     if (!taken.has(candidate)) return candidate;
   }
 };
+
+/** The same place, held within what the document takes: 5 km level, 500 m down, 2 km up. */
+export const withinWorld = ([east, north, up]: Position): Position => {
+  const clamp = (v: number, low: number, high: number) => Math.min(Math.max(v, low), high);
+  return [clamp(east, -5000, 5000), clamp(north, -5000, 5000), clamp(up, -500, 2000)];
+};
+
+/** Whether two places differ by more than a rounding. */
+export const areApart = (a: Position, b: Position): boolean => a.some((v, i) => Math.abs(v - (b[i] as number)) > 1e-6);
