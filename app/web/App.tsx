@@ -22,7 +22,8 @@ const useKeys = () => {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       const { undo, redo, cancel } = useApp.getState();
-      const isTyping = event.target instanceof HTMLInputElement && event.target.type !== 'file';
+      // a field with half-typed text undoes its own letters
+      const isTyping = event.target instanceof HTMLInputElement && event.target.getAttribute('data-draft') !== 'false';
       const key = event.key.toLowerCase();
       if (event.key === 'Escape') cancel();
       if (!(event.ctrlKey || event.metaKey) || isTyping) return;
@@ -98,8 +99,8 @@ export const App = () => {
       <div className="left">
         <Viewfinder />
         <div className="notes">
-          <Welcome />
           <Cautions />
+          <Welcome />
         </div>
       </div>
       <div className="right">
@@ -113,7 +114,7 @@ export const App = () => {
           )}
           {able && (
             <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
-              Walk round
+              {isWalking ? 'From above' : 'From any side'}
             </button>
           )}
         </div>

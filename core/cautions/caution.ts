@@ -1,6 +1,6 @@
 import type { PassReading } from '../readings/pass-reading.ts';
 import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
-import type { World, WorldLight } from '../world/world.ts';
+import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 
 export type Severity = 'note' | 'warning' | 'danger';
 
@@ -20,6 +20,7 @@ export interface Caution {
 export interface PassCase {
   readonly world: World;
   readonly frame: Frame;
+  readonly worldFrame: WorldFrame;
   readonly pass: Pass;
   readonly lamp: Lamp;
   readonly light: WorldLight;

@@ -1,53 +1,93 @@
+import { stopsFromMidGrey } from '../camera/exposure.ts';
+import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance } from '../geometry/vec.ts';
 import { middleMoment } from '../readings/moments.ts';
 import { targetSurface } from '../readings/target-reading.ts';
-import type { PassRule } from './caution.ts';
+import { meterReceiver } from '../trace/meter.ts';
+import type { SurfacePoint } from '../trace/surface-point.ts';
+import { ratioFromStops } from '../units/stops.ts';
+import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
+import { tooBrightAdvice } from './too-bright-advice.ts';
 
-const times = (stops: number) => {
-  const factor = 2 ** stops;
-  return factor < 10 ? factor.toFixed(1) : factor.toFixed(0);
+/** Samples with which the other passes of a frame are metered; enough to tell burnt from not. */
+const sumSamples = 8;
+
+/** Stops from mid-grey of a surface under all lamps of the frame together. */
+const stopsTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoint): number => {
+  const [r, g, b] = surface.reflectance;
+  const luminanceSeconds = worldFrame.lights.reduce((sum, { source, strength, seconds }) => {
+    if (source.kind !== 'lamp') return sum;
+    const reflected = luminanceOfLinearSrgb([r * strength[0], g * strength[1], b * strength[2]]);
+    return sum + (meterReceiver(world.stage, source, surface, sumSamples) * reflected * seconds) / Math.PI;
+  }, 0);
+  return stopsFromMidGrey(luminanceSeconds, worldFrame.exposure);
 };
 
-/** The pass alone saturates the sensor at its target. */
-export const burnt: PassRule = ({ world, pass, light, reading }) => {
-  const value = reading.target?.stops ?? null;
-  if (value === null || value <= limits.burntStops) return null;
+/** The pass saturates the sensor at its target, alone or together with the frame's other passes. */
+export const burnt: PassRule = (passCase) => {
+  const { world, pass, lamp, light, reading } = passCase;
   const { position, aim } = middleMoment(light);
   const surface = targetSurface(world.stage, world.view.position, aim);
-  const back = distance(position, surface?.position ?? aim) * 2 ** (value / 2);
+  const own = reading.target?.stops ?? null;
+  if (!surface || own === null) return null;
+  const isAlone = own > limits.burntStops;
+  const value = isAlone ? own : stopsTogether(passCase, surface);
+  if (value <= limits.burntStops) return null;
+  const full = `the sensor is full at ${limits.burntStops.toFixed(1)}`;
+  const advice = tooBrightAdvice({
+    stops: value,
+    countSeconds: pass.off - pass.on,
+    levelPercent: pass.levelPercent,
+    lowestLevelPercent: lamp.lowestLevelPercent,
+    distanceMetres: distance(position, surface.position),
+  });
   return {
     code: 'burnt',
     severity: 'danger',
     passId: pass.id,
-    message: `${pass.name}: ${value.toFixed(1)} stops over mid-grey at the target; the sensor is full at ${limits.burntStops.toFixed(1)}. For mid-grey divide the count by ${times(value)}, or step back to about ${back.toFixed(0)} m, or lower the level or ISO by ${value.toFixed(1)} stops.`,
+    message: isAlone
+      ? `${pass.name}: ${value.toFixed(1)} stops over mid-grey at the target; ${full}. ${advice}`
+      : `${pass.name}: with the frame’s other passes its target comes to ${value.toFixed(1)} stops over mid-grey; ${full}. Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
   };
 };
 
-/** The pass gives its target too little light to matter, or none. */
+/** The pass gives its target too little light to matter, or none. Light from behind is meant to leave the face dark. */
 export const tooDark: PassRule = ({ pass, reading }) => {
-  if (!reading.target) return null;
-  const { stops } = reading.target;
-  if (stops === null)
-    return {
-      code: 'too-dark',
-      severity: 'note',
-      passId: pass.id,
-      message: `${pass.name}: no light of this pass reaches the surface that you see at its aim. That is right for a rim; else something stands between, or the lamp is behind the surface.`,
-      limit: limits.tooDarkStops,
-    };
-  if (stops >= limits.tooDarkStops) return null;
-  const misses = stops < limits.missesStops;
-  return {
+  const say = (severity: 'note' | 'warning', message: string, value?: number) => ({
     code: 'too-dark',
-    severity: 'warning',
+    severity,
     passId: pass.id,
-    message: misses
-      ? `${pass.name}: ${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`
-      : `${pass.name}: ${(-stops).toFixed(1)} stops under mid-grey at the target. For night level (1.5 under) multiply the count by ${times(-stops - 1.5)}, or come closer, or raise the level or ISO.`,
-    value: stops,
+    message: `${pass.name}: ${message}`,
+    ...(value === undefined ? {} : { value }),
     limit: limits.tooDarkStops,
-  };
+  });
+  if (!reading.target)
+    return say(
+      'warning',
+      'aimed past everything, into the sky: the camera sees nothing there for it to light. Keep beams off aircraft.',
+    );
+  const { stops } = reading.target;
+  if (stops === null) {
+    if (reading.offAxisDegrees >= limits.backLightDegrees) return null;
+    return say(
+      'note',
+      'no light of this pass reaches the surface that you see at its aim. Something stands between, or the lamp is behind the surface.',
+    );
+  }
+  if (stops >= limits.tooDarkStops) return null;
+  if (stops < limits.missesStops)
+    return say(
+      'warning',
+      `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,
+      stops,
+    );
+  const more = ratioFromStops(-stops - 1.5);
+  return say(
+    'warning',
+    `${(-stops).toFixed(1)} stops under mid-grey at the target. For night level (1.5 under) multiply the count by ${more.toFixed(more < 10 ? 1 : 0)}, or come closer, or raise the level or ISO.`,
+    stops,
+  );
 };

@@ -10,4 +10,6 @@ export const limits = {
   tooDarkStops: -4,
   /** So far under mid-grey that the beam must have missed: more seconds are no answer. */
   missesStops: -9,
+  /** Off the camera's axis from where on a dark face is what back light is for, degrees. */
+  backLightDegrees: 100,
 } as const;

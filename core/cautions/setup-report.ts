@@ -1,8 +1,9 @@
 import { PassReader, type PassReading } from '../readings/pass-reading.ts';
 import type { Scheme, Setup } from '../setup/schema/setup.ts';
-import { buildWorld } from '../world/world.ts';
+import { buildWorld, type World } from '../world/world.ts';
 import { cautionsOf } from './all-cautions.ts';
 import type { Caution } from './caution.ts';
+import { enclosureOf } from './lamp-place.ts';
 
 export interface FrameReport {
   readonly id: string;
@@ -14,7 +15,7 @@ export interface SchemeReport {
   readonly id: string;
   readonly name: string;
   readonly frames: readonly FrameReport[];
-  /** Those of all frames, in order. */
+  /** Those of the camera, then those of all frames, in order. */
   readonly cautions: readonly Caution[];
 }
 
@@ -23,6 +24,16 @@ export interface SetupReport {
   readonly setup: string;
   readonly schemes: readonly SchemeReport[];
 }
+
+/** The camera stands inside something solid: the picture is black, whatever the lamps do. */
+const cameraInside = (world: World): Caution[] => {
+  const enclosure = enclosureOf(world.stage, world.view.position);
+  const subject = enclosure && world.stage.subjects[enclosure.subject];
+  if (!subject) return [];
+  const value = enclosure.depthMetres;
+  const message = `The camera is inside “${subject.name}”, about ${value.toFixed(2)} m deep: the picture is black. Move it clear.`;
+  return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
+};
 
 /** Readings and cautions of one scheme. */
 export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
@@ -37,12 +48,17 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       if (!worldFrame || !light || !lamp) continue;
       const reading = reader.read(pass, worldFrame, light);
       passes.push(reading);
-      const found = cautionsOf({ world, frame, pass, lamp, light, reading });
+      const found = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading });
       cautions.push(...found.map((caution) => ({ ...caution, frameId: frame.id })));
     }
     return { id: frame.id, passes, cautions };
   });
-  return { id: scheme.id, name: scheme.name, frames, cautions: frames.flatMap((frame) => frame.cautions) };
+  return {
+    id: scheme.id,
+    name: scheme.name,
+    frames,
+    cautions: [...cameraInside(world), ...frames.flatMap((frame) => frame.cautions)],
+  };
 };
 
 /** Readings and cautions of every scheme. */

@@ -74,7 +74,10 @@ export class PassReader {
       distanceMetres: direction.distanceMetres,
       target: surface ? targetReading(stage, surface, light, frame.exposure) : null,
       shadows: stage.subjects.map((each) => shadowReading(stage, view, each, position)),
-      rim: rimReading(stage, this.silhouette(subject), light.source),
+      rim: {
+        subjectId: stage.subjects[subject]?.id ?? null,
+        ...rimReading(stage, this.silhouette(subject), light.source),
+      },
       relief: {
         ...groundRaking(aim, position),
         target: surface ? raking(surface.position, surface.normal, position) : null,

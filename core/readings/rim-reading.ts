@@ -10,6 +10,8 @@ import { poseAt, type Source } from '../world/world.ts';
 
 /** How a pass lights a subject's outline as the camera sees it. */
 export interface RimReading {
+  /** Whose outline: the subject seen at the aim, else the one nearest to it; null where there is none. */
+  readonly subjectId: string | null;
   /** Share of the outline that this pass lights, 0 to 1; null when the camera does not see the subject. */
   readonly litShare: number | null;
   /** How much brighter the lit outline is than the face as a whole, in stops; null when either is dark. */
@@ -112,7 +114,7 @@ const bestLight = (source: Source, from: SurfacePoint): number => {
 const leastShare = 0.01;
 
 /** Reads the rim of one subject under one source: the lit part of its outline against its whole face. */
-export const rimReading = (stage: Stage, silhouette: Silhouette, source: Source): RimReading => {
+export const rimReading = (stage: Stage, silhouette: Silhouette, source: Source): Omit<RimReading, 'subjectId'> => {
   const { edge, face } = silhouette;
   if (edge.length === 0) return { litShare: null, rimToFaceStops: null };
   const lit = edge.flatMap((point) => {

@@ -84,7 +84,7 @@ describe('the main job in the page', () => {
     expect(await aperture.inputValue()).toBe('2.8');
     await aperture.press('ArrowUp');
     expect(await aperture.inputValue()).toBe('3.2');
-    const away = app.page.getByLabel('Away');
+    const away = app.page.getByLabel('Level distance');
     await away.fill('10 ft');
     await away.press('Enter');
     expect(await app.lamp().getAttribute('aria-label')).toContain('3.1 m'); // 3.05 m along the ground, 0.4 m down
@@ -93,7 +93,7 @@ describe('the main job in the page', () => {
 
   it('two schemes stand side by side, each with its own light', async () => {
     const app = await AppPage.open(browser);
-    await app.page.getByLabel('Beside it').selectOption('front');
+    await app.page.getByLabel('Compare with').selectOption('front');
     await app.settled();
     const names = await app.page.locator('.picture-names span').allInnerTexts();
     expect(names).toEqual(['Side', 'Front']);
@@ -107,7 +107,7 @@ describe('the main job in the page', () => {
   it('the walkaround shows where lamp and camera stand, and the plan comes back', async () => {
     const app = await AppPage.open(browser, { samples: 1 });
     await app.settled();
-    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.page.getByRole('button', { name: 'From any side' }).click();
     const canvas = app.page.locator('.walkaround canvas');
     await canvas.waitFor();
     await app.page.waitForTimeout(1500);
@@ -116,9 +116,45 @@ describe('the main job in the page', () => {
     for (let i = 0; i < data.length; i += channels * 97) colours.add(data.slice(i, i + 3).join());
     // sky, ground, stones in several tones, lines: an empty canvas has one colour
     expect(colours.size).toBeGreaterThan(20);
-    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.page.getByRole('button', { name: 'From above' }).click();
     await app.lamp().waitFor();
     expect(app.faults).toEqual([]);
+    await app.page.close();
+  });
+
+  it('a second torch from the box: out of the picture, told in lumens or beam distance, too bright with what to do', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    await app.page
+      .getByRole('group', { name: 'Add a lamp' })
+      .getByRole('button', { name: 'torch', exact: true })
+      .click();
+    await expect.poll(() => app.page.locator('.lamp-disc').count()).toBe(2);
+    await expect.poll(() => app.page.locator('.slip-open .slip-light').innerText()).toContain('stops');
+    expect(await app.caution('lamp-in-frame').count()).toBe(0);
+    const output = app.page.getByLabel('Output', { exact: true });
+    await output.fill('60,000');
+    await output.press('Enter');
+    expect(await output.inputValue()).toBe('60000');
+    await expect.poll(() => app.caution('burnt').count(), { timeout: 20_000 }).toBeGreaterThan(0);
+    expect(await app.caution('burnt').first().innerText()).toMatch(
+      /count [\d.]+ s instead of 5.*step back to about \d+ m/,
+    );
+    // 0.25 lx rule (ANSI/PLATO FL 1-2019): the same lamp as a beam distance is 2 sqrt(candela)
+    await app.page.getByLabel('The box says').selectOption('beam-distance');
+    const candela = Number((await app.page.locator('.lamp-fields legend').innerText()).match(/([\d.]+) cd/)?.[1]);
+    expect(Number(await app.page.getByLabel('Beam distance').inputValue())).toBeCloseTo(2 * Math.sqrt(candela), -1);
+    await app.page.close();
+  });
+
+  it('a shutter shorter than the count says that it cut it, and undo gives it back', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const shutter = app.page.getByLabel('Shutter');
+    await shutter.fill('1/60');
+    await shutter.press('Enter');
+    expect(await app.page.getByRole('alert').innerText()).toContain('Key from 8 s');
+    expect(await app.page.locator('.slip .count').first().innerText()).toBe('1/60 s');
+    await app.page.keyboard.press('Control+z');
+    expect(await app.page.locator('.slip .count').first().innerText()).toBe('8 s');
     await app.page.close();
   });
 });

@@ -13,8 +13,9 @@ const changed = (change: (setup: typeof good) => void): string => {
 
 /** What may be dropped on the page by mistake or malice, and a word of the message it gets. */
 const badFiles: readonly (readonly [string, string | Buffer, RegExp])[] = [
-  ['empty', '', /line 1/],
-  ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 255]), /line 1/],
+  ['empty', '', /not a setup file/],
+  ['a picture', Buffer.from([0x89, 0x50, 0x4e, 0x47, 0, 1, 2, 255]), /not a setup file/],
+  ['cut short', JSON.stringify(good).slice(0, 900), /line 1/],
   ['a list', '[1, 2]', /must hold one setup/],
   ['other JSON', '{"hello": 1}', /not a Lampfall setup/],
   ['a newer version', changed((s) => Object.assign(s, { version: 9 })), /version: is 9/],
@@ -38,7 +39,7 @@ const badFiles: readonly (readonly [string, string | Buffer, RegExp])[] = [
     JSON.stringify(good).replace('"focalLengthMm":24', '"focalLengthMm":1e999'),
     /camera\.focalLengthMm/,
   ],
-  ['far too large', 'x'.repeat(5_000_001), /at most 5 MB/],
+  ['far too large', '{'.repeat(5_000_001), /at most 5 MB/],
   [
     'script in a name',
     changed((s) => Object.assign(s, { name: '<img src=x onerror=alert(1)>'.repeat(9) })),
@@ -131,9 +132,9 @@ describe('something goes wrong', () => {
     await app.settled();
     await app.page.waitForTimeout(4500);
     await app.page.context().setOffline(true);
-    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.page.getByRole('button', { name: 'From any side' }).click();
     await app.page.locator('.walkaround canvas').waitFor();
-    await app.page.getByRole('button', { name: 'Walk round' }).click();
+    await app.page.getByRole('button', { name: 'From above' }).click();
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     await app.settled();

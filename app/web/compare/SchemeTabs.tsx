@@ -76,7 +76,7 @@ export const SchemeTabs = () => {
       )}
       {others.length > 0 && (
         <Choice
-          label="Beside it"
+          label="Compare with"
           value={compareId ?? ''}
           options={[['', 'nothing'], ...others.map(({ id, name }) => [id, name] as const)]}
           onChange={(id) => compareWith(id || null)}

@@ -51,7 +51,7 @@ export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onM
       onKeyDown={onKeyDown}
       {...drag}
     >
-      <circle r={24} className="mark-target" />
+      <circle r={30} className="mark-target" />
       {children}
     </g>
   );

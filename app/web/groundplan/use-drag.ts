@@ -1,6 +1,7 @@
 import { type PointerEvent as ReactPointerEvent, useRef } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import { useApp } from '../state/app-store.ts';
+import { planHalf } from './plan-view.ts';
 
 /** Drawing place of the pointer. */
 const placeOf = (svg: SVGSVGElement, event: { clientX: number; clientY: number }): GroundPoint => {
@@ -49,7 +50,9 @@ export const useDrag = (at: GroundPoint, move: (place: GroundPoint) => void, onS
       // Escape took the drag back: what the pointer does after that is no longer part of it
       if (useApp.getState().history.gestureStart === null) return;
       const [x, y] = placeOf(event.currentTarget.ownerSVGElement as SVGSVGElement, event);
-      move([x + grip.current[0], y + grip.current[1]]);
+      // held at the drawing's edge: beyond it the plan would shrink under the hand
+      const hold = (v: number) => Math.min(Math.max(v, -planHalf * 0.96), planHalf * 0.96);
+      move([hold(x + grip.current[0]), hold(y + grip.current[1])]);
     },
     onPointerUp: (event) => end(event, true),
     onPointerCancel: (event) => end(event, false),

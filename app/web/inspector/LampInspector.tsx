@@ -12,7 +12,9 @@ import { Choice } from '../ui/Choice.tsx';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { parseClock } from '../ui/parse-clock.ts';
+import { parseHeight } from '../ui/parse-height.ts';
 import { TextField } from '../ui/TextField.tsx';
+import { shutterText } from '../ui/words.ts';
 import { LampFields } from './LampFields.tsx';
 import { PassNumbers } from './PassNumbers.tsx';
 
@@ -61,9 +63,10 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
           parse={parseClock}
           onChange={(hours) => stand(hours, away)}
         />
-        <MetresField label="Away" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
+        <MetresField label="Level distance" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
         <MetresField
           label={`Height · ${bodyHeightWord(position[2])}`}
+          parse={parseHeight}
           value={position[2]}
           onChange={(up) => move([position[0], position[1], up])}
         />
@@ -74,6 +77,7 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
         />
         <NumberField
           label="Count"
+          format={shutterText}
           unit="s"
           value={pass.off - pass.on}
           min={0.01}

@@ -5,7 +5,7 @@ import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp } from '../state/app-store.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
 import { cssColourOfLight } from '../ui/light-colour.ts';
-import { senseOfStops, signed, threeFigures } from '../ui/words.ts';
+import { senseOfStops, shutterText, signed, threeFigures } from '../ui/words.ts';
 import { LampInspector } from './LampInspector.tsx';
 import { RimGlyph } from './RimGlyph.tsx';
 import { Slip } from './Slip.tsx';
@@ -27,7 +27,7 @@ const TargetLine = ({ reading }: { reading: PassReading | undefined }) => {
   if (target.stops === null) return <span className="quiet">no light on the side you see</span>;
   return (
     <>
-      <span>{threeFigures(target.illuminanceLux)} lx</span>
+      <span>{threeFigures(target.illuminanceLux)} lx at the target</span>
       <span>
         {signed(target.stops)} stops · {senseOfStops(target.stops)}
       </span>
@@ -49,7 +49,7 @@ export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpe
       <span>
         {reading ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}` : lamp.name}
       </span>
-      <span className="count">{threeFigures(pass.off - pass.on)} s</span>
+      <span className="count">{shutterText(pass.off - pass.on)} s</span>
       <span className="slip-light">
         <TargetLine reading={reading} />
       </span>

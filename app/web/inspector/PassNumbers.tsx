@@ -21,7 +21,9 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
   const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
   const shadowText = (shadow: PassReading['shadows'][number]) => {
     const length = shadow.endless ? 'endless: lamp below its top' : `${threeFigures(shadow.lengthMetres ?? 0)} m`;
-    const share = shadow.inFrameShare === null ? '' : ` · ${Math.round(100 * shadow.inFrameShare)} % in frame`;
+    // a share of an endless shadow would mean little
+    const hasShare = shadow.inFrameShare !== null && !shadow.endless;
+    const share = hasShare ? ` · ${Math.round(100 * (shadow.inFrameShare ?? 0))} % in frame` : '';
     return `${length} · toward ${Math.round(shadow.bearingDegrees)}°${share}`;
   };
   return (
@@ -47,11 +49,11 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
           <dd>{raking(relief.target)}</dd>
         </>
       )}
-      <dt>Rim</dt>
+      <dt>Outline{rim.subjectId ? ` of ${name(rim.subjectId)}` : ''}</dt>
       <dd>
         {rim.litShare === null
           ? 'the camera does not see the subject'
-          : `${Math.round(100 * rim.litShare)} % of the outline lit${rim.rimToFaceStops === null ? '' : ` · ${signed(rim.rimToFaceStops)} stops to the face`}`}
+          : `${Math.round(100 * rim.litShare)} % lit${rim.rimToFaceStops === null ? '' : ` · ${signed(rim.rimToFaceStops)} stops to the face`}`}
       </dd>
       {shadows.slice(0, 6).map((shadow) => (
         <div key={shadow.subjectId} className="row">

@@ -16,7 +16,15 @@ export const SetupMenu = () => {
     saveFile();
   };
   return (
-    <details className="menu" ref={menu} onKeyDown={(event) => event.key === 'Escape' && close()}>
+    <details
+      className="menu"
+      ref={menu}
+      onKeyDown={(event) => event.key === 'Escape' && close()}
+      onBlur={(event) => {
+        // a press elsewhere; one on the menu's own empty parts has no other target
+        if (event.relatedTarget && !event.currentTarget.contains(event.relatedTarget)) close();
+      }}
+    >
       <summary>
         <strong>{setup.name}</strong>
       </summary>

@@ -9,10 +9,12 @@ export const openFile = async (file: File): Promise<void> => {
     tell({ tone: 'problem', text: `${file.name} was not opened. ${why}. Your present setup is unchanged.` });
   if (file.size > maxSetupBytes)
     return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`);
+  const text = await file.text();
   try {
-    open(parseSetup(await file.text()));
+    open(parseSetup(text));
     tell({ tone: 'done', text: `Opened ${file.name}` });
   } catch (error) {
+    if (!/^\uFEFF?\s*[[{]/.test(text)) return refuse('It is not a setup file (.lampfall.json)');
     refuse(error instanceof SetupError ? error.message : 'It could not be read');
   }
 };

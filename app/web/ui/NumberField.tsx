@@ -72,8 +72,10 @@ export const NumberField = (props: NumberFieldProps) => {
     if (direction) {
       event.preventDefault();
       nudge(direction, event.shiftKey ? 10 : 1);
-    } else if (event.key === 'Enter') settle(event.currentTarget.value);
-    else if (event.key === 'Escape') leave();
+    } else if (event.key === 'Enter') {
+      settle(event.currentTarget.value);
+      event.currentTarget.select();
+    } else if (event.key === 'Escape') leave();
   };
   return (
     <div className="field">
@@ -89,8 +91,18 @@ export const NumberField = (props: NumberFieldProps) => {
           aria-invalid={problem !== null}
           aria-describedby={problem ? `${id}-problem` : undefined}
           onFocus={(event) => event.currentTarget.select()}
-          onChange={(event) => setDraft(event.currentTarget.value)}
-          onBlur={(event) => (draft === null ? leave() : settle(event.currentTarget.value))}
+          onChange={(event) => {
+            setDraft(event.currentTarget.value);
+            setProblem(null);
+          }}
+          onClick={(event) => draft === null && event.currentTarget.select()}
+          onBlur={(event) => {
+            if (draft === null) leave();
+            else settle(event.currentTarget.value);
+            // what was not taken does not stay beside numbers worked out from the old value; the reason does
+            setDraft(null);
+          }}
+          data-draft={draft !== null}
           onKeyDown={onKeyDown}
         />
         {unit && <span aria-hidden="true">{unit}</span>}

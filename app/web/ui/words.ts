@@ -4,8 +4,8 @@ import { limits } from '../../../core/cautions/limits.ts';
 export const senseOfStops = (stops: number): string => {
   if (stops < limits.tooDarkStops) return 'lost in the night';
   if (stops < -2.5) return 'very dark';
-  if (stops < -0.75) return 'night level';
-  if (stops < 0.75) return 'as by day';
+  if (stops < -0.5) return 'night level';
+  if (stops < 0.5) return 'mid-grey, as by day';
   if (stops < 2) return 'bright';
   return stops < limits.burntStops ? 'very bright' : 'burnt';
 };
@@ -22,3 +22,7 @@ export const threeFigures = (value: number): string => {
   const digits = Math.min(Math.max(2 - Math.floor(Math.log10(Math.abs(value))), 0), 6);
   return String(Number(value.toFixed(digits)));
 };
+
+/** A time as a camera or a counting voice says it: "8", "2.5", "1/60". */
+export const shutterText = (seconds: number): string =>
+  seconds < 0.3 ? `1/${Math.round(1 / seconds)}` : String(Number(seconds.toFixed(2)));

@@ -2,18 +2,29 @@ import { stepThird } from '../../../core/units/third-stops.ts';
 import { useApp, useFrame, useScheme } from '../state/app-store.ts';
 import { type FrameNumber, setFrameNumber, setWhiteBalance } from '../state/edits/frame-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
-
-const shutter = (seconds: number) =>
-  seconds < 0.3 ? `1/${Math.round(1 / seconds)}` : String(Number(seconds.toFixed(2)));
+import { parseQuantity } from '../ui/parse-quantity.ts';
+import { shutterText } from '../ui/words.ts';
 
 /** Which frame is seen, and its aperture, seconds, ISO, white balance and focus. Nothing here traces anything. */
 export const FrameLine = () => {
   const scheme = useScheme();
   const frame = useFrame();
   const showsBlend = useApp((state) => state.showsBlend);
-  const { chooseFrame, showBlend, edit } = useApp.getState();
+  const { chooseFrame, showBlend, edit, tell } = useApp.getState();
   const place = { schemeId: scheme.id, frameId: frame.id };
   const set = (field: FrameNumber) => (value: number) => edit((setup) => setFrameNumber(setup, place, field, value));
+  const setShutter = (seconds: number) => {
+    const cut = frame.passes.filter((pass) => pass.off - pass.on > seconds);
+    set('seconds')(seconds);
+    const counts = cut.map(({ name, on, off }) => `${name} from ${shutterText(off - on)} s`).join(', ');
+    if (cut.length > 0)
+      tell({
+        tone: 'problem',
+        text: `The shutter is shorter than a count. Cut to ${shutterText(seconds)} s: ${counts}. Undo gives it back.`,
+      });
+  };
+  /** Focus on the stars is a distance too. */
+  const parseFocus = (text: string) => (/^\s*(∞|inf(inity)?)\s*$/i.test(text) ? 10000 : parseQuantity(text, 'm'));
   return (
     <div className="frame-line">
       <div className="choices" role="group" aria-label="What the viewfinder shows">
@@ -47,9 +58,9 @@ export const FrameLine = () => {
           value={frame.seconds}
           min={1 / 8000}
           max={36000}
-          format={shutter}
+          format={shutterText}
           step={(v, d) => stepThird('seconds', v, d)}
-          onChange={set('seconds')}
+          onChange={setShutter}
         />
         <NumberField
           label="ISO"
@@ -73,6 +84,8 @@ export const FrameLine = () => {
         />
         <NumberField
           label="Focus"
+          parse={parseFocus}
+          format={(metres) => (metres >= 10000 ? '∞' : String(Number(metres.toFixed(2))))}
           unit="m"
           value={frame.focusMetres}
           min={0.05}

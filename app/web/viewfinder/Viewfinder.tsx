@@ -9,7 +9,7 @@ const able = canDrawPicture();
 
 const NoPicture = () => (
   <p className="no-picture">
-    This browser can’t draw the picture: it lacks WebGL2 with float targets. The ground plan, the readings and the
+    This browser can’t draw the picture: it has no WebGL2, or not enough of it. The ground plan, the readings and the
     cautions work all the same. Try a current browser, or turn on hardware acceleration.
   </p>
 );
@@ -24,7 +24,7 @@ export const Viewfinder = () => {
   };
   return (
     <section className="viewfinder" aria-label="Viewfinder">
-      <div className={schemes.length > 1 ? 'picture picture-pair' : 'picture'}>
+      <div className={`picture${schemes.length > 1 ? ' picture-pair' : ''}${isLost ? ' picture-lost' : ''}`}>
         {able ? (
           <Canvas
             frameloop="demand"

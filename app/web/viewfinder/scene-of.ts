@@ -32,21 +32,25 @@ const framesOf = (scheme: Scheme, tile: Pick<Tile, 'world'>, frameId: string | n
 /** Lays the pictures of one or two schemes side by side on a canvas, each in its sensor's aspect, and says at which size to trace. */
 export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene => {
   const gap = schemes.length > 1 ? 8 : 0;
-  const room = Math.floor((width - gap * (schemes.length - 1)) / schemes.length);
+  // on a phone held upright the pictures stand over each other
+  const isStacked = height > width;
+  const share = (length: number) => Math.floor((length - gap * (schemes.length - 1)) / schemes.length);
+  const [room, tall] = isStacked ? [width, share(height)] : [share(width), height];
   const worlds = schemes.map((scheme) => buildWorld(setup, scheme));
   const tiles = schemes.map((scheme, i): Tile => {
     const world = worlds[i] as Tile['world'];
     // a canvas that is the sensor's shape but for rounding is filled to its edges
-    const fits = Math.abs(room / height / world.aspect - 1) < 0.01;
-    const tileWidth = fits ? room : Math.min(room, Math.floor(height * world.aspect));
-    const tileHeight = fits ? height : Math.min(height, Math.round(tileWidth / world.aspect));
+    const fits = Math.abs(room / tall / world.aspect - 1) < 0.01;
+    const tileWidth = fits ? room : Math.min(room, Math.floor(tall * world.aspect));
+    const tileHeight = fits ? tall : Math.min(tall, Math.round(tileWidth / world.aspect));
     return {
       name: scheme.id,
       world,
       frames: framesOf(scheme, { world }, frameId),
       mode: scheme.blend.mode,
-      x: i * (room + gap) + Math.floor((room - tileWidth) / 2),
-      y: Math.floor((height - tileHeight) / 2),
+      x: (isStacked ? 0 : i * (room + gap)) + Math.floor((room - tileWidth) / 2),
+      // from below: the first stands on top
+      y: (isStacked ? (schemes.length - 1 - i) * (tall + gap) : 0) + Math.floor((tall - tileHeight) / 2),
       width: tileWidth,
       height: tileHeight,
     };

@@ -83,7 +83,11 @@ const reading = z.strictObject({
       inFrameShare: z.number().min(0).max(1).nullable(),
     }),
   ),
-  rim: z.strictObject({ litShare: z.number().min(0).max(1).nullable(), rimToFaceStops: z.number().nullable() }),
+  rim: z.strictObject({
+    subjectId: z.string().nullable(),
+    litShare: z.number().min(0).max(1).nullable(),
+    rimToFaceStops: z.number().nullable(),
+  }),
   // `target` is more than the list of names asks for: the same two numbers for the surface at the aim
   relief: z.strictObject({ ...raking, target: z.strictObject(raking).nullable() }),
 });

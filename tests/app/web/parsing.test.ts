@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseClock } from '../../../app/web/ui/parse-clock.ts';
+import { parseHeight } from '../../../app/web/ui/parse-height.ts';
 import { parseQuantity } from '../../../app/web/ui/parse-quantity.ts';
 import { senseOfStops, signed, threeFigures } from '../../../app/web/ui/words.ts';
 
@@ -17,6 +18,9 @@ describe('parseQuantity', () => {
     ['-3', 'm', -3],
     [' 5600 K ', 'K', 5600],
     ['.5', 's', 0.5],
+    ['1,200', 'lm', 1200],
+    [`5'6"`, 'm', 1.6764], // 66 in of 25.4 mm
+    ['1,5', 'm', 1.5],
   ])('reads %j in %j', (text, unit, value) => {
     expect(parseQuantity(text, unit)).toBeCloseTo(value, 12);
   });
@@ -51,6 +55,17 @@ describe('parseClock', () => {
   });
 });
 
+describe('parseHeight', () => {
+  it('takes a place on the body or a length (body heights are common practice, no published source)', () => {
+    expect([parseHeight(' Shin '), parseHeight('overhead'), parseHeight('1 ft'), parseHeight('high')]).toEqual([
+      0.3,
+      2.1,
+      0.3048,
+      null,
+    ]);
+  });
+});
+
 describe('words for numbers', () => {
   it('says a true minus and no sign for nothing', () => {
     expect([signed(1.72), signed(-0.44), signed(-0.04)]).toEqual(['+1.7', '−0.4', '0.0']);
@@ -63,7 +78,7 @@ describe('words for numbers', () => {
       'lost in the night',
       'very dark',
       'night level',
-      'as by day',
+      'mid-grey, as by day',
       'bright',
       'very bright',
       'burnt',

@@ -118,7 +118,9 @@ describe('burnt and too-dark', () => {
   });
   it('says where to stand instead: 6 stops over at 5 m means 8 times as far, 40 m', () => {
     expect(find(litBy(6), 'burnt')?.message).toContain('40 m');
-    expect(find(litBy(6), 'burnt')?.message).toContain('by 64');
+    // 2^6 = 64: a sixty-fourth of the 5 s count is 0.078 s
+    expect(find(litBy(6), 'burnt')?.message).toMatch(/count 0\.\d+ s instead of \d/);
+    expect(find(litBy(6), 'burnt')?.message).toContain('ISO by 6.0 stops');
   });
 
   it.each([
@@ -130,16 +132,44 @@ describe('burnt and too-dark', () => {
     expect(caution !== undefined).toBe(dark);
     if (caution) expect(caution).toMatchObject({ severity: 'warning', limit: limits.tooDarkStops });
   });
-  it('a lamp behind the surface is a note of its own', () => {
-    const behind = { ...litBy(0), pass: still([0, 5, 1.5], [0, 0, 1.5]) };
-    const caution = find(behind, 'too-dark');
-    expect(caution?.severity).toBe('note');
-    expect(caution?.value).toBeUndefined();
+  it('no light on the face is right for back light, a note of its own for a lamp beside it', () => {
+    const from = (position: readonly number[]) => ({ ...litBy(0), pass: still(position, [0, 0, 1.5]) });
+    expect(find(from([0, 5, 1.5]), 'too-dark')).toBeUndefined();
+    const beside = find(from([5, 0.3, 1.5]), 'too-dark');
+    expect(beside?.severity).toBe('note');
+    expect(beside?.value).toBeUndefined();
   });
-  it('an aim into the sky has neither', () => {
-    const codes = cautionsFor({ camera, pass: still([5, 0, 1.5], [0, 0, 3]) }).map(({ code }) => code);
-    expect(codes).not.toContain('burnt');
-    expect(codes).not.toContain('too-dark');
+  it('an aim into the sky says so, and is not called burnt', () => {
+    const what = { camera, pass: still([5, 0, 1.5], [0, 0, 3]) };
+    expect(find(what, 'burnt')).toBeUndefined();
+    expect(find(what, 'too-dark')?.message).toContain('into the sky');
+  });
+  it('two passes, each 2.5 stops over, burn together: 3.5 is past the sensor’s 2.96 (light adds)', () => {
+    const setup = onePassSetup(litBy(2.5));
+    const [scheme] = setup.schemes as [Scheme];
+    const [frame] = scheme.frames as [Scheme['frames'][number]];
+    const [pass] = frame.passes as [(typeof frame.passes)[number]];
+    const codesOf = (passes: (typeof frame.passes)[number][]) =>
+      reportScheme(setup, { ...scheme, frames: [{ ...frame, passes }] }).cautions.filter(
+        ({ code }) => code === 'burnt',
+      );
+    expect(codesOf([pass])).toEqual([]);
+    const together = codesOf([pass, { ...pass, id: 'second' }]);
+    expect(together.length).toBe(2);
+    for (const caution of together) expect(caution.value).toBeCloseTo(3.5, 1);
+  });
+});
+
+describe('inside-subject, the camera', () => {
+  it('a camera in a box is told, without a pass; outside it is not', () => {
+    const pass = still([5, 0, 1.5], [0, 0, 1.5]);
+    const inside = find(
+      { camera: { position: [0, 0, 1], aim: [0, 5, 1] }, subjects: [box([0, 0, 0])], pass },
+      'inside-subject',
+    );
+    expect(inside?.message).toContain('camera is inside “Box”');
+    expect(inside?.passId).toBeUndefined();
+    expect(find({ camera, subjects: [box([0, 3, 0])], pass }, 'inside-subject')).toBeUndefined();
   });
 });
 
