@@ -33,7 +33,8 @@ export const burnt: PassRule = (passCase) => {
   if (!surface || own === null) return null;
   const isAlone = own > limits.burntStops;
   const value = isAlone ? own : stopsTogether(passCase, surface);
-  if (value <= limits.burntStops) return null;
+  // where another pass gives most of the light, it is that one's fault and is said there
+  if (value <= limits.burntStops || own < value - 2) return null;
   const full = `the sensor is full at ${limits.burntStops.toFixed(1)}`;
   const advice = tooBrightAdvice({
     stops: value,
