@@ -114,7 +114,7 @@ export const App = () => {
           )}
           {able && (
             <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
-              {isWalking ? 'From above' : 'From any side'}
+              {isWalking ? 'From above' : 'Any side'}
             </button>
           )}
         </div>

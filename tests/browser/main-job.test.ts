@@ -107,7 +107,7 @@ describe('the main job in the page', () => {
   it('the walkaround shows where lamp and camera stand, and the plan comes back', async () => {
     const app = await AppPage.open(browser, { samples: 1 });
     await app.settled();
-    await app.page.getByRole('button', { name: 'From any side' }).click();
+    await app.page.getByRole('button', { name: 'Any side' }).click();
     const canvas = app.page.locator('.walkaround canvas');
     await canvas.waitFor();
     await app.page.waitForTimeout(1500);

@@ -132,7 +132,7 @@ describe('something goes wrong', () => {
     await app.settled();
     await app.page.waitForTimeout(4500);
     await app.page.context().setOffline(true);
-    await app.page.getByRole('button', { name: 'From any side' }).click();
+    await app.page.getByRole('button', { name: 'Any side' }).click();
     await app.page.locator('.walkaround canvas').waitFor();
     await app.page.getByRole('button', { name: 'From above' }).click();
     await app.dragLamp(6, 0.6);
