@@ -4,6 +4,7 @@ import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { lampDirection } from './direction.ts';
+import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading, silhouetteOf } from './rim-reading.ts';
@@ -24,6 +25,7 @@ export interface PassReading {
   readonly target: TargetReading | null;
   readonly shadows: readonly ShadowReading[];
   readonly rim: RimReading;
+  readonly lens: LensReading;
   /** On level ground under the aim point; `target` on the surface that the camera sees there. */
   readonly relief: Raking & { readonly target: Raking | null };
 }
@@ -78,6 +80,7 @@ export class PassReader {
         subjectId: stage.subjects[subject]?.id ?? null,
         ...rimReading(stage, this.silhouette(subject), light.source),
       },
+      lens: lensReading(this.world, light),
       relief: {
         ...groundRaking(aim, position),
         target: surface ? raking(surface.position, surface.normal, position) : null,

@@ -15,6 +15,12 @@ const raking = ({
     ? 'from behind it: no light'
     : `${degrees(grazingDegrees)} · shadows ×${threeFigures(shadowLengthPerHeight)}`;
 
+const lensText = ({ lens }: PassReading, name: (id: string) => string): string => {
+  if (lens.seenShare > 0) return lens.shines ? 'sees the bare lamp' : 'sees the lamp, from behind';
+  if (lens.hiddenBy === null) return 'does not see it: outside the frame';
+  return `does not see it: hidden by ${lens.hiddenBy === 'ground' ? 'the ground' : name(lens.hiddenBy)}`;
+};
+
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
 export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
   const { target, rim, relief, shadows } = reading;
@@ -41,6 +47,8 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
           <dd>{threeFigures(target.doseLuxSeconds)} lx·s</dd>
         </>
       )}
+      <dt>The lens</dt>
+      <dd>{lensText(reading, name)}</dd>
       <dt>Rakes the ground</dt>
       <dd>{raking(relief)}</dd>
       {relief.target && (

@@ -83,6 +83,8 @@ const reading = z.strictObject({
       inFrameShare: z.number().min(0).max(1).nullable(),
     }),
   ),
+  // the third question of the trade: will the lamp show?
+  lens: z.strictObject({ seenShare: z.number(), shines: z.boolean(), hiddenBy: z.string().nullable() }),
   rim: z.strictObject({
     subjectId: z.string().nullable(),
     litShare: z.number().min(0).max(1).nullable(),
