@@ -98,6 +98,9 @@ describe('the main job in the page', () => {
     const names = await app.page.locator('.picture-names span').allInnerTexts();
     expect(names).toEqual(['Side', 'Front']);
     await app.keepScreenshot('stones-side-beside-front');
+    // the cautions of both are read, each under its name
+    await expect.poll(() => app.page.locator('.cautions h2').allInnerTexts()).toEqual(['Side', 'Front']);
+    expect(await app.caution('near-axis').count()).toBe(1);
     const { counters } = await app.probe();
     expect(Object.keys(counters.light).sort()).toEqual(['front/key', 'side/key', 'sky']);
     expect(app.faults).toEqual([]);
