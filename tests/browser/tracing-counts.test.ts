@@ -79,4 +79,10 @@ describe('what a change traces, with six lamps', () => {
     expect(after.counters).toEqual(before.counters);
     expect(after.developed).toBeGreaterThan(before.developed);
   });
+
+  it('when converged it does nothing: no tracing and no drawing for two seconds', async () => {
+    const before = await app.settled();
+    await app.page.waitForTimeout(2000);
+    expect(await app.probe()).toEqual(before);
+  });
 });
