@@ -10,6 +10,7 @@ import { canDrawPicture } from './render/capability.ts';
 import { useApp } from './state/app-store.ts';
 import { useReport } from './state/reports.ts';
 import { Notice } from './ui/Notice.tsx';
+import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
 const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
@@ -69,6 +70,9 @@ const rooms = [
   ['notes', 'Cautions'],
 ] as const;
 
+/** A step held down in a field is one entry of the history. */
+const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.getState().commit() };
+
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
   useKeys();
@@ -82,51 +86,53 @@ export const App = () => {
   const [isWalking, setIsWalking] = useState(false);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
-    <main className="page" data-room={room} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
-      <header className="top">
-        <SetupMenu />
-        <SchemeTabs />
-        <div className="choices steps">
-          <button type="button" disabled={!canUndo} onClick={undo}>
-            Undo
-          </button>
-          <button type="button" disabled={!canRedo} onClick={redo}>
-            Redo
-          </button>
-        </div>
-      </header>
-      {notice && <Notice tone={notice.tone} text={notice.text} onClose={() => tell(null)} />}
-      <div className="left">
-        <Viewfinder />
-        <div className="notes">
-          <Cautions />
-          <Welcome />
-        </div>
-      </div>
-      <div className="right">
-        <div className="ground">
-          {isWalking ? (
-            <Suspense fallback={<p className="quiet">Coming…</p>}>
-              <Walkaround />
-            </Suspense>
-          ) : (
-            <GroundPlan />
-          )}
-          {able && (
-            <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
-              {isWalking ? 'From above' : 'Any side'}
+    <StepGesture.Provider value={stepGesture}>
+      <main className="page" data-room={room} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+        <header className="top">
+          <SetupMenu />
+          <SchemeTabs />
+          <div className="choices steps">
+            <button type="button" disabled={!canUndo} onClick={undo}>
+              Undo
             </button>
-          )}
+            <button type="button" disabled={!canRedo} onClick={redo}>
+              Redo
+            </button>
+          </div>
+        </header>
+        {notice && <Notice tone={notice.tone} text={notice.text} onClose={() => tell(null)} />}
+        <div className="left">
+          <Viewfinder />
+          <div className="notes">
+            <Cautions />
+            <Welcome />
+          </div>
         </div>
-        <Slips />
-      </div>
-      <nav className="switch" aria-label="Rooms">
-        {rooms.map(([id, name]) => (
-          <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
-            {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
-          </button>
-        ))}
-      </nav>
-    </main>
+        <div className="right">
+          <div className="ground">
+            {isWalking ? (
+              <Suspense fallback={<p className="quiet">Coming…</p>}>
+                <Walkaround />
+              </Suspense>
+            ) : (
+              <GroundPlan />
+            )}
+            {able && (
+              <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
+                {isWalking ? 'From above' : 'Any side'}
+              </button>
+            )}
+          </div>
+          <Slips />
+        </div>
+        <nav className="switch" aria-label="Rooms">
+          {rooms.map(([id, name]) => (
+            <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
+              {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
+            </button>
+          ))}
+        </nav>
+      </main>
+    </StepGesture.Provider>
   );
 };

@@ -91,6 +91,24 @@ describe('the main job in the page', () => {
     await app.page.close();
   });
 
+  it('an arrow key held down in a field is one step of the history; Escape meanwhile takes it back', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const height = app.page.getByLabel(/^Height/);
+    await height.focus();
+    for (let i = 0; i < 5; i++) await app.page.keyboard.down('ArrowUp');
+    await app.page.keyboard.up('ArrowUp');
+    expect(await height.inputValue()).toBe('1.3');
+    await app.page.keyboard.press('Control+z');
+    expect(await height.inputValue()).toBe('0.8');
+    expect(await app.page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    await height.focus();
+    await app.page.keyboard.down('ArrowDown');
+    await app.page.keyboard.press('Escape');
+    await app.page.keyboard.up('ArrowDown');
+    expect(await height.inputValue()).toBe('0.8');
+    await app.page.close();
+  });
+
   it('two schemes stand side by side, each with its own light', async () => {
     const app = await AppPage.open(browser);
     await app.page.getByLabel('Compare with').selectOption('front');

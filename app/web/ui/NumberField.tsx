@@ -1,5 +1,6 @@
-import { type KeyboardEvent, useId, useState } from 'react';
+import { type KeyboardEvent, useContext, useId, useState } from 'react';
 import { parseQuantity } from './parse-quantity.ts';
+import { StepGesture } from './step-gesture.ts';
 
 interface NumberFieldProps {
   readonly label: string;
@@ -40,6 +41,7 @@ export const NumberField = (props: NumberFieldProps) => {
     wraps = false,
   } = props;
   const id = useId();
+  const gesture = useContext(StepGesture);
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const shown = format ? format(value) : plain(value, digits);
@@ -71,6 +73,7 @@ export const NumberField = (props: NumberFieldProps) => {
     const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;
     if (direction) {
       event.preventDefault();
+      if (!event.repeat) gesture.begin();
       nudge(direction, event.shiftKey ? 10 : 1);
     } else if (event.key === 'Enter') {
       settle(event.currentTarget.value);
@@ -96,7 +99,11 @@ export const NumberField = (props: NumberFieldProps) => {
             setProblem(null);
           }}
           onClick={(event) => draft === null && event.currentTarget.select()}
+          onKeyUp={(event) => {
+            if (event.key === 'ArrowUp' || event.key === 'ArrowDown') gesture.end();
+          }}
           onBlur={(event) => {
+            gesture.end();
             if (draft === null) leave();
             else settle(event.currentTarget.value);
             // what was not taken does not stay beside numbers worked out from the old value; the reason does
