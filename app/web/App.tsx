@@ -70,6 +70,8 @@ const rooms = [
   ['notes', 'Cautions'],
 ] as const;
 
+const closeNotice = () => useApp.getState().tell(null);
+
 /** A step held down in a field is one entry of the history. */
 const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.getState().commit() };
 
@@ -82,7 +84,7 @@ export const App = () => {
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);
   const cautionCount = useReport()?.cautions.length ?? 0;
-  const { undo, redo, tell } = useApp.getState();
+  const { undo, redo } = useApp.getState();
   const [isWalking, setIsWalking] = useState(false);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
@@ -100,7 +102,7 @@ export const App = () => {
             </button>
           </div>
         </header>
-        {notice && <Notice tone={notice.tone} text={notice.text} onClose={() => tell(null)} />}
+        {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
           <Viewfinder />
           <div className="notes">

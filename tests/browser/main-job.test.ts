@@ -106,6 +106,10 @@ describe('the main job in the page', () => {
     await app.page.keyboard.press('Escape');
     await app.page.keyboard.up('ArrowDown');
     expect(await height.inputValue()).toBe('0.8');
+    // from a field that has the focus straight into a drag on the plan
+    await height.focus();
+    await app.dragLamp(6, 0.6);
+    expect(await app.lamp().getAttribute('aria-label')).toContain('at 6:00');
     await app.page.close();
   });
 

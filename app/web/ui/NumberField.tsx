@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useContext, useId, useState } from 'react';
+import { type KeyboardEvent, useContext, useId, useRef, useState } from 'react';
 import { parseQuantity } from './parse-quantity.ts';
 import { StepGesture } from './step-gesture.ts';
 
@@ -42,6 +42,7 @@ export const NumberField = (props: NumberFieldProps) => {
   } = props;
   const id = useId();
   const gesture = useContext(StepGesture);
+  const isStepping = useRef(false);
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const shown = format ? format(value) : plain(value, digits);
@@ -69,11 +70,17 @@ export const NumberField = (props: NumberFieldProps) => {
       : Math.min(Math.max(next, min), max);
     onChange(Number(bounded.toFixed(6)));
   };
+  /** Only its own: a press on the plan begins a drag before this field hears that it lost the focus. */
+  const endSteps = () => {
+    if (isStepping.current) gesture.end();
+    isStepping.current = false;
+  };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;
     if (direction) {
       event.preventDefault();
       if (!event.repeat) gesture.begin();
+      isStepping.current = true;
       nudge(direction, event.shiftKey ? 10 : 1);
     } else if (event.key === 'Enter') {
       settle(event.currentTarget.value);
@@ -100,10 +107,10 @@ export const NumberField = (props: NumberFieldProps) => {
           }}
           onClick={(event) => draft === null && event.currentTarget.select()}
           onKeyUp={(event) => {
-            if (event.key === 'ArrowUp' || event.key === 'ArrowDown') gesture.end();
+            if (event.key === 'ArrowUp' || event.key === 'ArrowDown') endSteps();
           }}
           onBlur={(event) => {
-            gesture.end();
+            endSteps();
             if (draft === null) leave();
             else settle(event.currentTarget.value);
             // what was not taken does not stay beside numbers worked out from the old value; the reason does
