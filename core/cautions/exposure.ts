@@ -6,6 +6,7 @@ import { targetSurface } from '../readings/target-reading.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
+import { peakPerLumen } from '../world/lamp-light.ts';
 import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
 import { tooBrightAdvice } from './too-bright-advice.ts';
@@ -55,8 +56,18 @@ export const burnt: PassRule = (passCase) => {
   };
 };
 
+/** Share of what the beam's middle would give square on at the target's distance that really lands there. */
+const landingShare = ({ world, light, reading }: PassCase): number => {
+  const { position, aim } = middleMoment(light);
+  const surface = targetSurface(world.stage, world.view.position, aim);
+  if (!surface || light.source.kind !== 'lamp') return 0;
+  const best = peakPerLumen(light.source.emitter) * luminanceOfLinearSrgb(light.strength);
+  return ((reading.target?.illuminanceLux ?? 0) * distance(position, surface.position) ** 2) / Math.max(best, 1e-12);
+};
+
 /** The pass gives its target too little light to matter, or none. Light from behind is meant to leave the face dark. */
-export const tooDark: PassRule = ({ pass, reading }) => {
+export const tooDark: PassRule = (passCase) => {
+  const { pass, reading } = passCase;
   const say = (severity: 'note' | 'warning', message: string, value?: number) => ({
     code: 'too-dark',
     severity,
@@ -79,7 +90,7 @@ export const tooDark: PassRule = ({ pass, reading }) => {
     );
   }
   if (stops >= limits.tooDarkStops) return null;
-  if (stops < limits.missesStops)
+  if (landingShare(passCase) < limits.missesShare)
     return say(
       'warning',
       `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,

@@ -8,8 +8,8 @@ export const limits = {
   burntStops: saturationStops,
   /** Stops under mid-grey beyond which a lit target is lost in the night; night level is usually 1.5 under. */
   tooDarkStops: -4,
-  /** So far under mid-grey that the beam must have missed: more seconds are no answer. */
-  missesStops: -9,
+  /** Share of the beam's best light that lands, under which it has missed: more seconds are no answer. */
+  missesShare: 0.005,
   /** Off the camera's axis from where on a dark face is what back light is for, degrees. */
   backLightDegrees: 100,
 } as const;

@@ -132,6 +132,18 @@ describe('burnt and too-dark', () => {
     expect(caution !== undefined).toBe(dark);
     if (caution) expect(caution).toMatchObject({ severity: 'warning', limit: limits.tooDarkStops });
   });
+  it('a short count asks for more seconds, a beam that misses asks to be aimed again', () => {
+    expect(find(litBy(-9), 'too-dark')?.message).toContain('multiply the count by');
+    // the aim lies behind a wall: the lens sees its front, 31 degrees off the axis of a beam 8 degrees wide
+    const narrow = { shape: 'spot', beamDegrees: 8, spillDegrees: 179, spillShare: 0.002 };
+    const missed = {
+      camera: { position: [0, -6, 1.5], aim: [0, 0, 1.5] },
+      lamp: { beam: narrow },
+      subjects: [box([0, 0, 0], 12)],
+      pass: still([5, -6, 1.5], [0, 20, 1.5]),
+    };
+    expect(find(missed, 'too-dark')?.message).toContain('Aim it again');
+  });
   it('no light on the face is right for back light, a note of its own for a lamp beside it', () => {
     const from = (position: readonly number[]) => ({ ...litBy(0), pass: still(position, [0, 0, 1.5]) });
     expect(find(from([0, 5, 1.5]), 'too-dark')).toBeUndefined();
