@@ -1,4 +1,4 @@
-import { cross, dot, length, normalize, sub, type Vec3 } from './vec.ts';
+import { cross, length, normalize, sub, type Vec3 } from './vec.ts';
 
 /** Triangles with a normal at each corner. Corners go counter-clockwise seen from outside. */
 export interface Mesh {
@@ -90,20 +90,4 @@ export const rigidFromTurns = (origin: Vec3, turn: number, tilt: number, roll: n
   const byTilt = about([1, 0, 0], [0, ci, -si], [0, si, ci]);
   const byTurn = about([ct, 0, st], [0, 1, 0], [-st, 0, ct]);
   return { ...composeRigid(byTurn, composeRigid(byTilt, byRoll)), origin };
-};
-
-/** Volume in cubic metres enclosed by a closed mesh (divergence theorem); for tests and for telling inside out. */
-export const enclosedVolume = ({ positions }: Mesh): number => {
-  let six = 0;
-  const at = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
-  for (let i = 0; i < positions.length; i += 9) six += dot(at(i), cross(at(i + 3), at(i + 6)));
-  return six / 6;
-};
-
-/** Surface area in square metres. */
-export const surfaceArea = ({ positions }: Mesh): number => {
-  let twice = 0;
-  const at = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
-  for (let i = 0; i < positions.length; i += 9) twice += length(cross(sub(at(i + 3), at(i)), sub(at(i + 6), at(i))));
-  return twice / 2;
 };

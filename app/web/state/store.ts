@@ -124,7 +124,11 @@ export const createAppStore = (setup: Setup) =>
         const now = Date.now();
         const continues = run !== undefined && run === state.run?.name && now - state.run.at < runMilliseconds;
         const history = record(state.history, change(state.history.present), continues);
-        return { ...settle(state, history), hasUnsaved: true, run: run === undefined ? null : { name: run, at: now } };
+        return {
+          ...settle(state, history),
+          hasUnsaved: state.hasUnsaved || history !== state.history,
+          run: run === undefined ? null : { name: run, at: now },
+        };
       }),
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),

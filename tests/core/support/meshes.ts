@@ -78,3 +78,19 @@ export const closedMeshes: readonly (readonly [name: string, mesh: Mesh])[] = [
   ['capsule', capsuleMesh(0.25, 1.75, 24)],
   ['capsule as high as wide', capsuleMesh(0.25, 0.5, 24)],
 ];
+
+/** Volume in cubic metres enclosed by a closed mesh (divergence theorem); for tests and for telling inside out. */
+export const enclosedVolume = ({ positions }: Mesh): number => {
+  let six = 0;
+  const at = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
+  for (let i = 0; i < positions.length; i += 9) six += dot(at(i), cross(at(i + 3), at(i + 6)));
+  return six / 6;
+};
+
+/** Surface area in square metres. */
+export const surfaceArea = ({ positions }: Mesh): number => {
+  let twice = 0;
+  const at = (i: number): Vec3 => [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
+  for (let i = 0; i < positions.length; i += 9) twice += length(cross(sub(at(i + 3), at(i)), sub(at(i + 6), at(i))));
+  return twice / 2;
+};

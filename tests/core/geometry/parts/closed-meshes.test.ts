@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { enclosedVolume } from '../../../../core/geometry/mesh.ts';
 import { planeMesh } from '../../../../core/geometry/parts/round.ts';
-import { closedMeshes, normalErrors, openEdges, trianglesOf } from '../../support/meshes.ts';
+import { closedMeshes, enclosedVolume, normalErrors, openEdges, trianglesOf } from '../../support/meshes.ts';
 
 describe.each(closedMeshes)('%s', (name, mesh) => {
   it('is watertight: each edge is met once by a neighbour that runs it the other way', () => {

@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { enclosedVolume, type Mesh, surfaceArea } from '../../../../core/geometry/mesh.ts';
+import type { Mesh } from '../../../../core/geometry/mesh.ts';
 import { boxMesh } from '../../../../core/geometry/parts/box.ts';
 import { capsuleMesh, cylinderMesh, planeMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
 import { relativeError } from '../../support/errors.ts';
-import { plainBox } from '../../support/meshes.ts';
+import { enclosedVolume, plainBox, surfaceArea } from '../../support/meshes.ts';
 
 const { widthMetres: w, heightMetres: h, depthMetres: d } = plainBox;
 
