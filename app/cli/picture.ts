@@ -53,7 +53,7 @@ export const picturePng = (world: World, frame: WorldFrame, size: PictureSize): 
     height: size.height,
     channels: 3,
     depth: 8,
-    data: developPicture(tracePicture(world, frame, size)),
+    data: developPicture(tracePicture(world, frame, size), frame.development.response),
   });
 
 export const picture: Command = {

@@ -1,12 +1,12 @@
 import { stopsFromMidGrey } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance } from '../geometry/vec.ts';
+import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { middleMoment } from '../readings/moments.ts';
 import { targetSurface } from '../readings/target-reading.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
-import { peakPerLumen } from '../world/lamp-light.ts';
 import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
 import { tooBrightAdvice } from './too-bright-advice.ts';
@@ -61,7 +61,7 @@ const landingShare = ({ world, light, reading }: PassCase): number => {
   const { position, aim } = middleMoment(light);
   const surface = targetSurface(world.stage, world.view.position, aim);
   if (!surface || light.source.kind !== 'lamp') return 0;
-  const best = peakPerLumen(light.source.emitter) * luminanceOfLinearSrgb(light.strength);
+  const best = emitterPeakPerLumen(light.source.emitter) * luminanceOfLinearSrgb(light.strength);
   return ((reading.target?.illuminanceLux ?? 0) * distance(position, surface.position) ** 2) / Math.max(best, 1e-12);
 };
 

@@ -1,8 +1,5 @@
+import { type Chromaticity, xyzFromChromaticity } from './chromaticity.ts';
 import { apply, invert, type Matrix3, type Triple } from './matrix.ts';
-import type { Chromaticity } from './planck-locus.ts';
-
-/** XYZ with Y = 1 from a chromaticity. */
-export const xyzFromChromaticity = ([x, y]: Chromaticity): Triple => [x / y, 1, (1 - x - y) / y];
 
 /** White of sRGB (IEC 61966-2-1:1999). */
 export const srgbWhite: Chromaticity = [0.3127, 0.329];

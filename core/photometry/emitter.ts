@@ -1,5 +1,6 @@
+import { discFromSquare } from '../geometry/disc-from-square.ts';
 import { add, basisAround, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { type Beam, intensityPerLumen } from './beam.ts';
+import { type Beam, beamPeakPerLumen, intensityPerLumen } from './beam.ts';
 
 /** Where a lamp stands and which way its axis points, in world axes. */
 export interface Pose {
@@ -10,104 +11,120 @@ export interface Pose {
 
 /**
  * The shining part of a lamp. Light leaves evenly from all of its surface; each spot of it has the lamp's whole beam.
+ * - `point` has no size and uses `beam`;
  * - `disc` and `rectangle` face along the axis and use `beam`;
- * - `sphere` is an even Lambertian globe; `tube` an even Lambertian line square to the axis, level where it can be.
+ * - `sphere` is an even Lambertian globe; `tube` an even Lambertian cylinder square to the axis, level where it can be,
+ *   its ends dark.
  */
-export type EmitterShape = 'disc' | 'rectangle' | 'sphere' | 'tube';
+export type EmitterShape = 'point' | 'disc' | 'rectangle' | 'sphere' | 'tube';
+
+/** What hangs in front of a lamp. */
+export interface LampFront {
+  /** Share of the light that cloth sends on as a flat white sheet does, 0 to 1; points, discs and rectangles only. */
+  readonly spreadShare: number;
+  /** Cosine of the half angle of the cone that a snoot lets pass; -1 without one. What it stops is lost. */
+  readonly cosSnoot: number;
+}
 
 export interface Emitter {
   readonly shape: EmitterShape;
   /** Disc and sphere: radius. Rectangle: half width. Tube: half length. Metres. */
   readonly halfWidthMetres: number;
-  /** Rectangle: half height. Metres; 0 otherwise. */
+  /** Rectangle: half height. Tube: radius. Metres; 0 otherwise. */
   readonly halfHeightMetres: number;
   readonly beam: Beam;
+  /** Left out for a bare lamp. */
+  readonly front?: LampFront;
 }
 
-/** Square to disc, keeping neighbours together and the middle in the middle (Shirley and Chiu 1997). */
-export const discFromSquare = (u: number, v: number): readonly [number, number] => {
-  const a = 2 * u - 1;
-  const b = 2 * v - 1;
-  if (a === 0 && b === 0) return [0, 0];
-  const wide = Math.abs(a) > Math.abs(b);
-  const radius = wide ? a : b;
-  const turn = wide ? (Math.PI / 4) * (b / a) : Math.PI / 2 - (Math.PI / 4) * (a / b);
-  return [radius * Math.cos(turn), radius * Math.sin(turn)];
+/** A spot on an emitter with, on round ones, its outward normal; null for flat ones and for the middle of round ones. */
+export interface EmitterSpot {
+  readonly spot: Vec3;
+  readonly normal: Vec3 | null;
+}
+
+/** Axes of a lamp: `first` level where it can be, `second` square to it, so that first x second = axis. */
+export const axesOf = (pose: Pose): { first: Vec3; second: Vec3; axis: Vec3 } => ({
+  ...basisAround(pose.axis),
+  axis: pose.axis,
+});
+
+/** Shining surface in square metres; 0 for a point. */
+export const emitterArea = ({ shape, halfWidthMetres: w, halfHeightMetres: h }: Emitter): number => {
+  switch (shape) {
+    case 'point':
+      return 0;
+    case 'disc':
+      return Math.PI * w * w;
+    case 'rectangle':
+      return 4 * w * h;
+    case 'sphere':
+      return 4 * Math.PI * w * w;
+    case 'tube':
+      return 4 * Math.PI * w * h;
+  }
 };
 
 /**
- * A spot on the emitter for two numbers in [0, 1); (0.5, 0.5) is the middle.
- *
- * @returns the spot and, for a sphere, its outward normal; a sphere's middle is its centre, with no normal
+ * A spot on the emitter for two numbers in [0, 1); (0.5, 0.5) is the middle, which stands for the whole lamp. Spots are
+ * even over the surface: the density that goes with this sampler is `emitterSpotDensity`.
  */
-export const emitterSpot = (
-  emitter: Emitter,
-  pose: Pose,
-  u: number,
-  v: number,
-): { spot: Vec3; normal: Vec3 | null } => {
-  const { halfWidthMetres: w, halfHeightMetres: h } = emitter;
-  if (emitter.shape === 'sphere') {
-    if (u === 0.5 && v === 0.5) return { spot: pose.position, normal: null };
+export const emitterSpot = (emitter: Emitter, pose: Pose, u: number, v: number): EmitterSpot => {
+  const { shape, halfWidthMetres: w, halfHeightMetres: h } = emitter;
+  const { position } = pose;
+  const isMiddle = u === 0.5 && v === 0.5;
+  if (shape === 'point' || isMiddle) return { spot: position, normal: null };
+  const turn = 2 * Math.PI * v;
+  if (shape === 'sphere') {
     const y = 1 - 2 * u;
     const r = Math.sqrt(Math.max(1 - y * y, 0));
-    const normal: Vec3 = [r * Math.cos(2 * Math.PI * v), y, r * Math.sin(2 * Math.PI * v)];
-    return { spot: add(pose.position, scale(normal, w)), normal };
+    const normal: Vec3 = [r * Math.cos(turn), y, r * Math.sin(turn)];
+    return { spot: add(position, scale(normal, w)), normal };
   }
-  const { first, second } = basisAround(pose.axis);
-  const [a, b] = emitter.shape === 'disc' ? discFromSquare(u, v).map((x) => x * w) : [(2 * u - 1) * w, (2 * v - 1) * h];
-  const across = add(pose.position, scale(first, a as number));
-  return { spot: emitter.shape === 'tube' ? across : add(across, scale(second, b as number)), normal: null };
+  const { first, second, axis } = axesOf(pose);
+  if (shape === 'tube') {
+    const normal = add(scale(second, Math.cos(turn)), scale(axis, Math.sin(turn)));
+    return { spot: add(add(position, scale(first, (2 * u - 1) * w)), scale(normal, h)), normal };
+  }
+  const [a, b] = shape === 'disc' ? discFromSquare(u, v).map((x) => x * w) : [(2 * u - 1) * w, (2 * v - 1) * h];
+  return { spot: add(add(position, scale(first, a as number)), scale(second, b as number)), normal: null };
 };
+
+/** Density of `emitterSpot` per square metre of the emitter's surface; a point has all its spots in one place: Infinity. */
+export const emitterSpotDensity = (emitter: Emitter): number => 1 / emitterArea(emitter);
 
 /**
  * Intensity in candela per lumen that a spot sends in a direction.
  *
  * @param direction unit, away from the lamp
- * @param normal the spot's normal on a sphere, null for its centre (even in all directions) and for the other shapes
+ * @param normal as `emitterSpot` gives it
  */
 export const spotIntensityPerLumen = (emitter: Emitter, pose: Pose, direction: Vec3, normal: Vec3 | null): number => {
-  if (emitter.shape === 'sphere') return normal ? Math.max(dot(normal, direction), 0) / Math.PI : 1 / (4 * Math.PI);
-  if (emitter.shape === 'tube') {
-    const along = dot(basisAround(pose.axis).first, direction);
-    return Math.sqrt(Math.max(1 - along * along, 0)) / Math.PI ** 2;
+  const { shape, beam, front } = emitter;
+  const along = dot(pose.axis, direction);
+  if (front && along < front.cosSnoot) return 0;
+  if (normal) return Math.max(dot(normal, direction), 0) / Math.PI;
+  if (shape === 'sphere') return 1 / (4 * Math.PI);
+  if (shape === 'tube') {
+    const { first } = axesOf(pose);
+    return Math.sqrt(Math.max(1 - dot(first, direction) ** 2, 0)) / Math.PI ** 2;
   }
-  return intensityPerLumen(emitter.beam, dot(pose.axis, direction));
+  const bare = intensityPerLumen(beam, along, roundAxis(pose, direction));
+  return front ? bare + front.spreadShare * (Math.max(along, 0) / Math.PI - bare) : bare;
 };
 
-/**
- * What a ray sees of the bare emitter: distance along the ray and luminance in cd/m^2 per lumen; null when it misses or
- * looks at the back. Tubes are lines and are not seen.
- *
- * @param direction unit
- */
-export const seenEmitter = (
-  emitter: Emitter,
-  pose: Pose,
-  origin: Vec3,
-  direction: Vec3,
-): { t: number; luminancePerLumen: number } | null => {
-  const offset = sub(pose.position, origin);
-  if (emitter.shape === 'tube') return null;
-  if (emitter.shape === 'sphere') {
-    const along = dot(offset, direction);
-    const r2 = emitter.halfWidthMetres ** 2;
-    const gap2 = dot(offset, offset) - along * along;
-    if (along <= 0 || gap2 > r2) return null;
-    return { t: along - Math.sqrt(r2 - gap2), luminancePerLumen: 1 / (4 * Math.PI ** 2 * r2) };
-  }
-  const cosEmission = -dot(pose.axis, direction);
-  if (cosEmission <= 1e-6) return null;
-  const t = -dot(offset, pose.axis) / cosEmission;
-  if (t <= 0) return null;
-  const local = sub(scale(direction, t), offset);
-  const { first, second } = basisAround(pose.axis);
-  const [a, b] = [dot(local, first), dot(local, second)];
-  const { halfWidthMetres: w, halfHeightMetres: h } = emitter;
-  const inside = emitter.shape === 'disc' ? a * a + b * b <= w * w : Math.abs(a) <= w && Math.abs(b) <= h;
-  if (!inside) return null;
-  const area = emitter.shape === 'disc' ? Math.PI * w * w : 4 * w * h;
-  return { t, luminancePerLumen: intensityPerLumen(emitter.beam, cosEmission) / (area * cosEmission) };
+/** Angle of a direction round a lamp's axis: 0 along `first`, counter-clockwise seen from behind the lamp. */
+const roundAxis = (pose: Pose, direction: Vec3): number => {
+  const { first, second } = axesOf(pose);
+  return Math.atan2(-dot(second, direction), dot(first, direction));
+};
+
+/** Highest intensity per lumen of the lamp's own light. Cloth lowers it; it is then at most this. */
+export const emitterPeakPerLumen = ({ shape, beam, front }: Emitter): number => {
+  if (shape === 'sphere') return 1 / (4 * Math.PI);
+  if (shape === 'tube') return 1 / Math.PI ** 2;
+  const bare = beamPeakPerLumen(beam);
+  return front ? bare + front.spreadShare * (1 / Math.PI - bare) : bare;
 };
 
 /** A pose that stands at `position` and points at `aim`; callers keep the two apart. */

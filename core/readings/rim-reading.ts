@@ -1,10 +1,10 @@
 import { type CameraView, projectPoint, viewDirection } from '../camera/camera-view.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance } from '../geometry/vec.ts';
+import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
-import { peakPerLumen } from '../world/lamp-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 
@@ -109,7 +109,7 @@ const mean = (values: readonly number[]): number => values.reduce((sum, v) => su
  */
 const bestLight = (source: Source, from: SurfacePoint): number => {
   if (source.kind !== 'lamp') return 1;
-  return peakPerLumen(source.emitter) / distance(poseAt(source, 0.5).position, from.place) ** 2;
+  return emitterPeakPerLumen(source.emitter) / distance(poseAt(source, 0.5).position, from.place) ** 2;
 };
 const leastShare = 0.01;
 

@@ -1,5 +1,5 @@
 import { maxTriangles, trianglesOfSetup } from './detail.ts';
-import type { Frame, Pass, Scheme, Setup } from './schema/setup.ts';
+import type { Frame, Lamp, Pass, Scheme, Setup } from './schema/setup.ts';
 import { pathText, SetupError } from './setup-error.ts';
 
 type Path = readonly (string | number)[];
@@ -26,6 +26,15 @@ const checkPass = (path: Path, pass: Pass, frame: Frame, setup: Setup): void => 
     if (before && waypoint.time <= before.time)
       fail([...path, 'waypoints', i, 'time'], `must be after the waypoint before it (${before.time} s)`);
   });
+};
+
+const checkLamp = (path: Path, lamp: Lamp, setup: Setup): void => {
+  const beam = 'beam' in lamp ? lamp.beam : null;
+  const isMeasured = beam?.shape === 'measured';
+  if (isMeasured && !setup.measuredBeams.some(({ id }) => id === beam.beamId))
+    fail([...path, 'beam', 'beamId'], `no measured beam has the id "${beam.beamId}"`);
+  if (lamp.output.from === 'measured' && !isMeasured)
+    fail([...path, 'output', 'from'], 'can be "measured" only with a measured beam');
 };
 
 const checkScheme = (path: Path, scheme: Scheme, setup: Setup): void => {
@@ -66,6 +75,10 @@ export const checkReferences = (setup: Setup): void => {
   requireUnique(['subjects'], setup.subjects);
   requireUnique(['lamps'], setup.lamps);
   requireUnique(['schemes'], setup.schemes);
+  requireUnique(['measuredBeams'], setup.measuredBeams);
+  setup.lamps.forEach((lamp, l) => {
+    checkLamp(['lamps', l], lamp, setup);
+  });
   checkDetail(setup);
   setup.schemes.forEach((scheme, s) => {
     checkScheme(['schemes', s], scheme, setup);

@@ -1,6 +1,7 @@
 import { anyHit } from '../geometry/cast-ray.ts';
+import { discFromSquare } from '../geometry/disc-from-square.ts';
 import { add, basisAround, dot, length, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { discFromSquare, emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
+import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
 import type { Stage } from '../world/stage.ts';
 import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
 

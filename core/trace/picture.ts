@@ -1,9 +1,11 @@
 import { midGreyRatioPerLuminanceSecond } from '../camera/exposure.ts';
-import { displayFromMidGreyRatio } from '../camera/response.ts';
-import { apply, type Triple } from '../colour/matrix.ts';
+import { displayFromMidGreyRatio, type Response } from '../camera/response.ts';
+import type { Triple } from '../colour/matrix.ts';
 import { encodeSrgb } from '../colour/srgb.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { type Layer, type PictureSize, traceLayers } from './layer.ts';
+import { recordPixel } from './record-pixel.ts';
+import { pixelNumber } from './sequence.ts';
 
 /** Weight of a light's layer in a frame: strength x seconds x exposure, per channel; a layer times this is in mid-greys. */
 export const layerWeight = (frame: WorldFrame, light: WorldLight): Triple => {
@@ -11,32 +13,45 @@ export const layerWeight = (frame: WorldFrame, light: WorldLight): Triple => {
   return [light.strength[0] * factor, light.strength[1] * factor, light.strength[2] * factor];
 };
 
-/** Weighted sum of layers, white-balanced: linear RGB relative to mid-grey (1 = mid-grey), three numbers a pixel. */
-export const mixLayers = (frame: WorldFrame, layers: readonly Layer[]): Float64Array => {
-  const picture = new Float64Array(layers[0]?.length ?? 0);
+/** Dimensions of the hash that noise is drawn from, apart from those of the samples. */
+export const noiseDimension = 32;
+
+/** Weighted sum of layers: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
+const sumLayers = (frame: WorldFrame, layers: readonly Layer[]): Float64Array => {
+  const sum = new Float64Array(layers[0]?.length ?? 0);
   frame.lights.forEach((light, i) => {
     const weight = layerWeight(frame, light);
     const layer = layers[i] as Layer;
-    for (let p = 0; p < picture.length; p++)
-      picture[p] = (picture[p] as number) + (layer[p] as number) * (weight[p % 3] as number);
+    for (let p = 0; p < sum.length; p++) sum[p] = (sum[p] as number) + (layer[p] as number) * (weight[p % 3] as number);
   });
-  for (let p = 0; p < picture.length; p += 3)
-    picture.set(apply(frame.whiteBalance, picture.subarray(p, p + 3) as never), p);
+  return sum;
+};
+
+/** What the frame's file holds: linear RGB relative to mid-grey (1 = mid-grey), three numbers a pixel, at most 7.8. */
+export const mixLayers = (
+  frame: WorldFrame,
+  layers: readonly Layer[],
+  { width, height }: PictureSize,
+): Float64Array => {
+  const picture = sumLayers(frame, layers);
+  for (let y = 0; y < height; y++)
+    for (let x = 0; x < width; x++) {
+      const at = (y * width + x) * 3;
+      const light = [...picture.subarray(at, at + 3)] as unknown as Triple;
+      const place = [(x + 0.5) / width, (y + 0.5) / height] as const;
+      const number = (dim: number) => pixelNumber(x, y, noiseDimension + dim);
+      const numbers = (channel: number) => [number(2 * channel), number(2 * channel + 1)] as const;
+      picture.set(recordPixel(light, frame.development, frame.view, place, width, numbers), at);
+    }
   return picture;
 };
 
 /** A frame's linear picture by the reference estimator. */
-export const tracePicture = (world: World, frame: WorldFrame, size: PictureSize): Float64Array =>
-  mixLayers(
-    frame,
-    traceLayers(
-      world.stage,
-      world.view,
-      frame.lights.map(({ source }) => source),
-      size,
-    ),
-  );
+export const tracePicture = (world: World, frame: WorldFrame, size: PictureSize): Float64Array => {
+  const sources = frame.lights.map(({ source }) => source);
+  return mixLayers(frame, traceLayers(world.stage, frame.view, sources, size, world.bounces), size);
+};
 
 /** Eight-bit sRGB through the camera's response, three bytes a pixel. */
-export const developPicture = (linear: Float64Array): Uint8Array =>
-  Uint8Array.from(linear, (v) => Math.round(255 * encodeSrgb(displayFromMidGreyRatio(v))));
+export const developPicture = (linear: Float64Array, response: Response): Uint8Array =>
+  Uint8Array.from(linear, (v) => Math.round(255 * encodeSrgb(displayFromMidGreyRatio(v, response))));

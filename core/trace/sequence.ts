@@ -1,6 +1,20 @@
 /** What each dimension of the sequence is for. */
-export const dimension = { pixelX: 0, pixelY: 1, emitterU: 2, emitterV: 3, time: 4, lensU: 5, lensV: 6 } as const;
+export const dimension = {
+  pixelX: 0,
+  pixelY: 1,
+  emitterU: 2,
+  emitterV: 3,
+  time: 4,
+  lensU: 5,
+  lensV: 6,
+  bounceU: 7,
+  bounceV: 8,
+  secondBounceU: 9,
+  secondBounceV: 10,
+} as const;
+/** Dimensions of the direct light; those of the bounces step by square roots of primes, which are independent of them. */
 const dimensions = 7;
+const bounceRoots = [2, 3, 5, 7];
 
 /** Root of x^(d+1) = x + 1: the generalised golden ratio whose powers make an evenly spread additive sequence. */
 const ratio = (() => {
@@ -10,9 +24,10 @@ const ratio = (() => {
 })();
 
 /** Step of the additive sequence in each dimension, as a fraction of 2^32; the shaders are given the same numbers. */
-export const sequenceSteps: readonly number[] = Array.from({ length: dimensions }, (_, d) =>
-  Math.floor(ratio ** -(d + 1) * 2 ** 32),
-);
+export const sequenceSteps: readonly number[] = [
+  ...Array.from({ length: dimensions }, (_, d) => ratio ** -(d + 1)),
+  ...bounceRoots.map((prime) => Math.sqrt(prime) % 1),
+].map((step) => Math.floor(step * 2 ** 32));
 
 /** A 32-bit hash of a pixel and a dimension, so that neighbours do not share a pattern (PCG output step, O'Neill 2014). */
 export const pixelHash = (x: number, y: number, dim: number): number => {
@@ -25,12 +40,19 @@ export const pixelHash = (x: number, y: number, dim: number): number => {
 /** Upper 24 bits as a number in [0, 1): exact in 32-bit floats, so that both renderers get the same one. */
 const unit = (bits: number): number => (bits >>> 8) / 16777216;
 
+/** A number in [0, 1) for a pixel alone, such as its noise. */
+export const pixelNumber = (x: number, y: number, dim: number): number => unit(pixelHash(x, y, dim));
+
 /**
  * Number of a sample in one dimension, in [0, 1). Sample 0 is the middle of everything: the first picture is hard-edged
  * and clean. Later samples follow an additive sequence shifted per pixel.
  */
 export const sampleNumber = (sample: number, dim: number, x: number, y: number): number =>
-  sample === 0 ? 0.5 : unit((Math.imul(sample, sequenceSteps[dim] as number) + pixelHash(x, y, dim)) >>> 0);
+  sample === 0 ? 0.5 : scatteredNumber(sample, dim, x, y);
+
+/** The same without a middle: sample 0 lies anywhere too. For light that has no middle to begin with. */
+export const scatteredNumber = (sample: number, dim: number, x: number, y: number): number =>
+  unit((Math.imul(sample, sequenceSteps[dim] as number) + pixelHash(x, y, dim)) >>> 0);
 
 /** The same for things that all pixels share, such as the moment along a pass. */
 export const sharedSampleNumber = (sample: number, dim: number): number =>

@@ -10,72 +10,64 @@ const isoLabels = [
   8000, 10000, 12800, 16000, 20000, 25600, 32000, 40000, 51200,
 ];
 
-/** Marked shutter times in seconds; bulb times above 30 s go on in thirds of a stop. */
-const secondsLabels = [
-  1 / 30,
-  1 / 25,
-  1 / 20,
-  1 / 15,
-  1 / 13,
-  0.1,
-  1 / 8,
-  1 / 6,
-  0.2,
-  0.25,
-  0.3,
-  0.4,
-  0.5,
-  0.6,
-  0.8,
-  1,
-  1.3,
-  1.6,
-  2,
-  2.5,
-  3.2,
-  4,
-  5,
-  6,
-  8,
-  10,
-  13,
-  15,
-  20,
-  25,
-  30,
-  40,
-  50,
-  60,
-  80,
-  100,
-  120,
-  150,
-  180,
-  240,
-  300,
-  400,
-  480,
-  600,
-  720,
-  900,
+/** Marked parts of a second, 1/8000 to 1/4, then 0.3 s to 30 s: what the camera times, in thirds of a stop. From memory. */
+const partLabels = [
+  8000, 6400, 5000, 4000, 3200, 2500, 2000, 1600, 1250, 1000, 800, 640, 500, 400, 320, 250, 200, 160, 125, 100, 80, 60,
+  50, 40, 30, 25, 20, 15, 13, 10, 8, 6, 5, 4,
 ];
+const cameraTimedLabels = [
+  ...partLabels.map((part) => 1 / part),
+  ...[0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.3, 1.6, 2, 2.5, 3.2, 4, 5, 6, 8, 10, 13, 15, 20, 25, 30],
+];
+const oneSecond = cameraTimedLabels.indexOf(1);
 
-const scales = { aperture: apertureLabels, iso: isoLabels, seconds: secondsLabels };
+/** Bulb times, about a third of a stop apart. One reads them off a watch, so they are what they say. */
+const bulbLabels = [40, 50, 60, 80, 100, 120, 150, 180, 240, 300, 400, 480, 600, 720, 900];
+
+const scales = { aperture: apertureLabels, iso: isoLabels, seconds: [...cameraTimedLabels, ...bulbLabels] };
+
+/** How far a value may be from a marking and still be it: parts of a second have no exact decimals (0.0333 is 1/30). */
+const slackShare = 2e-3;
 
 /** The next marking up (+1) or down (-1) from a value that need not be on the scale; stays at the scale's ends. */
 export const stepThird = (scale: keyof typeof scales, value: number, direction: 1 | -1): number => {
   const labels = scales[scale];
-  const slack = value * 1e-3;
+  const slack = value * slackShare;
   const next =
     direction > 0 ? labels.find((label) => label > value + slack) : labels.findLast((label) => label < value - slack);
   return next ?? value;
 };
+
+const placeOn = (labels: readonly number[], marked: number): number =>
+  labels.findIndex((label) => Math.abs(label - marked) <= marked * slackShare);
 
 /**
  * Exact f-number for a marked one: f/2.8 is really 2^(9/6) = 2.8284, f/11 is 11.3137 (checkvalues.md, trap T8).
  * A number that is not a marking of the scale is taken as it stands.
  */
 export const exactFNumber = (marked: number): number => {
-  const k = apertureLabels.indexOf(marked);
+  const k = placeOn(apertureLabels, marked);
   return k < 0 ? marked : 2 ** (k / 6);
+};
+
+/**
+ * Exact shutter time for a marked one, both in seconds: 15 s is really 16, 1/60 is 1/64 (trap T8). Times above 30 s
+ * and times that are not a marking are taken as they stand.
+ */
+export const exactSeconds = (marked: number): number => {
+  const k = placeOn(cameraTimedLabels, marked);
+  return k < 0 ? marked : 2 ** ((k - oneSecond) / 3);
+};
+
+/** Exact ISO speed for a marked one: ISO 1250 is really 100 x 2^(11/3) = 1269.9. Other numbers stay as they are. */
+export const exactIso = (marked: number): number => {
+  const k = placeOn(isoLabels, marked);
+  return k < 0 ? marked : 50 * 2 ** (k / 3);
+};
+
+/** What a camera shows for a setting: "f/2.8", "ISO 3200", "1/60 s", "20 s". Times from 0.3 s on are decimal. */
+export const markedText = (scale: keyof typeof scales, value: number): string => {
+  if (scale === 'aperture') return `f/${Number(value.toFixed(1))}`;
+  if (scale === 'iso') return `ISO ${Math.round(value)}`;
+  return value < 0.3 ? `1/${Math.round(1 / value)} s` : `${Number(value.toFixed(1))} s`;
 };

@@ -1,15 +1,18 @@
-import { type CameraView, cameraView } from '../camera/camera-view.ts';
+import { type CameraView, cameraView, openLens } from '../camera/camera-view.ts';
 import type { Exposure } from '../camera/exposure.ts';
-import { planckLinearSrgb, whiteBalanceMatrix } from '../colour/adaptation.ts';
+import { whiteBalanceMatrix } from '../colour/adaptation.ts';
 import { lightThroughGels } from '../colour/gel.ts';
-import type { Matrix3, Triple } from '../colour/matrix.ts';
+import type { Triple } from '../colour/matrix.ts';
+import { whiteLinearSrgb } from '../colour/white-locus.ts';
 import { mix, type Vec3 } from '../geometry/vec.ts';
 import { type Emitter, type Pose, poseToward } from '../photometry/emitter.ts';
 import type { Camera, Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
+import { ratioFromStops } from '../units/stops.ts';
 import { exactFNumber } from '../units/third-stops.ts';
 import { worldFromDocument } from './axes.ts';
-import { emitterOf, fluxOf } from './lamp-light.ts';
+import type { Development } from './development.ts';
+import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
 import { type Stage, stageOf } from './stage.ts';
 
 /** A moment on a pass's way. */
@@ -43,8 +46,10 @@ export interface WorldLight {
 
 export interface WorldFrame {
   readonly id: string;
+  /** The camera's view as this frame sees it: through the open lens where the focus blur is drawn. */
+  readonly view: CameraView;
   readonly exposure: Exposure;
-  readonly whiteBalance: Matrix3;
+  readonly development: Development;
   /** Passes in order, then moon and sky. */
   readonly lights: readonly WorldLight[];
 }
@@ -52,7 +57,10 @@ export interface WorldFrame {
 /** A setup under one scheme, in core units and world axes: all that tracing and readings need. */
 export interface World {
   readonly stage: Stage;
+  /** Through a pinhole; readings are taken with it. */
   readonly view: CameraView;
+  /** How many times light is followed from surface to surface. */
+  readonly bounces: 0 | 1 | 2;
   /** Width over height of the sensor. */
   readonly aspect: number;
   readonly frames: readonly WorldFrame[];
@@ -72,12 +80,13 @@ const viewOf = (camera: Camera): CameraView =>
   });
 
 const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
-const colourOf = (kelvin: number): Triple => planckLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
+const colourOf = (kelvin: number): Triple => whiteLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
 
 const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
   const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
   if (!lamp) return [];
   const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
+  const clothShare = ratioFromStops(-(pass.cloth?.stops ?? 0));
   // a lamp that stands still is the same source whenever it is lit, so that a new count traces nothing
   const stands = pass.waypoints.length === 1;
   const path = pass.waypoints.map(({ time, position, aim }) => ({
@@ -88,8 +97,13 @@ const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
   return [
     {
       id: pass.id,
-      source: { kind: 'lamp', emitter: emitterOf(lamp), path, onOff: stands ? [0, 1] : [pass.on, pass.off] },
-      strength: scaled(tint, (fluxOf(lamp) * pass.levelPercent * transmission) / 100),
+      source: {
+        kind: 'lamp',
+        emitter: dressedEmitter(emitterOf(lamp, setup.measuredBeams), pass),
+        path,
+        onOff: stands ? [0, 1] : [pass.on, pass.off],
+      },
+      strength: scaled(tint, fluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare),
       seconds: pass.off - pass.on,
     },
   ];
@@ -118,21 +132,34 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
   return lights;
 };
 
-const frameOf = (frame: Frame, setup: Setup): WorldFrame => ({
-  id: frame.id,
-  exposure: { fNumber: exactFNumber(frame.aperture), iso: frame.iso },
-  whiteBalance: whiteBalanceMatrix(frame.whiteBalance.kelvin, frame.whiteBalance.tint),
-  lights: [...frame.passes.flatMap((pass) => lightOfPass(pass, setup)), ...ambientOf(setup, frame.seconds)],
+const developmentOf = ({ drawn, sensor }: Camera, { whiteBalance, iso }: Frame): Development => ({
+  whiteBalance: whiteBalanceMatrix(whiteBalance.kelvin, whiteBalance.tint),
+  response: drawn.response,
+  vignetting: drawn.vignetting,
+  noise: drawn.noise ? { ...sensor, iso } : null,
 });
+
+const frameOf = (frame: Frame, setup: Setup, camera: Camera, pinhole: CameraView): WorldFrame => {
+  const fNumber = exactFNumber(frame.aperture);
+  return {
+    id: frame.id,
+    view: camera.drawn.focusBlur ? openLens(pinhole, camera.focalLengthMm, fNumber, frame.focusMetres) : pinhole,
+    exposure: { fNumber, iso: frame.iso },
+    development: developmentOf(camera, frame),
+    lights: [...frame.passes.flatMap((pass) => lightOfPass(pass, setup)), ...ambientOf(setup, frame.seconds)],
+  };
+};
 
 /** The world of a setup under one of its schemes. The stage is shared between worlds where it can be. */
 export const buildWorld = (setup: Setup, scheme: Scheme): World => {
   const camera = scheme.camera ?? setup.camera;
+  const view = viewOf(camera);
   return {
     stage: stageOf(setup),
-    view: viewOf(camera),
+    view,
+    bounces: setup.bounces as World['bounces'],
     aspect: camera.sensor.widthMm / camera.sensor.heightMm,
-    frames: scheme.frames.map((frame) => frameOf(frame, setup)),
+    frames: scheme.frames.map((frame) => frameOf(frame, setup, camera, view)),
   };
 };
 

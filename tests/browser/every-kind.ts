@@ -16,7 +16,66 @@ const lamps = [
   },
   { kind: 'panel', id: 'panel', name: 'Panel', output: { from: 'lumens', lumens: 200 }, widthMm: 600, heightMm: 400 },
   { kind: 'lantern', id: 'lantern', name: 'Lantern', output: { from: 'lumens', lumens: 80 }, diameterMm: 200 },
-  { kind: 'tube', id: 'tube', name: 'Tube', output: { from: 'lumens', lumens: 150 }, lengthMm: 900 },
+  { kind: 'tube', id: 'tube', name: 'Tube', output: { from: 'lumens', lumens: 150 }, lengthMm: 900, diameterMm: 90 },
+  { kind: 'point', id: 'point', name: 'Point', output: { from: 'lumens', lumens: 90 } },
+  {
+    kind: 'torch',
+    id: 'lobe',
+    name: 'Lobe',
+    output: { from: 'peak-candela', candela: 200 },
+    beam: { shape: 'lobe', degrees: 50 },
+  },
+  {
+    kind: 'panel',
+    id: 'grid',
+    name: 'Panel behind a grid',
+    output: { from: 'lux-at-1-metre', lux: 150 },
+    widthMm: 500,
+    heightMm: 500,
+    beam: { shape: 'lobe', degrees: 40 },
+  },
+  {
+    kind: 'torch',
+    id: 'measured',
+    name: 'Measured torch',
+    output: { from: 'measured' },
+    beam: { shape: 'measured', beamId: 'crooked', turnDegrees: 20 },
+  },
+  {
+    kind: 'point',
+    id: 'measured-point',
+    name: 'Measured bulb',
+    output: { from: 'lumens', lumens: 120 },
+    beam: { shape: 'measured', beamId: 'street' },
+  },
+];
+const lampIds = lamps.map(({ id }) => id);
+
+/** Invented: one beam without symmetry that stops short of the full circle, one bilateral with light behind it. */
+const measuredBeams = [
+  {
+    id: 'crooked',
+    name: 'Crooked',
+    verticalDegrees: [0, 5, 10, 20, 40, 75],
+    horizontalDegrees: [0, 80, 190, 300],
+    candela: [
+      [200, 180, 140, 70, 20, 0],
+      [200, 190, 150, 100, 60, 10],
+      [200, 150, 90, 20, 4, 0],
+      [200, 185, 170, 140, 80, 30],
+    ],
+  },
+  {
+    id: 'street',
+    name: 'Street',
+    verticalDegrees: [0, 30, 60, 90, 180],
+    horizontalDegrees: [0, 60, 180],
+    candela: [
+      [40, 60, 90, 30, 5],
+      [40, 50, 30, 20, 5],
+      [40, 10, 4, 2, 1],
+    ],
+  },
 ];
 
 const pass = (id: string, lampId: string, position: number[], more: object = {}) => ({
@@ -37,15 +96,44 @@ const standing = (kind: string, east: number, more: object) => ({
   parts: [{ kind, turnDegrees: 25, ...more }],
 });
 
-/** A frame for every kind of lamp, a moving pass, gels, moonlight, and sixteen passes at once, over every kind of part. */
-export const everyKindSetup = () => {
+/** What a test may set about the whole setup and its camera. */
+interface Variant {
+  readonly bounces?: number;
+  readonly drawn?: object;
+}
+
+/**
+ * A frame for every kind of lamp and beam, a moving pass, gels, cloth, snoots, moonlight, and sixteen passes at once,
+ * over every kind of part.
+ */
+export const everyKindSetup = ({ bounces = 0, drawn = {} }: Variant = {}) => {
   const gel = { name: 'Full CTO', shiftMired: 159, transmission: 0.55 };
   const single = lamps.map(({ id }, i) => ({
     id,
     name: id,
     seconds: 5,
-    passes: [pass('only', id, [6 - 3 * i, 0.5, 2.2 + 0.2 * i])],
+    passes: [pass('only', id, [6 - 1.4 * i, 0.5, 2.2 + 0.1 * i])],
   }));
+  const dressed = {
+    id: 'dressed',
+    name: 'Gels, cloth, snoot',
+    seconds: 5,
+    passes: [
+      pass('gelled', 'torch', [5, 2, 1], {
+        gels: [
+          gel,
+          { name: 'Half plus green', colour: [0.7, 1, 0.7], transmission: 0.9 },
+          { name: 'ND', transmission: 0.5 },
+        ],
+        cloth: { stops: 1, spreadShare: 0.6 },
+      }),
+      pass('blue', 'panel', [-5, 2, 1.5], {
+        gels: [{ name: 'Half CTB', shiftMired: -78, transmission: 0.55 }],
+        snootDegrees: 50,
+      }),
+      pass('snooted', 'lantern', [0, 4, 2.5], { snootDegrees: 70 }),
+    ],
+  };
   const moving = {
     id: 'moving',
     name: 'Moving',
@@ -68,7 +156,7 @@ export const everyKindSetup = () => {
       // round the camera's side and above the picture: a bare lamp in it would outshine all else
       const turn = Math.PI * (1.1 + (0.8 * i) / 15);
       const position = [7.9 * Math.cos(turn), 8 + 7.9 * Math.sin(turn), 2.5];
-      return pass(`p${i}`, lamps[i % 5]?.id ?? '', position, { levelPercent: 20 + i });
+      return pass(`p${i}`, lampIds[i % lampIds.length] ?? '', position, { levelPercent: 20 + i });
     }),
   };
   return {
@@ -76,6 +164,7 @@ export const everyKindSetup = () => {
     version: 1,
     id: 'every-kind',
     name: 'Every kind',
+    bounces,
     place: { moonlight: { bearingDegrees: 230, altitudeDegrees: 35, illuminanceLux: 0.1 } },
     ground: { relief: [{ kind: 'stones', count: 60, heightMetres: [0.05, 0.3], centre: [0, 7], radiusMetres: 4 }] },
     subjects: [
@@ -92,8 +181,16 @@ export const everyKindSetup = () => {
       focalLengthMm: 28,
       rollDegrees: 4,
       sensor: { widthMm: 32, heightMm: 18 },
+      drawn,
     },
     lamps,
-    schemes: [{ id: 's', name: 'S', frames: [...single, moving, sixteen] }],
+    measuredBeams,
+    schemes: [
+      {
+        id: 's',
+        name: 'S',
+        frames: [...single, dressed, moving, sixteen].map((frame) => ({ aperture: 1.8, focusMetres: 6, ...frame })),
+      },
+    ],
   };
 };

@@ -62,9 +62,22 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
         it(`${sample}, scheme ${id}, frame ${frameId}`, () => compare(text, id, frameId, 300));
   }
 
-  const everyKind = JSON.stringify(everyKindSetup());
-  for (const frameId of ['torch', 'flood', 'panel', 'lantern', 'tube', 'moving', 'sixteen'])
-    it(`every kind of part under moonlight, frame ${frameId}`, () => compare(everyKind, 's', frameId, 1000));
+  const frames = [
+    ...['torch', 'flood', 'panel', 'lantern', 'tube', 'point', 'lobe', 'grid', 'measured', 'measured-point'],
+    ...['dressed', 'moving', 'sixteen'],
+  ];
+  const variants = {
+    'direct light': {},
+    'two bounces': { bounces: 2 },
+    'one bounce through the open lens': { bounces: 1, drawn: { focusBlur: true } },
+    'open lens, fall-off and noise': { drawn: { focusBlur: true, vignetting: true, noise: true } },
+  };
+  for (const [variant, settings] of Object.entries(variants)) {
+    const everyKind = JSON.stringify(everyKindSetup(settings));
+    for (const frameId of frames)
+      it(`every kind of part under moonlight, ${variant}, frame ${frameId}`, () =>
+        compare(everyKind, 's', frameId, 1000));
+  }
 
   it('a blend keeps the brighter of each channel: GPU blend = maximum of the two GPU frames (rel 1e-6)', async () => {
     const text = readFileSync('assets/setups/three-stones.json', 'utf8');
@@ -86,17 +99,20 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
     expect(fromPainted).toBeGreaterThan(100);
   });
 
-  it('the develop shader and core’s response give the same byte (1 of 255) from black to far past saturation', async () => {
-    const ratios = Array.from({ length: 200 }, (_, i) => (i < 100 ? i * 0.03 : 3 + (i - 100) * 0.08));
-    const bytes = await page.evaluate(
-      (values) => (window as unknown as { harness: Harness }).harness.develop(values),
-      ratios,
-    );
-    const expected = developPicture(Float64Array.from(ratios));
-    bytes.forEach((byte, i) => {
-      expect(Math.abs(byte - (expected[i] as number)), `ratio ${ratios[i]}`).toBeLessThanOrEqual(1);
-    });
-    expect(bytes.at(-1)).toBe(255);
-    expect(bytes[0]).toBe(0);
-  });
+  it.each(['soft', 'plain'] as const)(
+    'the develop shader and core’s %s response give the same byte (1 of 255) from black to far past saturation',
+    async (response) => {
+      const ratios = Array.from({ length: 200 }, (_, i) => (i < 100 ? i * 0.03 : 3 + (i - 100) * 0.08));
+      const bytes = await page.evaluate(
+        ([values, curve]) => (window as unknown as { harness: Harness }).harness.develop(values, curve),
+        [ratios, response] as const,
+      );
+      const expected = developPicture(Float64Array.from(ratios), response);
+      bytes.forEach((byte, i) => {
+        expect(Math.abs(byte - (expected[i] as number)), `ratio ${ratios[i]}`).toBeLessThanOrEqual(1);
+      });
+      expect(bytes.at(-1)).toBe(255);
+      expect(bytes[0]).toBe(0);
+    },
+  );
 });

@@ -1,133 +1,168 @@
 import { describe, expect, it } from 'vitest';
-import {
-  beamDistanceFromPeak,
-  coneSolidAngle,
-  exponentFromHalfPeak,
-  intensityPerLumen,
-  lambertianBeam,
-  lobePeakPerLumen,
-  peakFromBeamDistance,
-} from '../../core/photometry/beam.ts';
+import type { Vec3 } from '../../core/geometry/vec.ts';
+import { beamDistanceFromPeak, peakFromBeamDistance } from '../../core/photometry/beam.ts';
 import { pointIlluminance } from '../../core/photometry/closed-forms.ts';
-import { type Emitter, seenEmitter } from '../../core/photometry/emitter.ts';
+import { seenEmitter } from '../../core/photometry/seen-emitter.ts';
 import { lamp } from '../../core/setup/schema/lamp.ts';
+import { meter } from '../../core/trace/meter.ts';
 import { radiansFromDegrees } from '../../core/units/angle.ts';
-import { emitterOf, fluxOf, peakPerLumen } from '../../core/world/lamp-light.ts';
+import { emitterOf, fluxOf } from '../../core/world/lamp-light.ts';
 import { relativeError } from '../core/support/errors.ts';
+import { stageWith, standing } from '../core/support/scenes.ts';
+import { accuracySection } from './support/accuracy.ts';
+import { candela, element, panel, thousandLumens, tube } from './support/lamps.ts';
 
-const lumens = 1000;
-const thousandLumens = { id: 'l', name: 'L', output: { from: 'lumens', lumens } };
+// Rows 1.1 of the check values but for beams, which have a file of their own.
+const { check } = accuracySection('Photometry');
+const stage = stageWith();
+const firstPrinciples = 'first principles, computed';
 
-// Rows 1.1 of the check values. Sources stand beside each check; the numbers are computed there from the named formula.
-describe('point sources and lobes', () => {
-  // inverse square law and Lambert's cosine law, first principles (row 1.1a)
+describe('point sources', () => {
   it.each([
     [5, 400],
     [10, 100],
     [20, 25],
     [50, 4],
-  ])('1.1a: 10 000 cd at %d m square on gives %d lx (rel 1e-15)', (distanceMetres, lux) => {
-    expect(relativeError(pointIlluminance(10_000, 1, distanceMetres), lux)).toBeLessThanOrEqual(1e-15);
-  });
-
-  // I h / r^3, first principles (row 1.1b)
-  it('1.1b: 10 000 cd 2 m up gives 426.692 lx on the floor 3 m away (abs 5e-4 lx, its rounding)', () => {
-    const r = Math.hypot(3, 2);
-    expect(Math.abs(pointIlluminance(10_000, 2 / r, r) - 426.692)).toBeLessThanOrEqual(5e-4);
-  });
-
-  // Phi / 4 pi, first principles (row 1.1c)
-  it('1.1c: an even lantern of 1000 lm gives 79.5775 cd (rel 1e-6)', () => {
-    const lantern = emitterOf(lamp.parse({ kind: 'lantern', ...thousandLumens }));
-    expect(relativeError(lumens * peakPerLumen(lantern), 79.5775)).toBeLessThanOrEqual(1e-6);
-  });
-
-  // Omega = 2 pi (1 - cos a/2), first principles (row 1.1d)
-  it.each([
-    [10, 0.023909, 41824.5],
-    [20, 0.095456, 10476.1],
-    [30, 0.214094, 4670.84],
-    [40, 0.378922, 2639.06],
-    [60, 0.841787, 1187.95],
-    [90, 1.840302, 543.389],
-    [120, Math.PI, 318.31],
   ])(
-    '1.1d: an even cone of %d degrees is %d sr and gives %d cd (rel 3e-5, the table’s rounding)',
-    (degrees, sr, candela) => {
-      const torch = emitterOf(lamp.parse({ kind: 'torch', ...thousandLumens, beam: { shape: 'flood', degrees } }));
-      const half = radiansFromDegrees(degrees / 2);
-      expect(relativeError(coneSolidAngle(Math.cos(half)), sr)).toBeLessThanOrEqual(3e-5);
-      for (const share of [0, 0.5, 0.99]) {
-        const inside = lumens * intensityPerLumen(torch.beam, Math.cos(half * share));
-        expect(relativeError(inside, candela)).toBeLessThanOrEqual(1e-5);
-      }
-      expect(intensityPerLumen(torch.beam, Math.cos(half * 1.01))).toBe(0);
+    '1.1a: 10 000 cd at %d m square on gives %d lx (rel 1e-15), and so it is metered (rel 1e-12)',
+    (metres, expected) => {
+      const row = { id: '1.1a', source: `inverse square law: ${firstPrinciples}`, unit: 'lx', expected };
+      const claim = `10 000 cd square on from ${metres} m`;
+      const ours = pointIlluminance(10_000, 1, metres);
+      check({ ...row, claim: `${claim}, closed form`, ours, tolerance: { relative: 1e-15 } });
+      const torch = thousandLumens({
+        kind: 'torch',
+        output: { from: 'peak-candela', candela: 10_000 },
+        beam: { shape: 'open' },
+      });
+      const place = standing([0, 10, metres], element, emitterOf(torch));
+      const metered = fluxOf(torch) * meter(stage, place, element, [0, 0, 1], 1);
+      check({ ...row, claim: `${claim}, metered`, ours: metered, tolerance: { relative: 1e-12 } });
     },
   );
 
-  // I0 = (n + 1) Phi / 2 pi, first principles (row 1.1e)
-  it.each([
-    [1, 318.31],
-    [2, 477.465],
-    [4, 795.775],
-    [10, 1750.7],
-    [20, 3342.25],
-    [50, 8116.9],
-  ])('1.1e: a lobe cos^%d of 1000 lm peaks at %d cd (rel 1e-5)', (exponent, candela) => {
-    expect(relativeError(lumens * lobePeakPerLumen(exponent), candela)).toBeLessThanOrEqual(1e-5);
+  it('1.1b: 10 000 cd 2 m up gives 426.692 lx on the floor 3 m away (abs 5e-4 lx, its rounding)', () => {
+    const row = { id: '1.1b', source: `I h / r^3: ${firstPrinciples}`, unit: 'lx', expected: 426.692 };
+    const claim = '10 000 cd 2 m up, on the floor 3 m away';
+    const r = Math.hypot(3, 2);
+    const ours = pointIlluminance(10_000, 2 / r, r);
+    check({ ...row, claim: `${claim}, closed form`, ours, tolerance: { absolute: 5e-4 } });
+    const point = thousandLumens({ kind: 'point', output: { from: 'peak-candela', candela: 10_000 } });
+    const place = standing([0, 2, 0], [0, 0, 0], emitterOf(point));
+    const metered = fluxOf(point) * meter(stage, place, [3, 0, 0], [0, 1, 0], 1);
+    check({ ...row, claim: `${claim}, metered`, ours: metered, tolerance: { absolute: 5e-4 } });
   });
 
-  // n = ln 0.5 / ln cos, first principles (row 1.1f)
   it.each([
-    [5, 181.806],
-    [10, 45.2776],
-    [15, 19.9937],
-    [30, 4.8188],
-    [45, 2],
-    [60, 1],
-  ])('1.1f: half peak at %d degrees needs the exponent %d (rel 1e-5)', (degrees, exponent) => {
-    expect(relativeError(exponentFromHalfPeak(radiansFromDegrees(degrees)), exponent)).toBeLessThanOrEqual(1e-5);
+    ['lantern', 0],
+    ['lantern', 75],
+    ['point', 20],
+    ['point', 160],
+  ])('1.1c: an even %s of 1000 lm gives 79.5775 cd at %d degrees off its axis (rel 1e-6)', (kind, degrees) => {
+    check({
+      id: '1.1c',
+      claim: `${kind} of 1000 lm, ${degrees} degrees off its axis`,
+      source: `flux / 4 pi: ${firstPrinciples}`,
+      unit: 'cd',
+      expected: 79.5775,
+      ours: candela(thousandLumens({ kind }), radiansFromDegrees(degrees)),
+      tolerance: { relative: 1e-6 },
+    });
   });
+});
 
-  // I0 = Phi / pi and L = Phi / (pi A) of a Lambertian panel, first principles (row 1.1g; the luminance is that of 1.2k)
-  it('1.1g, 1.2k: a panel 0.6 x 0.6 m of 1000 lm gives 318.310 cd and shows 884.194 cd/m2 from anywhere (rel 1e-6)', () => {
-    const panel: Emitter = { shape: 'rectangle', halfWidthMetres: 0.3, halfHeightMetres: 0.3, beam: lambertianBeam };
-    expect(relativeError(lumens * peakPerLumen(panel), 318.31)).toBeLessThanOrEqual(2e-6);
-    const pose = { position: [0, 0, 0], axis: [0, 0, 1] } as const;
+describe('flat and long Lambertian lamps', () => {
+  it('1.1g, 1.2k: a panel 0.6 x 0.6 m of 1000 lm gives 318.310 cd, and shows 884.194 cd/m2 from anywhere (rel 2e-6)', () => {
+    const tolerance = { relative: 2e-6 };
+    const flat = thousandLumens({ kind: 'panel', widthMm: 600, heightMm: 600 });
+    check({
+      id: '1.1g',
+      claim: 'panel of 1000 lm, on its axis',
+      source: `flux / pi: ${firstPrinciples}`,
+      unit: 'cd',
+      expected: 318.31,
+      ours: candela(flat, 0),
+      tolerance,
+    });
     for (const eye of [
       [0, 0, 3],
       [2, 0, 3],
       [5, 1, 0.7],
     ] as const) {
       const r = Math.hypot(...eye);
-      const seen = seenEmitter(panel, pose, eye, [-eye[0] / r, -eye[1] / r, -eye[2] / r]);
-      expect(relativeError(lumens * (seen?.luminancePerLumen ?? 0), 884.194)).toBeLessThanOrEqual(1e-6);
+      const toLamp: Vec3 = [-eye[0] / r, -eye[1] / r, -eye[2] / r];
+      const seen = seenEmitter(panel(0.6, 0.6), { position: [0, 0, 0], axis: [0, 0, 1] }, eye, toLamp);
+      check({
+        id: '1.2k',
+        claim: `luminance of a panel 0.6 x 0.6 m of 1000 lm, seen from (${eye.join(', ')})`,
+        source: `flux / (pi area): ${firstPrinciples}`,
+        unit: 'cd/m2',
+        expected: 884.194,
+        ours: 1000 * (seen?.luminancePerLumen ?? 0),
+        tolerance,
+      });
     }
   });
 
-  // Phi' = pi^2 I_l of a Lambertian cylinder, first principles (row 1.1h)
-  it('1.1h: a tube sends 9.8696 lm for each candela square to it (rel 1e-5)', () => {
-    const tube = emitterOf(lamp.parse({ kind: 'tube', ...thousandLumens, lengthMm: 1000 }));
-    expect(relativeError(1 / peakPerLumen(tube), 9.8696)).toBeLessThanOrEqual(1e-5);
+  it('1.1h: a tube that gives 1 cd square to it sends 9.8696 lm: as it is rated (rel 1e-5) and by far samples (0.5 %)', () => {
+    const row = {
+      id: '1.1h',
+      source: `pi^2 times the intensity: ${firstPrinciples}`,
+      unit: 'lm',
+      expected: 9.8696,
+    };
+    const output = { from: 'peak-candela', candela: 1 };
+    const rated = fluxOf(thousandLumens({ kind: 'tube', lengthMm: 1000, output }));
+    check({ ...row, claim: 'tube of 1 cd square to it, rated', ours: rated, tolerance: { relative: 1e-5 } });
+    const [away, toward]: [Vec3, Vec3] = [
+      [0, 10, 100],
+      [0, 0, 1],
+    ];
+    const perLumen = meter(stage, standing(away, element, tube(1, 0.015)), element, toward, 16384) * 100 ** 2;
+    check({ ...row, claim: 'tube of 1 cd square to it, sampled', ours: 1 / perLumen, tolerance: { relative: 0.005 } });
   });
+});
 
-  // ANSI/PLATO FL 1-2019: the distance where the beam still gives 0.25 lx; printed distances are rounded (row 1.1i)
+describe('beam distance', () => {
+  const source = 'ANSI/PLATO FL 1-2019: 0.25 lx, after public summaries';
+
   it.each([
     [100, 20],
     [1000, 63.25],
     [10_000, 200],
     [50_000, 447.2],
     [100_000, 632.5],
-  ])('1.1i: %d cd have a beam distance of %d m (abs 0.05 m, the table’s rounding)', (candela, metres) => {
-    expect(Math.abs(beamDistanceFromPeak(candela) - metres)).toBeLessThanOrEqual(0.05);
-    expect(relativeError(peakFromBeamDistance(beamDistanceFromPeak(candela)), candela)).toBeLessThanOrEqual(1e-12);
-  });
+  ])(
+    '1.1i: %d cd have a beam distance of %d m (abs 0.05 m, the table’s rounding) and back (rel 1e-12)',
+    (intensity, expected) => {
+      check({
+        id: '1.1i',
+        claim: `beam distance of ${intensity} cd`,
+        source,
+        unit: 'm',
+        expected,
+        ours: beamDistanceFromPeak(intensity),
+        tolerance: { absolute: 0.05 },
+      });
+      expect(relativeError(peakFromBeamDistance(beamDistanceFromPeak(intensity)), intensity)).toBeLessThanOrEqual(
+        1e-12,
+      );
+    },
+  );
 
-  it('1.1i: a torch known by its beam distance of 200 m has 10 000 cd in its middle, whatever its beam (rel 1e-12)', () => {
-    const output = { from: 'beam-distance', distanceMetres: 200 };
-    for (const beam of [{ shape: 'open' }, { shape: 'flood', degrees: 20 }, { shape: 'spot', beamDegrees: 8 }]) {
-      const torch = lamp.parse({ kind: 'torch', id: 'l', name: 'L', output, beam });
-      expect(relativeError(fluxOf(torch) * peakPerLumen(emitterOf(torch)), 10_000)).toBeLessThanOrEqual(1e-12);
-    }
-  });
+  it.each([{ shape: 'open' }, { shape: 'flood', degrees: 20 }, { shape: 'spot', beamDegrees: 8 }])(
+    '1.1i: a torch known by its beam distance of 200 m has 10 000 cd in its middle, whatever its beam: %o (rel 1e-9)',
+    (beam) => {
+      const output = { from: 'beam-distance', distanceMetres: 200 };
+      check({
+        id: '1.1i',
+        claim: `middle of a torch rated 200 m, ${beam.shape} beam`,
+        source,
+        unit: 'cd',
+        expected: 10_000,
+        ours: candela(lamp.parse({ kind: 'torch', id: 'lamp', name: 'Lamp', output, beam }), 0),
+        tolerance: { relative: 1e-9 },
+      });
+    },
+  );
 });

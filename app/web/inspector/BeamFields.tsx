@@ -13,7 +13,8 @@ const shapes: readonly (readonly [Beam['shape'], string])[] = [
 
 const reshape = (width: number, shape: Beam['shape']): Beam => {
   if (shape === 'spot') return { shape, beamDegrees: width, spillDegrees: 100, spillShare: 0.3 };
-  return shape === 'flood' ? { shape, degrees: width } : { shape };
+  if (shape === 'flood' || shape === 'lobe') return { shape, degrees: width };
+  return { shape: 'open' };
 };
 
 /** How wide the beam is. Lanterns and tubes shine all round and have no such fields. */

@@ -79,6 +79,8 @@ const OutputField = ({ lamp, set }: { lamp: Lamp; set: (output: Output) => void 
           onChange={(lux) => set({ from: 'lux-at-1-metre', lux })}
         />
       );
+    case 'measured':
+      return null;
   }
 };
 

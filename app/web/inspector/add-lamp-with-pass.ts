@@ -61,6 +61,8 @@ export const addLampWithPass = (
     off: Math.min(5, frame.seconds),
     levelPercent: 100,
     gels: [],
+    cloth: null,
+    snootDegrees: null,
     waypoints: [{ time: 0, position: freePlace(setup, scheme), aim: cameraOf(setup, scheme.id).aim }],
   };
   return { setup: addPass(withLamp, { schemeId: scheme.id, frameId: frame.id }, pass), passId };

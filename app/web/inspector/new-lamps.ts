@@ -42,5 +42,15 @@ export const newLamps: Readonly<Record<Lamp['kind'], Lamp>> = {
     temperatureKelvin: 5600,
     lowestLevelPercent: 1,
     lengthMm: 600,
+    diameterMm: 30,
+  },
+  point: {
+    kind: 'point',
+    id: 'point',
+    name: 'Bare bulb',
+    output: { from: 'lumens', lumens: 60 },
+    temperatureKelvin: 3000,
+    lowestLevelPercent: 5,
+    beam: { shape: 'even' },
   },
 };

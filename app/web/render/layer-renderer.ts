@@ -1,16 +1,12 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
-import type { CameraView } from '../../../core/camera/camera-view.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { Source } from '../../../core/world/world.ts';
 import { keptSamples, LayerStore, type Shot, type Size, type StoredLayer } from './layer-store.ts';
 import { type JobKind, Pace } from './pace.ts';
-import { type Band, Tracer } from './tracer.ts';
+import { type Band, type LightTask, Tracer } from './tracer.ts';
 
-/** A source wanted over a camera's picture; `label` is what counters call it. */
-export interface WantedLayer {
+/** A source's light wanted over a camera's picture; `label` is what counters call it. */
+export interface WantedLayer extends LightTask {
   readonly label: string;
-  readonly view: CameraView;
-  readonly source: Source;
 }
 
 /** What was traced since the start; tests hold the promises of design.md to these. */
@@ -65,10 +61,10 @@ export class LayerRenderer {
     // a job under way may be reading the coarse first hits: they are not resized under it
     const coarseSize = this.job ? null : this.coarseSize(size);
     this.labels = new Map();
-    this.wanted = layers.map(({ label, view, source }) => {
+    this.wanted = layers.map(({ label, view, source, bounces }) => {
       const shotKey = `${stage.key}|${size.width}x${size.height}|${JSON.stringify(view)}`;
       const shot = this.store.shot(shotKey, view, size, coarseSize ?? this.coarseSize(size), coarseSize !== null);
-      const layer = this.store.layer(`${shotKey}|${JSON.stringify(source)}`, source, shot);
+      const layer = this.store.layer(`${shotKey}|${bounces}|${JSON.stringify(source)}`, source, bounces, shot);
       if (!this.labels.has(layer)) this.labels.set(layer, label);
       return layer;
     });
@@ -90,7 +86,7 @@ export class LayerRenderer {
     const { job } = this;
     if (!job) return;
     const useful =
-      job.kind === 'light' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
+      job.kind !== 'hits' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
     if (!useful) this.dropJob();
   }
 
@@ -100,9 +96,9 @@ export class LayerRenderer {
     this.job = null;
   }
 
-  /** Whether every wanted layer can be shown, if only coarsely. */
+  /** Whether all direct light can be shown, if only coarsely. Bounced light is not waited for. */
   get isShowable(): boolean {
-    return this.wanted.every((layer) => layer.full !== null || layer.coarse !== null);
+    return this.wanted.every((layer) => layer.bounces > 0 || layer.full !== null || layer.coarse !== null);
   }
 
   /** Fewest samples in any wanted layer. */
@@ -151,12 +147,13 @@ export class LayerRenderer {
     if (job.row < job.target.height) return false;
     job.done();
     this.job = null;
-    return job.kind === 'light';
+    return job.kind !== 'hits';
   }
 
-  /** Coarse pictures first, then the layer with the fewest samples. */
+  /** Coarse pictures of direct light first, then the layer with the fewest samples; direct light goes before bounced. */
   private nextJob(): Job | null {
-    const bare = this.options.coarseFirst && this.wanted.find((layer) => !layer.coarse && !layer.full);
+    const isBare = (layer: StoredLayer) => layer.bounces === 0 && !layer.coarse && !layer.full;
+    const bare = this.options.coarseFirst && this.wanted.find(isBare);
     if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.coarseJob(bare);
     const least = this.wanted.reduce<StoredLayer | null>(
       (best, next) => (!best || next.samples < best.samples ? next : best),
@@ -226,13 +223,13 @@ export class LayerRenderer {
     done: () => void,
   ): Job {
     const draw = (band: Band) =>
-      this.tracer.traceLight(layer.shot.view, layer.source, sample, hits, before, target, band);
+      this.tracer.traceLight({ ...layer, view: layer.shot.view }, sample, hits, before, target, band);
     const count = () => {
       done();
       const label = this.labels.get(layer) ?? '';
       this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
     };
-    return { kind: 'light', target, draw, done: count, layer, row: 0 };
+    return { kind: layer.bounces > 0 ? 'bounce' : 'light', target, draw, done: count, layer, row: 0 };
   }
 
   /** Starts over after the card lost everything. */

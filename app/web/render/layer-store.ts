@@ -1,6 +1,6 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
-import type { Source } from '../../../core/world/world.ts';
+import type { Source, World } from '../../../core/world/world.ts';
 import { floatTarget, recordTarget, targetBytes } from './targets.ts';
 
 /** A size in texels. */
@@ -13,6 +13,8 @@ export interface Size {
 export interface StoredLayer {
   readonly key: string;
   readonly source: Source;
+  /** 0 = direct light; else what came by way of that many other surfaces at most. */
+  readonly bounces: World['bounces'];
   readonly shot: Shot;
   /** A quick small picture shown until the full one has its first sample. */
   coarse: WebGLRenderTarget | null;
@@ -85,10 +87,10 @@ export class LayerStore {
     return shot;
   }
 
-  layer(key: string, source: Source, shot: Shot): StoredLayer {
+  layer(key: string, source: Source, bounces: World['bounces'], shot: Shot): StoredLayer {
     let layer = this.layers.get(key);
     if (!layer) {
-      layer = { key, source, shot, coarse: null, full: null, samples: 0, lastUsed: 0 };
+      layer = { key, source, bounces, shot, coarse: null, full: null, samples: 0, lastUsed: 0 };
       this.layers.set(key, layer);
     }
     layer.lastUsed = ++this.clock;

@@ -1,7 +1,14 @@
-import { type Texture, Vector2, Vector3, type WebGLRenderer, type WebGLRenderTarget } from 'three';
-import type { Matrix3, Triple } from '../../../core/colour/matrix.ts';
+import { Matrix3, type Texture, Vector2, Vector3, type WebGLRenderer, type WebGLRenderTarget } from 'three';
+import type { CameraView } from '../../../core/camera/camera-view.ts';
+import type { Response } from '../../../core/camera/response.ts';
+import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
+import type { Triple } from '../../../core/colour/matrix.ts';
+import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
+import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
-import { blendFragment, blendModes, developFragment, layersPerPass, mixFragment } from './shaders/picture.frag.ts';
+import { developFragment } from './shaders/develop.frag.ts';
+import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
+import { blendModes, recordFragment } from './shaders/record.frag.ts';
 import { floatTarget } from './targets.ts';
 import { matrixFromRows } from './uniforms.ts';
 
@@ -14,10 +21,14 @@ export interface WeightedLayer {
 /** A frame to be mixed. */
 export interface FrameMix {
   readonly layers: readonly WeightedLayer[];
-  readonly whiteBalance: Matrix3;
+  readonly development: Development;
+  readonly view: CameraView;
   /** Strength in the blend. */
   readonly weight: number;
 }
+
+/** CSS pixels between the strokes that mark full channels. */
+const markPitchPixels = 6;
 
 /** Turns layers into pictures: weights, white balance, blend of frames, response, screen. Traces nothing. */
 export class Mixer {
@@ -31,16 +42,13 @@ export class Mixer {
     startFresh: { value: true },
     pictureSize: { value: new Vector2() },
   });
-  private readonly blendPass = new FullScreenPass(blendFragment, {
+  private readonly recordPass = new FullScreenPass(recordFragment, {
     frameSum: { value: null as Texture | null },
     before: { value: null as Texture | null },
-    whiteBalance: {
-      value: matrixFromRows([
-        [1, 0, 0],
-        [0, 1, 0],
-        [0, 0, 1],
-      ]),
-    },
+    whiteBalance: { value: new Matrix3() },
+    fallOffTangents: { value: new Vector2() },
+    noise: { value: new Vector3() },
+    pictureSize: { value: new Vector2() },
     frameWeight: { value: 1 },
     mode: { value: 0 },
   });
@@ -48,6 +56,8 @@ export class Mixer {
     picture: { value: null as Texture | null },
     screenOrigin: { value: new Vector2() },
     screenSize: { value: new Vector2() },
+    isPlain: { value: false },
+    markPitch: { value: 0 },
   });
 
   constructor(gl: WebGLRenderer) {
@@ -84,36 +94,58 @@ export class Mixer {
     return sum as WebGLRenderTarget;
   }
 
-  /** Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey. Kept until the next picture is mixed. */
+  private setDevelopment({ whiteBalance, vignetting, noise }: Development, view: CameraView, width: number): void {
+    const u = this.recordPass.uniforms;
+    u.whiteBalance.value = matrixFromRows(whiteBalance);
+    u.fallOffTangents.value.set(vignetting ? view.tanHalfWidth : 0, vignetting ? view.tanHalfHeight : 0);
+    if (!noise) u.noise.value.set(0, 0, 1);
+    else {
+      const electrons = electronsAtMidGrey(noise, Math.max(noise.iso, noise.baseIso));
+      u.noise.value.set(electrons, noise.readNoiseElectrons, pixelsBinned(noise, width));
+    }
+  }
+
+  /**
+   * Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey; the fourth number tells which
+   * channels are full. Kept until the next picture is mixed.
+   */
   mix(
     frames: readonly FrameMix[],
     mode: 'lighten' | 'add' | 'average',
     width: number,
     height: number,
   ): WebGLRenderTarget {
-    const u = this.blendPass.uniforms;
+    const u = this.recordPass.uniforms;
+    u.pictureSize.value.set(width, height);
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {
       u.frameSum.value = this.sumLayers(frame.layers, width, height).texture;
       u.before.value = picture?.texture ?? null;
-      u.whiteBalance.value = matrixFromRows(frame.whiteBalance);
+      this.setDevelopment(frame.development, frame.view, width);
       u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;
       u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
       const next = this.target(`picture-${(frames.length - 1 - i) % 2}`, width, height);
-      this.blendPass.draw(this.gl, next);
+      this.recordPass.draw(this.gl, next);
       picture = next;
     });
     return picture ?? this.target('picture-0', width, height);
   }
 
-  /** Puts a picture on the screen, in device pixels from the lower left. */
-  develop(picture: { readonly texture: Texture }, x: number, y: number, width: number, height: number): void {
+  /** Puts a picture on the screen, in device pixels from the lower left, with full channels marked if asked. */
+  develop(
+    picture: { readonly texture: Texture },
+    { x, y, width, height }: { x: number; y: number; width: number; height: number },
+    response: Response,
+    marksFull: boolean,
+  ): void {
     const u = this.developPass.uniforms;
+    const gl = this.gl;
+    const ratio = gl.getPixelRatio();
     u.picture.value = picture.texture;
     u.screenOrigin.value.set(x, y);
     u.screenSize.value.set(width, height);
-    const gl = this.gl;
-    const ratio = gl.getPixelRatio();
+    u.isPlain.value = response === 'plain';
+    u.markPitch.value = marksFull ? markPitchPixels * ratio : 0;
     gl.setViewport(x / ratio, y / ratio, width / ratio, height / ratio);
     gl.setScissor(x / ratio, y / ratio, width / ratio, height / ratio);
     gl.setScissorTest(true);
@@ -123,6 +155,6 @@ export class Mixer {
 
   dispose(): void {
     for (const target of this.targets.values()) target.dispose();
-    for (const pass of [this.mixPass, this.blendPass, this.developPass]) pass.dispose();
+    for (const pass of [this.mixPass, this.recordPass, this.developPass]) pass.dispose();
   }
 }

@@ -1,4 +1,4 @@
-export type JobKind = 'hits' | 'light';
+export type JobKind = 'hits' | 'light' | 'bounce';
 
 /** Fewest texels that a job is cut to, so that the slowest card still gets on. */
 const leastTexels = 4000;
@@ -14,7 +14,7 @@ export class Pace {
   private readonly budgetMilliseconds: number;
   private job: { fence: WebGLSync; kind: JobKind; texels: number; startedAt: number } | null = null;
   /** Texels that fit the budget, as far as is known. */
-  readonly texels: Record<JobKind, number> = { hits: 20_000, light: 20_000 };
+  readonly texels: Record<JobKind, number> = { hits: 20_000, light: 20_000, bounce: 10_000 };
 
   constructor(context: WebGL2RenderingContext, budgetMilliseconds = 12) {
     this.context = context;

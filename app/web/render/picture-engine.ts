@@ -3,7 +3,7 @@ import { layerWeight } from '../../../core/trace/picture.ts';
 import type { World, WorldFrame } from '../../../core/world/world.ts';
 import { LayerRenderer, type TraceCounters, type WantedLayer } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
-import { type FrameMix, Mixer } from './mixer.ts';
+import { type FrameMix, Mixer, type WeightedLayer } from './mixer.ts';
 
 /** One picture on the screen: some frames of a world, blended, in a rectangle of device pixels from the lower left. */
 export interface Tile {
@@ -11,6 +11,8 @@ export interface Tile {
   readonly world: World;
   readonly frames: readonly { readonly frame: WorldFrame; readonly weight: number }[];
   readonly mode: 'lighten' | 'add' | 'average';
+  /** Whether full channels are marked. */
+  readonly marksFull: boolean;
   readonly x: number;
   readonly y: number;
   readonly width: number;
@@ -39,7 +41,11 @@ export interface EngineState {
 const pollMilliseconds = 3;
 
 /** By place among the frame's lights: ids alone do not do, a pass may be called "sky". */
-const storeKey = (tile: Tile, frame: WorldFrame, light: number): string => `${tile.name}/${frame.id}/${light}`;
+const storeKey = (tile: Tile, frame: WorldFrame, light: number, bounces: number): string =>
+  `${tile.name}/${frame.id}/${light}/${bounces}`;
+
+/** Samples of bounced light under which it is only noise and is left out of the picture. */
+const fewestBounced = 4;
 
 /**
  * Runs layers, mixing and developing for what is on the screen, a little at a time, and stops when done. Tracing goes on
@@ -56,9 +62,11 @@ export class PictureEngine {
   private developed = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private readonly onStale: () => void;
+  private readonly maxSamples: number;
 
   constructor(gl: WebGLRenderer, onStale: () => void, maxSamples = 64) {
     this.gl = gl;
+    this.maxSamples = maxSamples;
     this.onStale = onStale;
     this.layers = new LayerRenderer(gl, { maxSamples, coarseFirst: true });
     this.mixer = new Mixer(gl);
@@ -124,16 +132,19 @@ export class PictureEngine {
     this.next = null;
     this.scene = scene;
     this.isStale = true;
-    const wanted = new Map<string, WantedLayer>();
+    const direct = new Map<string, WantedLayer>();
+    const bounced = new Map<string, WantedLayer>();
     for (const tile of scene.tiles)
       for (const { frame } of tile.frames)
-        frame.lights.forEach((light, i) => {
-          wanted.set(storeKey(tile, frame, i), {
-            label: light.source.kind === 'lamp' ? `${tile.name}/${light.id}` : light.id,
-            view: tile.world.view,
-            source: light.source,
-          });
+        frame.lights.forEach(({ id, source }, i) => {
+          const { bounces } = tile.world;
+          const label = source.kind === 'lamp' ? `${tile.name}/${id}` : id;
+          const layer = { label, view: frame.view, source, bounces: 0 } as const;
+          direct.set(storeKey(tile, frame, i, 0), layer);
+          if (bounces > 0)
+            bounced.set(storeKey(tile, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
         });
+    const wanted = new Map([...direct, ...bounced]);
     const stage = scene.tiles[0]?.world.stage;
     this.stored.clear();
     if (!stage) return;
@@ -152,17 +163,22 @@ export class PictureEngine {
     for (const tile of scene.tiles) {
       const mixes = tile.frames.map(({ frame, weight }) => this.frameMix(tile, frame, weight));
       const picture = this.mixer.mix(mixes, tile.mode, scene.size.width, scene.size.height);
-      this.mixer.develop(picture, tile.x, tile.y, tile.width, tile.height);
+      const response = tile.frames[0]?.frame.development.response ?? 'soft';
+      this.mixer.develop(picture, tile, response, tile.marksFull);
     }
   }
 
   private frameMix(tile: Tile, frame: WorldFrame, weight: number): FrameMix {
-    const layers = frame.lights.map((light, i) => {
-      const stored = this.stored.get(storeKey(tile, frame, i));
-      const target = stored?.full ?? stored?.coarse;
-      return { texture: target?.texture as Texture, weight: layerWeight(frame, light) };
+    const { bounces } = tile.world;
+    const layers = frame.lights.flatMap((light, i): WeightedLayer[] => {
+      const stored = this.stored.get(storeKey(tile, frame, i, 0));
+      const texture = (stored?.full ?? stored?.coarse)?.texture as Texture;
+      const weight = layerWeight(frame, light);
+      const far = bounces > 0 ? this.stored.get(storeKey(tile, frame, i, bounces)) : undefined;
+      const farTexture = far && far.samples >= Math.min(fewestBounced, this.maxSamples) ? far.full?.texture : undefined;
+      return [{ texture, weight }, ...(farTexture ? [{ texture: farTexture, weight }] : [])];
     });
-    return { layers, whiteBalance: frame.whiteBalance, weight };
+    return { layers, development: frame.development, view: frame.view, weight };
   }
 
   /** Starts over after a lost context. */

@@ -2,10 +2,11 @@ import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { dimension, sharedSampleNumber } from '../../../core/trace/sequence.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { Source } from '../../../core/world/world.ts';
+import type { Source, World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
+import { MeasuredTables } from './measured-tables.ts';
 import { firstHitFragment } from './shaders/first-hit.frag.ts';
-import { lightFragment } from './shaders/light.frag.ts';
+import { bounceFragment, lightFragment } from './shaders/light.frag.ts';
 import { createStageTextures, type StageTextures } from './stage-textures.ts';
 import { cameraUniforms, setCamera, setSource, setStage, sourceUniforms, stageUniforms } from './uniforms.ts';
 
@@ -15,18 +16,9 @@ export interface Band {
   readonly to: number;
 }
 
-/** The two tracing passes over one stage: first hits of a sample, and one sample of one source over them. */
-export class Tracer {
-  private readonly gl: WebGLRenderer;
-  private stage: Stage | null = null;
-  private textures: StageTextures | null = null;
-  private readonly firstHits = new FullScreenPass(
-    firstHitFragment,
-    { ...stageUniforms(), ...cameraUniforms() },
-    { STACK_SIZE: 24 },
-  );
-  private readonly light = new FullScreenPass(
-    lightFragment,
+const lightPass = (fragment: string, bounces: number) =>
+  new FullScreenPass(
+    fragment,
     {
       ...stageUniforms(),
       ...cameraUniforms(),
@@ -34,8 +26,30 @@ export class Tracer {
       firstHits: { value: null as unknown },
       meanSoFar: { value: null as unknown },
     },
+    { STACK_SIZE: 24, BOUNCES: bounces },
+  );
+
+/** What a sample of light is taken of. */
+export interface LightTask {
+  readonly view: CameraView;
+  readonly source: Source;
+  /** 0 = the direct light; else what comes by way of that many other surfaces at most. */
+  readonly bounces: World['bounces'];
+}
+
+/** The tracing passes over one stage: first hits of a sample, and one sample of one source's light over them. */
+export class Tracer {
+  private readonly gl: WebGLRenderer;
+  private stage: Stage | null = null;
+  private textures: StageTextures | null = null;
+  private readonly tables = new MeasuredTables();
+  private readonly firstHits = new FullScreenPass(
+    firstHitFragment,
+    { ...stageUniforms(), ...cameraUniforms() },
     { STACK_SIZE: 24 },
   );
+  /** By bounces; compiled when first used. */
+  private readonly light = [lightPass(lightFragment, 0), lightPass(bounceFragment, 1), lightPass(bounceFragment, 2)];
 
   constructor(gl: WebGLRenderer) {
     this.gl = gl;
@@ -47,7 +61,7 @@ export class Tracer {
     this.textures?.dispose();
     this.stage = stage;
     this.textures = createStageTextures(stage);
-    for (const pass of [this.firstHits, this.light]) {
+    for (const pass of [this.firstHits, ...this.light]) {
       setStage(pass.uniforms, this.textures);
       pass.define('STACK_SIZE', this.textures.stackSize);
     }
@@ -60,27 +74,27 @@ export class Tracer {
     this.firstHits.draw(this.gl, target, band.from, band.to);
   }
 
-  /** Running mean after one more sample of a source: reads `before`, writes `after`; both differ. */
+  /** Running mean after one more sample of light: reads `before`, writes `after`; both differ. */
   traceLight(
-    view: CameraView,
-    source: Source,
+    { view, source, bounces }: LightTask,
     sample: number,
     hits: WebGLRenderTarget,
     before: WebGLRenderTarget | null,
     after: WebGLRenderTarget,
     band: Band,
   ): void {
-    const u = this.light.uniforms;
+    const pass = this.light[bounces] as (typeof this.light)[number];
+    const u = pass.uniforms;
     setCamera(u, view, after, sample);
-    setSource(u, source, sharedSampleNumber(sample, dimension.time));
+    setSource(u, source, sharedSampleNumber(sample, dimension.time), this.tables);
     u.firstHits.value = hits.texture;
     u.meanSoFar.value = before?.texture ?? null;
-    this.light.draw(this.gl, after, band.from, band.to);
+    pass.draw(this.gl, after, band.from, band.to);
   }
 
   dispose(): void {
     this.textures?.dispose();
-    this.firstHits.dispose();
-    this.light.dispose();
+    this.tables.dispose();
+    for (const pass of [this.firstHits, ...this.light]) pass.dispose();
   }
 }

@@ -1,13 +1,14 @@
-import { Matrix3, Vector2, Vector3 } from 'three';
+import { Matrix3, type Texture, Vector2, Vector3 } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { basisAround } from '../../../core/geometry/vec.ts';
-import { coneSolidAngle, lobePeakPerLumen } from '../../../core/photometry/beam.ts';
-import type { EmitterShape } from '../../../core/photometry/emitter.ts';
+import { isMeasured, lobePeakPerLumen, spillLevelPerLumen } from '../../../core/photometry/beam.ts';
+import type { Emitter, EmitterShape } from '../../../core/photometry/emitter.ts';
 import { poseAt, type Source } from '../../../core/world/world.ts';
-import { sourceKinds } from './shaders/light.frag.ts';
+import type { MeasuredTables } from './measured-tables.ts';
+import { sourceKinds } from './shaders/irradiance.glsl.ts';
 import type { StageTextures } from './stage-textures.ts';
 
-const shapes: Record<EmitterShape, number> = { disc: 0, rectangle: 1, sphere: 2, tube: 3 };
+const shapes: Record<EmitterShape, number> = { point: 0, disc: 1, rectangle: 2, sphere: 3, tube: 4 };
 const vec3 = () => ({ value: new Vector3() });
 
 export const stageUniforms = () => ({
@@ -23,6 +24,7 @@ export const cameraUniforms = () => ({
   viewUp: vec3(),
   viewForward: vec3(),
   viewTangents: { value: new Vector2() },
+  viewLens: { value: new Vector2() },
   pictureSize: { value: new Vector2() },
   sampleIndex: { value: 0 },
 });
@@ -40,6 +42,10 @@ export const sourceUniforms = () => ({
   lampHalfSize: { value: new Vector2() },
   lampLobe: { value: new Vector2() },
   lampSpill: vec3(),
+  lampFront: { value: new Vector2() },
+  isMeasured: { value: false },
+  measuredTurn: { value: 0 },
+  measuredTable: { value: null as Texture | null },
 });
 
 /** Points uniforms at a stage. */
@@ -62,12 +68,30 @@ export const setCamera = (
   u.viewUp.value.set(...view.up);
   u.viewForward.value.set(...view.forward);
   u.viewTangents.value.set(view.tanHalfWidth, view.tanHalfHeight);
+  u.viewLens.value.set(view.lensRadiusMetres, view.focusMetres);
   u.pictureSize.value.set(size.width, size.height);
   u.sampleIndex.value = sample;
 };
 
+const setBeam = (u: ReturnType<typeof sourceUniforms>, { beam, front }: Emitter, tables: MeasuredTables): void => {
+  u.lampFront.value.set(front?.spreadShare ?? 0, front?.cosSnoot ?? -2);
+  u.isMeasured.value = isMeasured(beam);
+  u.measuredTable.value = isMeasured(beam) ? tables.of(beam) : null;
+  if (isMeasured(beam)) {
+    u.measuredTurn.value = beam.turnRadians;
+    return;
+  }
+  u.lampLobe.value.set(beam.exponent, (1 - beam.spillShare) * lobePeakPerLumen(beam.exponent));
+  u.lampSpill.value.set(beam.cosSpill, beam.cosSpillEven, spillLevelPerLumen(beam));
+};
+
 /** Sets a source as it is at a share of its on-time. */
-export const setSource = (u: ReturnType<typeof sourceUniforms>, source: Source, time: number): void => {
+export const setSource = (
+  u: ReturnType<typeof sourceUniforms>,
+  source: Source,
+  time: number,
+  tables: MeasuredTables,
+): void => {
   u.sourceKind.value = sourceKinds[source.kind];
   if (source.kind === 'moon') {
     const { first, second } = basisAround(source.toward);
@@ -78,16 +102,13 @@ export const setSource = (u: ReturnType<typeof sourceUniforms>, source: Source, 
   if (source.kind !== 'lamp') return;
   const pose = poseAt(source, time);
   const { first, second } = basisAround(pose.axis);
-  const { shape, beam, halfWidthMetres, halfHeightMetres } = source.emitter;
-  u.lampShape.value = shapes[shape];
+  u.lampShape.value = shapes[source.emitter.shape];
   u.lampPosition.value.set(...pose.position);
   u.lampAxis.value.set(...pose.axis);
   u.lampFirst.value.set(...first);
   u.lampSecond.value.set(...second);
-  u.lampHalfSize.value.set(halfWidthMetres, halfHeightMetres);
-  u.lampLobe.value.set(beam.exponent, (1 - beam.spillShare) * lobePeakPerLumen(beam.exponent));
-  const spill = (2 * beam.spillShare) / (coneSolidAngle(beam.cosSpill) + coneSolidAngle(beam.cosSpillEven) || 1);
-  u.lampSpill.value.set(beam.cosSpill, beam.cosSpillEven, spill);
+  u.lampHalfSize.value.set(source.emitter.halfWidthMetres, source.emitter.halfHeightMetres);
+  setBeam(u, source.emitter, tables);
 };
 
 /** three's matrix from a row-major one. */

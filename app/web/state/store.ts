@@ -28,7 +28,7 @@ export interface Notice {
  * Which state lives how long:
  * | key | saved | exported | undoable |
  * | history.present (the setup) | not yet | yes | yes |
- * | schemeId, frameId, showsBlend, compareId, selection, notice, hasUnsaved, run | no | no | no |
+ * | schemeId, frameId, showsBlend, compareId, selection, marksFull, notice, hasUnsaved, run | no | no | no |
  */
 interface AppState {
   readonly history: History<Setup>;
@@ -39,6 +39,8 @@ interface AppState {
   /** The scheme shown beside the present one; null = none. */
   readonly compareId: string | null;
   readonly selection: Selection;
+  /** Whether the picture marks where a channel is full. */
+  readonly marksFull: boolean;
   readonly notice: Notice | null;
   /** Whether anything was changed since it was last saved; opening another document does not save the one before. */
   readonly hasUnsaved: boolean;
@@ -62,6 +64,7 @@ interface AppState {
   chooseFrame(frameId: string): void;
   showBlend(): void;
   compareWith(schemeId: string | null): void;
+  markFull(marks: boolean): void;
   tell(notice: Notice | null): void;
   markSaved(): void;
 }
@@ -118,6 +121,7 @@ export const createAppStore = (setup: Setup) =>
     ...opening(setup),
     history: startHistory(setup),
     hasUnsaved: false,
+    marksFull: false,
     open: (next) => set(({ history }) => ({ ...opening(next), history: record(commitGesture(history), next) })),
     edit: (change, run) =>
       set((state) => {
@@ -147,6 +151,7 @@ export const createAppStore = (setup: Setup) =>
     chooseFrame: (frameId) => set({ frameId, showsBlend: false }),
     showBlend: () => set({ showsBlend: true }),
     compareWith: (compareId) => set({ compareId }),
+    markFull: (marksFull) => set({ marksFull }),
     tell: (notice) => set({ notice }),
     markSaved: () => set({ hasUnsaved: false }),
   }));

@@ -23,12 +23,12 @@ export const Picture = () => {
   const size = useThree((state) => state.size);
   const dpr = useThree((state) => state.viewport.dpr);
   const invalidate = useThree((state) => state.invalidate);
-  const { setup, schemes, frameId } = usePictureView();
+  const { setup, schemes, frameId, marksFull } = usePictureView();
   const engine = useMemo(() => new PictureEngine(gl, invalidate, maxSamples), [gl, invalidate]);
   const [width, height] = [Math.floor(size.width * dpr), Math.floor(size.height * dpr)];
   const scene: Scene = useMemo(
-    () => sceneOf({ setup, schemes, frameId, width, height }),
-    [setup, schemes, frameId, width, height],
+    () => sceneOf({ setup, schemes, frameId, marksFull, width, height }),
+    [setup, schemes, frameId, marksFull, width, height],
   );
 
   useEffect(() => engine.show(scene), [engine, scene]);

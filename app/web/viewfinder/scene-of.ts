@@ -13,6 +13,8 @@ interface View {
   readonly schemes: readonly Scheme[];
   /** Frame shown, by id; null shows the blend. Schemes without that frame show their blend. */
   readonly frameId: string | null;
+  /** Whether full channels are marked. */
+  readonly marksFull: boolean;
   /** Canvas in device pixels. */
   readonly width: number;
   readonly height: number;
@@ -30,7 +32,7 @@ const framesOf = (scheme: Scheme, tile: Pick<Tile, 'world'>, frameId: string | n
 };
 
 /** Lays the pictures of one or two schemes side by side on a canvas, each in its sensor's aspect, and says at which size to trace. */
-export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene => {
+export const sceneOf = ({ setup, schemes, frameId, marksFull, width, height }: View): Scene => {
   const gap = schemes.length > 1 ? 8 : 0;
   // on a phone held upright the pictures stand over each other
   const isStacked = height > width;
@@ -48,6 +50,7 @@ export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene
       world,
       frames: framesOf(scheme, { world }, frameId),
       mode: scheme.blend.mode,
+      marksFull,
       x: (isStacked ? 0 : i * (room + gap)) + Math.floor((room - tileWidth) / 2),
       // from below: the first stands on top
       y: (isStacked ? (schemes.length - 1 - i) * (tall + gap) : 0) + Math.floor((tall - tileHeight) / 2),
@@ -57,7 +60,8 @@ export const sceneOf = ({ setup, schemes, frameId, width, height }: View): Scene
   });
   const first = tiles[0] as Tile;
   const lights = tiles.flatMap((tile) => tile.frames.flatMap(({ frame }) => frame.lights)).length;
-  const bytes = lights * first.width * first.height * 16;
+  const layers = setup.bounces > 0 ? 2 * lights : lights;
+  const bytes = layers * first.width * first.height * 16;
   const shrink = Math.min(1, widestPixels / Math.max(first.width, 1), Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
   const size = {
     width: Math.max(Math.round(first.width * shrink), 1),

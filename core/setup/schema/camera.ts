@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { degrees, position, quantity, whole } from './fields.ts';
+import { choice, degrees, flag, position, quantity, whole } from './fields.ts';
 
 const millimetres = (description: string) => quantity('mm', 1, 120, description);
 
@@ -14,10 +14,26 @@ export const camera = z
         heightMm: millimetres('sensor height').default(24),
         pixelsWide: whole(100, 30000, 'pixels across').default(6000),
         pixelsHigh: whole(100, 30000, 'pixels down').default(4000),
+        fullWellElectrons: quantity('electrons', 500, 1e6, 'what a pixel holds at base ISO').default(72000),
+        baseIso: quantity('', 25, 3200, 'ISO speed at which a pixel is filled').default(100),
+        readNoiseElectrons: quantity('electrons', 0, 100, 'noise of reading a pixel').default(2),
       })
-      .default({ widthMm: 36, heightMm: 24, pixelsWide: 6000, pixelsHigh: 4000 })
+      .prefault({})
       .describe('the sensor'),
     focalLengthMm: quantity('mm', 3, 2000, 'focal length').default(24),
+    sharpness: choice(
+      ['sensor', 'pixel'],
+      'what counts as sharp: a blur of the sensor’s diagonal / 1442, or of two pixels',
+    ).default('sensor'),
+    drawn: z
+      .strictObject({
+        focusBlur: flag('whether what is out of focus is drawn soft').default(false),
+        vignetting: flag('whether the corners darken with the fourth power of the cosine').default(false),
+        noise: flag('whether shot noise and read noise are drawn').default(false),
+        response: choice(['soft', 'plain'], 'highlights roll off softly, or go straight to white').default('soft'),
+      })
+      .prefault({})
+      .describe('what of lens and sensor the picture shows'),
   })
   .refine((c) => c.position.some((v, i) => Math.abs(v - (c.aim[i] as number)) > 1e-6), {
     path: ['aim'],

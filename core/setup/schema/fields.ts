@@ -22,6 +22,9 @@ export const fixed = <const T extends string>(value: T, description: string) => 
 export const choice = <const T extends readonly string[]>(words: T, description: string) =>
   z.enum(words, { error: `must be one of ${words.map((word) => `"${word}"`).join(', ')}` }).describe(description);
 
+/** Yes or no. */
+export const flag = (description: string) => z.boolean({ error: 'must be true or false' }).describe(description);
+
 /** Identifier that other parts of the document point to. */
 export const id = z
   .string({ error: 'must be an id: letters, digits, - and _' })

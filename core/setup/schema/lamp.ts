@@ -21,8 +21,12 @@ const output = z
         from: fixed('lux-at-1-metre', 'the output is known by a measurement at one metre'),
         lux: quantity('lux', 0.01, 1e9, 'measured one metre in front'),
       }),
+      z.strictObject({ from: fixed('measured', 'the output is that of the measured beam') }),
     ],
-    { error: 'must say from what the output is known: "lumens", "beam-distance", "peak-candela" or "lux-at-1-metre"' },
+    {
+      error:
+        'must say from what the output is known: "lumens", "beam-distance", "peak-candela", "lux-at-1-metre" or "measured"',
+    },
   )
   .describe('output at full level, as the box states it');
 
@@ -37,11 +41,32 @@ const spotBeam = z
 const floodBeam = z
   .strictObject({ shape: fixed('flood', 'an even cone'), degrees: degrees(1, 180, 'full angle of the even cone') })
   .describe('an even cone');
+const lobeBeam = z
+  .strictObject({
+    shape: fixed('lobe', 'a soft lobe: a power of the cosine'),
+    degrees: degrees(1, 170, 'full angle where it has fallen to half'),
+  })
+  .describe('a soft lobe, such as a softbox or a panel behind a grid');
 const openBeam = z
   .strictObject({ shape: fixed('open', 'no optics') })
   .describe('a flat source without optics: falls with the cosine');
-const beam = z.discriminatedUnion('shape', [spotBeam, floodBeam, openBeam], {
-  error: 'must be a beam with shape "spot", "flood" or "open"',
+const measuredBeam = z
+  .strictObject({
+    shape: fixed('measured', 'as a photometric file says'),
+    beamId: id.describe('which measured beam of the setup'),
+    turnDegrees: degrees(-360, 360, 'turn about the beam’s axis, counter-clockwise seen from behind the lamp').default(
+      0,
+    ),
+  })
+  .describe('a measured beam; its 0° half plane points left, seen from behind the lamp');
+const evenBeam = z
+  .strictObject({ shape: fixed('even', 'the same in all directions') })
+  .describe('the same in all directions');
+const beam = z.discriminatedUnion('shape', [spotBeam, floodBeam, lobeBeam, openBeam, measuredBeam], {
+  error: 'must be a beam with shape "spot", "flood", "lobe", "open" or "measured"',
+});
+const bareBeam = z.discriminatedUnion('shape', [evenBeam, measuredBeam], {
+  error: 'must be a beam with shape "even" or "measured"',
 });
 
 const common = {
@@ -76,12 +101,18 @@ export const lamp = z
         diameterMm: millimetres('diameter of the globe').default(80),
       }),
       z.strictObject({
-        kind: fixed('tube', 'a straight tube that lies across the aim'),
+        kind: fixed('tube', 'a straight round tube that lies across the aim'),
         ...common,
         lengthMm: millimetres('length'),
+        diameterMm: millimetres('diameter').default(30),
+      }),
+      z.strictObject({
+        kind: fixed('point', 'a bare point of light, without size: its shadows are hard'),
+        ...common,
+        beam: bareBeam.default({ shape: 'even' }),
       }),
     ],
-    { error: 'must be a lamp with kind "torch", "panel", "lantern" or "tube"' },
+    { error: 'must be a lamp with kind "torch", "panel", "lantern", "tube" or "point"' },
   )
   .describe('a light in the bag');
 
@@ -93,3 +124,10 @@ export const gel = z
     colour: rgb.nullable().default(null).describe('theatrical colour, linear RGB; null = none'),
   })
   .describe('a filter in front of a lamp');
+
+export const cloth = z
+  .strictObject({
+    stops: quantity('stops', 0, 16, 'light lost'),
+    spreadShare: quantity('', 0, 1, 'share of the light that leaves it spread, as from a flat white sheet').default(0),
+  })
+  .describe('diffusion cloth over a lamp');

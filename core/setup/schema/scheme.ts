@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
-import { choice, id, metres, name, position, quantity, whole } from './fields.ts';
-import { gel } from './lamp.ts';
+import { choice, degrees, id, metres, name, position, quantity, whole } from './fields.ts';
+import { cloth, gel } from './lamp.ts';
 
 const seconds = (min: number, description: string) => quantity('seconds', min, 36000, description);
 
@@ -27,6 +27,11 @@ export const pass = z
     off: seconds(0, 'lamp off, after the shutter opens; at most the shutter time'),
     levelPercent: quantity('%', 0, 100, 'level, as a share of the lamp’s full output').default(100),
     gels: z.array(gel).max(8, 'must be at most 8').default([]),
+    cloth: cloth.nullable().default(null).describe('diffusion cloth over the lamp; null = none'),
+    snootDegrees: degrees(1, 180, 'full angle')
+      .nullable()
+      .default(null)
+      .describe('full angle that a tube in front of the lamp lets pass (degrees); null = none'),
     waypoints: z.array(waypoint).min(1, 'must have at least one waypoint').max(256, 'must be at most 256'),
   })
   .describe('one use of one lamp in one frame');

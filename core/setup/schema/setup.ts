@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
-import { fixed, id, name } from './fields.ts';
+import { fixed, id, name, quantity, whole } from './fields.ts';
 import { lamp } from './lamp.ts';
+import { measuredBeam } from './measured-beam.ts';
 import { ground, place } from './place.ts';
 import { scheme } from './scheme.ts';
 import { subject } from './subject.ts';
@@ -25,11 +26,14 @@ export const setupSchema = z
     id,
     name,
     note,
+    bounces: whole(0, 2, 'how many times light is followed from surface to surface').default(0),
+    nightLevelStops: quantity('stops', -4, 1, 'how bright a lit target should be, from mid-grey').default(-1.5),
     place: place.prefault({}),
     ground: ground.prefault({}),
     subjects: z.array(subject).max(500, 'must be at most 500').default([]),
     camera,
     lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
+    measuredBeams: z.array(measuredBeam).max(8, 'must be at most 8').default([]),
     schemes: z.array(scheme).min(1, 'must have at least one scheme').max(24, 'must be at most 24'),
   })
   .describe('A Lampfall setup: one place, subjects, a camera, lamps, and ways of lighting them');
@@ -40,8 +44,10 @@ export type Frame = Scheme['frames'][number];
 export type Pass = Frame['passes'][number];
 export type Waypoint = Pass['waypoints'][number];
 export type Gel = Pass['gels'][number];
+export type Cloth = NonNullable<Pass['cloth']>;
 export type Lamp = Setup['lamps'][number];
-export type Beam = Extract<Lamp, { kind: 'torch' }>['beam'];
+export type Beam = Extract<Lamp, { beam: unknown }>['beam'];
+export type MeasuredBeam = Setup['measuredBeams'][number];
 export type Subject = Setup['subjects'][number];
 export type Part = Subject['parts'][number];
 export type Camera = Setup['camera'];

@@ -102,10 +102,10 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
     const [x, y, z] = world.view.position;
     const view = { ...world.view, position: [x + step * 0.01, y, z] as const };
     const start = performance.now();
-    const [layer] = renderer.want(world.stage, [{ label: 'p', view, source }], size);
+    const [layer] = renderer.want(world.stage, [{ label: 'p', view, source, bounces: 0 }], size);
     renderer.runTo(1);
     const weighted = [{ texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light) }];
-    const mix = { layers: weighted, whiteBalance: frame.whiteBalance, weight: 1 };
+    const mix = { layers: weighted, development: frame.development, view, weight: 1 };
     const target = mixer.mix([mix], 'add', size.width, size.height);
     gl.readRenderTargetPixels(target, 0, 0, 1, 1, pixel);
     return performance.now() - start;

@@ -1,6 +1,7 @@
 import { DataTexture, FloatType, RGBAFormat, type Texture, WebGLRenderer } from 'three';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
+import type { Response } from '../../../core/camera/response.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import { layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
@@ -20,7 +21,7 @@ export interface Harness {
   /** The frames of a scheme, blended by its mode, as `picture`. */
   blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
   /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
-  develop(midGreyRatios: number[]): number[];
+  develop(midGreyRatios: number[], response: Response): number[];
   /** Times of a moved lamp over 31,000 triangles. */
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
 }
@@ -42,18 +43,25 @@ const linearPicture = (
   const frames = world.frames.filter(({ id }) => !frameIds || frameIds.includes(id));
   const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
   const mixer = new Mixer(gl);
-  const wanted = frames.flatMap((frame) =>
-    frame.lights.map((light) => ({ label: light.id, view: world.view, source: light.source })),
+  // direct light of all, then bounced light where the setup asks for it
+  const orders = world.bounces > 0 ? ([0, world.bounces] as const) : ([0] as const);
+  const wanted = orders.flatMap((bounces) =>
+    frames.flatMap(({ lights, view }) => lights.map(({ id, source }) => ({ label: id, view, source, bounces }))),
   );
   const layers = renderer.want(world.stage, wanted, size);
   renderer.runTo(samples);
+  const direct = layers.length / orders.length;
   let next = 0;
   const mixes = frames.map((frame) => ({
-    layers: frame.lights.map((light) => ({
-      texture: layers[next++]?.full?.texture as Texture,
-      weight: layerWeight(frame, light),
-    })),
-    whiteBalance: frame.whiteBalance,
+    layers: frame.lights.flatMap((light) => {
+      const at = next++;
+      return orders.map((_, order) => ({
+        texture: layers[at + order * direct]?.full?.texture as Texture,
+        weight: layerWeight(frame, light),
+      }));
+    }),
+    development: frame.development,
+    view: frame.view,
     weight: 1,
   }));
   const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
@@ -72,7 +80,7 @@ const harness: Harness = {
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, [frameId], { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
-  develop(midGreyRatios) {
+  develop(midGreyRatios, response) {
     const width = midGreyRatios.length;
     const data = Float32Array.from(midGreyRatios.flatMap((v) => [v, v, v, 1]));
     const texture = new DataTexture(data, width, 1, RGBAFormat, FloatType);
@@ -80,7 +88,7 @@ const harness: Harness = {
     const mixer = new Mixer(gl);
     gl.setPixelRatio(1);
     gl.setSize(width, 1, false);
-    mixer.develop({ texture }, 0, 0, width, 1);
+    mixer.develop({ texture }, { x: 0, y: 0, width, height: 1 }, response, false);
     const bytes = new Uint8Array(width * 4);
     const context = gl.getContext();
     context.readPixels(0, 0, width, 1, context.RGBA, context.UNSIGNED_BYTE, bytes);

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { adaptationMatrix, planckLinearSrgb, whiteBalanceMatrix } from '../../../core/colour/adaptation.ts';
+import { correlatedColourTemperature } from '../../../core/colour/cct.ts';
+import { chromaticityFromXyz, xyzFromChromaticity } from '../../../core/colour/chromaticity.ts';
 import { apply, invert, type Matrix3, multiply, type Triple } from '../../../core/colour/matrix.ts';
 import { planckChromaticity } from '../../../core/colour/planck-locus.ts';
 import {
@@ -8,9 +10,9 @@ import {
   linearSrgbFromXyz,
   luminanceOfLinearSrgb,
   srgbWhite,
-  xyzFromChromaticity,
   xyzFromLinearSrgb,
 } from '../../../core/colour/srgb.ts';
+import { whiteLinearSrgb } from '../../../core/colour/white-locus.ts';
 
 const identity: Matrix3 = [
   [1, 0, 0],
@@ -21,34 +23,54 @@ const apart = (a: readonly Triple[], b: readonly Triple[]) =>
   Math.max(...a.flatMap((row, r) => row.map((v, c) => Math.abs(v - ((b[r] as Triple)[c] as number)))));
 
 describe('whiteBalanceMatrix', () => {
-  it.each([2000, 2700, 3200, 4200, 5600, 6500, 9000, 12_000])(
-    'light of %d K comes out neutral (R = G = B, abs 1e-3) at the same luminance (rel 1e-9)',
+  it.each([1667, 2000, 2700, 3200, 4200, 4700, 5600, 6500, 9000, 12_000, 25_000])(
+    'a lamp of %d K comes out neutral (R = G = B, abs 1e-12) at the same luminance (rel 1e-12)',
     (kelvin) => {
-      const light = planckLinearSrgb(kelvin);
+      const light = whiteLinearSrgb(kelvin);
       const balanced = apply(whiteBalanceMatrix(kelvin, 0), light);
-      expect(Math.max(...balanced) - Math.min(...balanced)).toBeLessThanOrEqual(1e-3);
-      expect(Math.abs(luminanceOfLinearSrgb(balanced) / luminanceOfLinearSrgb(light) - 1)).toBeLessThanOrEqual(1e-9);
+      expect(Math.max(...balanced) - Math.min(...balanced)).toBeLessThanOrEqual(1e-12);
+      expect(Math.abs(luminanceOfLinearSrgb(balanced) / luminanceOfLinearSrgb(light) - 1)).toBeLessThanOrEqual(1e-12);
     },
   );
 
   it('set warmer than the light it comes out blue, set colder it comes out orange', () => {
-    const light = planckLinearSrgb(4200);
+    const light = whiteLinearSrgb(4200);
     const [r1, , b1] = apply(whiteBalanceMatrix(3200, 0), light);
     const [r2, , b2] = apply(whiteBalanceMatrix(5600, 0), light);
     expect(b1).toBeGreaterThan(r1 * 1.1);
     expect(r2).toBeGreaterThan(b2 * 1.1);
   });
 
-  it('tint goes from green (negative) to magenta (positive)', () => {
-    const light = planckLinearSrgb(4200);
+  it.each([2400, 4200, 6500])('at %d K tint goes from green (negative) to magenta (positive)', (kelvin) => {
+    const light = whiteLinearSrgb(kelvin);
     const greenOver = (tint: number) => {
-      const [r, g, b] = apply(whiteBalanceMatrix(4200, tint), light);
+      const [r, g, b] = apply(whiteBalanceMatrix(kelvin, tint), light);
       return g / ((r + b) / 2);
     };
     expect(greenOver(2)).toBeLessThan(0.98);
     expect(greenOver(-2)).toBeGreaterThan(1.02);
-    expect(greenOver(0)).toBeCloseTo(1, 6);
+    expect(greenOver(0)).toBeCloseTo(1, 12);
   });
+
+  // light that the balance makes neutral, found backward: what it does to the temperature, and how far it is off the locus
+  const neutralised = (kelvin: number, tint: number) => {
+    const light = apply(invert(whiteBalanceMatrix(kelvin, tint)), [1, 1, 1]);
+    const found = correlatedColourTemperature(chromaticityFromXyz(apply(xyzFromLinearSrgb, light)));
+    if (!found) throw new Error('off the locus');
+    return found;
+  };
+
+  it.each([2000, 3200, 4200, 5600, 9000, 12_000])(
+    'at %d K a tint moves the white by a Duv of 0.005 (abs 1e-5) and leaves its temperature (rel 5e-4)',
+    (kelvin) => {
+      const plain = neutralised(kelvin, 0);
+      for (const tint of [-5, -1, 1, 2.5, 5]) {
+        const tinted = neutralised(kelvin, tint);
+        expect(Math.abs(tinted.duv - plain.duv - 0.005 * tint)).toBeLessThanOrEqual(1e-5);
+        expect(Math.abs(tinted.temperatureKelvin / plain.temperatureKelvin - 1)).toBeLessThanOrEqual(5e-4);
+      }
+    },
+  );
 });
 
 describe('adaptationMatrix', () => {
@@ -62,13 +84,13 @@ describe('adaptationMatrix', () => {
 });
 
 describe('planckLinearSrgb', () => {
-  it('has luminance 1 at every temperature, and blue below zero only under 1905 K (rel 1e-12)', () => {
+  it('has luminance 1 at every temperature, and blue below zero only under 1901 K (rel 1e-12)', () => {
     for (let kelvin = 1667; kelvin <= 25_000; kelvin += 61) {
       const rgb = planckLinearSrgb(kelvin);
       expect(Math.abs(luminanceOfLinearSrgb(rgb) - 1)).toBeLessThanOrEqual(1e-12);
-      if (kelvin > 1930) expect(rgb[2]).toBeGreaterThan(0);
+      if (kelvin >= 1901) expect(rgb[2]).toBeGreaterThan(0);
     }
-    expect(planckLinearSrgb(1800)[2]).toBeLessThan(0);
+    expect(planckLinearSrgb(1900)[2]).toBeLessThan(0);
   });
 });
 

@@ -7,9 +7,9 @@ import {
   type EmitterShape,
   emitterSpot,
   poseToward,
-  seenEmitter,
   spotIntensityPerLumen,
 } from '../../../core/photometry/emitter.ts';
+import { seenEmitter } from '../../../core/photometry/seen-emitter.ts';
 import { relativeError } from '../support/errors.ts';
 
 const [w, h] = [0.4, 0.15];

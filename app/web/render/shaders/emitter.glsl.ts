@@ -1,33 +1,67 @@
-/** Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. */
+/** Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. Needs disc. */
 export const emitterGlsl = /* glsl */ `
-const int SHAPE_DISC = 0;
-const int SHAPE_RECTANGLE = 1;
-const int SHAPE_SPHERE = 2;
-const int SHAPE_TUBE = 3;
-const float PI = 3.14159265358979;
+const int SHAPE_POINT = 0;
+const int SHAPE_DISC = 1;
+const int SHAPE_RECTANGLE = 2;
+const int SHAPE_SPHERE = 3;
+const int SHAPE_TUBE = 4;
 
 uniform int lampShape;
 uniform vec3 lampPosition;
 uniform vec3 lampAxis;
 uniform vec3 lampFirst;
 uniform vec3 lampSecond;
+// half width or radius, half height; of a tube half length and radius
 uniform vec2 lampHalfSize;
 // exponent of the hot spot, its peak per lumen; then cosine where the spill ends, cosine up to which it is even, its level
 uniform vec2 lampLobe;
 uniform vec3 lampSpill;
+// share that cloth spreads, cosine where the snoot ends
+uniform vec2 lampFront;
+// a measured beam: row 0 holds the vertical angles, column 0 the horizontal ones, the rest candela per lumen
+uniform bool isMeasured;
+uniform float measuredTurn;
+uniform highp sampler2D measuredTable;
 
-vec2 discFromSquare(vec2 uv) {
-  vec2 ab = 2.0 * uv - 1.0;
-  if (ab == vec2(0.0)) return vec2(0.0);
-  bool wide = abs(ab.x) > abs(ab.y);
-  float radius = wide ? ab.x : ab.y;
-  float turn = wide ? (PI / 4.0) * (ab.y / ab.x) : PI / 2.0 - (PI / 4.0) * (ab.x / ab.y);
-  return radius * vec2(cos(turn), sin(turn));
+float tableAt(int column, int row) { return texelFetch(measuredTable, ivec2(column, row), 0).r; }
+
+// Last place in 1..count - 1 whose angle is at most the one asked for.
+int placeInTable(float angle, int count, bool isRow) {
+  int low = 1;
+  int high = count - 1;
+  while (low < high) {
+    int middle = (low + high + 1) / 2;
+    if ((isRow ? tableAt(middle, 0) : tableAt(0, middle)) <= angle) low = middle; else high = middle - 1;
+  }
+  return low;
 }
 
-float intensityPerLumen(float cosAngle) {
-  if (cosAngle <= 0.0) return 0.0;
-  float lobe = lampLobe.y * pow(cosAngle, lampLobe.x);
+// Twin of core/photometry/distribution.ts.
+float measuredPerLumen(float vertical, float horizontal) {
+  ivec2 count = textureSize(measuredTable, 0) - 1;
+  if (vertical < tableAt(1, 0) || vertical > tableAt(count.x, 0)) return 0.0;
+  float turned = mod(horizontal, 2.0 * PI);
+  int column = placeInTable(vertical, count.x, true);
+  int row = placeInTable(turned, count.y, false);
+  float left = tableAt(column, 0);
+  float low = tableAt(0, row);
+  float across = clamp((vertical - left) / (tableAt(column + 1, 0) - left), 0.0, 1.0);
+  float along = clamp((turned - low) / (tableAt(0, row + 1) - low), 0.0, 1.0);
+  return mix(
+    mix(tableAt(column, row), tableAt(column + 1, row), across),
+    mix(tableAt(column, row + 1), tableAt(column + 1, row + 1), across),
+    along
+  );
+}
+
+float beamIntensity(vec3 direction) {
+  float cosAngle = dot(lampAxis, direction);
+  if (isMeasured) {
+    vec2 across = vec2(dot(lampFirst, direction), dot(lampSecond, direction));
+    float horizontal = across == vec2(0.0) ? 0.0 : atan(-across.y, across.x);
+    return measuredPerLumen(atan(length(across), cosAngle), horizontal - measuredTurn);
+  }
+  float lobe = cosAngle > 0.0 ? lampLobe.y * pow(cosAngle, lampLobe.x) : 0.0;
   if (lampSpill.z == 0.0 || cosAngle < lampSpill.x) return lobe;
   float edge = cosAngle >= lampSpill.y ? 1.0 : (cosAngle - lampSpill.x) / (lampSpill.y - lampSpill.x);
   return lobe + lampSpill.z * edge;
@@ -35,48 +69,32 @@ float intensityPerLumen(float cosAngle) {
 
 vec3 emitterSpot(vec2 uv, out vec3 spotNormal) {
   spotNormal = vec3(0.0);
+  if (lampShape == SHAPE_POINT || uv == vec2(0.5)) return lampPosition;
+  float turn = 2.0 * PI * uv.y;
   if (lampShape == SHAPE_SPHERE) {
-    if (uv == vec2(0.5)) return lampPosition;
     float y = 1.0 - 2.0 * uv.x;
     float r = sqrt(max(1.0 - y * y, 0.0));
-    spotNormal = vec3(r * cos(2.0 * PI * uv.y), y, r * sin(2.0 * PI * uv.y));
+    spotNormal = vec3(r * cos(turn), y, r * sin(turn));
     return lampPosition + spotNormal * lampHalfSize.x;
   }
+  if (lampShape == SHAPE_TUBE) {
+    spotNormal = lampSecond * cos(turn) + lampAxis * sin(turn);
+    return lampPosition + lampFirst * ((2.0 * uv.x - 1.0) * lampHalfSize.x) + spotNormal * lampHalfSize.y;
+  }
   vec2 offset = lampShape == SHAPE_DISC ? discFromSquare(uv) * lampHalfSize.x : (2.0 * uv - 1.0) * lampHalfSize;
-  if (lampShape == SHAPE_TUBE) offset.y = 0.0;
   return lampPosition + lampFirst * offset.x + lampSecond * offset.y;
 }
 
 float spotIntensity(vec3 direction, vec3 spotNormal) {
-  if (lampShape == SHAPE_SPHERE)
-    return spotNormal == vec3(0.0) ? 1.0 / (4.0 * PI) : max(dot(spotNormal, direction), 0.0) / PI;
+  float along = dot(lampAxis, direction);
+  if (along < lampFront.y) return 0.0;
+  if (spotNormal != vec3(0.0)) return max(dot(spotNormal, direction), 0.0) / PI;
+  if (lampShape == SHAPE_SPHERE) return 1.0 / (4.0 * PI);
   if (lampShape == SHAPE_TUBE) {
-    float along = dot(lampFirst, direction);
-    return sqrt(max(1.0 - along * along, 0.0)) / (PI * PI);
+    float level = dot(lampFirst, direction);
+    return sqrt(max(1.0 - level * level, 0.0)) / (PI * PI);
   }
-  return intensityPerLumen(dot(lampAxis, direction));
-}
-
-// Luminance per lumen of the bare lamp along a ray, nearer than limit; 0 where it is not seen.
-float seenEmitter(vec3 origin, vec3 direction, float limit) {
-  vec3 offset = lampPosition - origin;
-  if (lampShape == SHAPE_TUBE) return 0.0;
-  if (lampShape == SHAPE_SPHERE) {
-    float along = dot(offset, direction);
-    float r2 = lampHalfSize.x * lampHalfSize.x;
-    vec3 gap = offset - along * direction;
-    if (along <= 0.0 || dot(gap, gap) > r2) return 0.0;
-    return along - sqrt(r2 - dot(gap, gap)) < limit ? 1.0 / (4.0 * PI * PI * r2) : 0.0;
-  }
-  float cosEmission = -dot(lampAxis, direction);
-  if (cosEmission <= 1e-6) return 0.0;
-  float t = -dot(offset, lampAxis) / cosEmission;
-  if (t <= 0.0 || t >= limit) return 0.0;
-  vec3 local = direction * t - offset;
-  vec2 ab = vec2(dot(local, lampFirst), dot(local, lampSecond));
-  bool disc = lampShape == SHAPE_DISC;
-  bool inside = disc ? dot(ab, ab) <= lampHalfSize.x * lampHalfSize.x : all(lessThanEqual(abs(ab), lampHalfSize));
-  float area = disc ? PI * lampHalfSize.x * lampHalfSize.x : 4.0 * lampHalfSize.x * lampHalfSize.y;
-  return inside ? intensityPerLumen(cosEmission) / (area * cosEmission) : 0.0;
+  float bare = beamIntensity(direction);
+  return bare + lampFront.x * (max(along, 0.0) / PI - bare);
 }
 `;

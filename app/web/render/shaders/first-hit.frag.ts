@@ -1,4 +1,5 @@
 import { cameraGlsl } from './camera.glsl.ts';
+import { discGlsl } from './disc.glsl.ts';
 import { sequenceGlsl } from './sequence.glsl.ts';
 import { treeGlsl } from './tree.glsl.ts';
 
@@ -8,12 +9,14 @@ precision highp float;
 precision highp int;
 ${treeGlsl}
 ${sequenceGlsl}
+${discGlsl}
 ${cameraGlsl}
 out highp uvec4 record;
 
 void main() {
   vec3 hit = vec3(0.0);
-  int triangle = closestHit(eye, cameraDirection(uvec2(gl_FragCoord.xy)), hit);
-  record = triangle < 0 ? uvec4(0u) : uvec4(uint(triangle + 1), floatBitsToUint(hit.y), floatBitsToUint(hit.z), floatBitsToUint(hit.x));
+  Ray ray = cameraRay(uvec2(gl_FragCoord.xy));
+  int triangle = closestHit(ray.origin, ray.direction, hit);
+  record = recordOf(triangle, hit);
 }
 `;

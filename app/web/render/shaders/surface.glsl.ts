@@ -1,4 +1,4 @@
-/** A first hit turned into a place that light falls on, twin of core/trace/surface-point.ts. */
+/** A hit turned into a place that light falls on, twin of core/trace/surface-point.ts. */
 export const surfaceGlsl = /* glsl */ `
 uniform highp sampler2D normals;
 uniform highp sampler2D reflectances;
@@ -14,7 +14,7 @@ vec3 liftToTangent(vec3 p, vec3 corner, vec3 normal) {
   return p - normal * min(dot(p - corner, normal), 0.0);
 }
 
-Surface surfaceOf(uvec4 record, vec3 direction) {
+Surface surfaceOf(uvec4 record, vec3 origin, vec3 direction) {
   int triangle = int(record.x) - 1;
   float u = uintBitsToFloat(record.y);
   float v = uintBitsToFloat(record.z);
@@ -28,7 +28,7 @@ Surface surfaceOf(uvec4 record, vec3 direction) {
   vec3 nb = side * texelFetch(normals, at + ivec2(1, 0), 0).xyz;
   vec3 nc = side * texelFetch(normals, at + ivec2(2, 0), 0).xyz;
   // along the ray: steadier than the corners of a large triangle
-  vec3 position = eye + direction * uintBitsToFloat(record.w);
+  vec3 position = origin + direction * uintBitsToFloat(record.w);
   vec3 smoothed = liftToTangent(position, a.xyz, na) * w + liftToTangent(position, b.xyz, nb) * u + liftToTangent(position, c.xyz, nc) * v;
   vec3 size = abs(position);
   float offset = 1e-5 * (1.0 + max(size.x, max(size.y, size.z)));

@@ -119,4 +119,9 @@ int closestHit(vec3 origin, vec3 direction, out vec3 hit) {
   }
   return found;
 }
+
+// What is kept of a hit: triangle + 1 (0 = sky), weights of corners b and c, distance, as bits.
+uvec4 recordOf(int triangle, vec3 hit) {
+  return triangle < 0 ? uvec4(0u) : uvec4(uint(triangle + 1), floatBitsToUint(hit.y), floatBitsToUint(hit.z), floatBitsToUint(hit.x));
+}
 `;

@@ -1,4 +1,5 @@
-import type { Beam, Lamp, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Beam, Lamp, MeasuredBeam, Setup } from '../../../../core/setup/schema/setup.ts';
+import { fluxOf } from '../../../../core/world/lamp-light.ts';
 import { freshId, replaceById } from './within.ts';
 
 type Output = Lamp['output'];
@@ -20,9 +21,28 @@ export const setLampKelvin = (setup: Setup, lampId: string, temperatureKelvin: n
 export const setLowestLevel = (setup: Setup, lampId: string, lowestLevelPercent: number): Setup =>
   changeLamp(setup, lampId, (lamp) => ({ ...lamp, lowestLevelPercent }));
 
-/** Lanterns and tubes have no beam to set. */
+/** Whether a kind of lamp can have a beam of that shape. */
+const takesBeam = (lamp: Lamp, { shape }: Beam): boolean => {
+  if (lamp.kind === 'point') return shape === 'even' || shape === 'measured';
+  return (lamp.kind === 'torch' || lamp.kind === 'panel') && shape !== 'even';
+};
+
+/**
+ * Gives a lamp another beam, where it can have it. A lamp whose output was that of its measured beam keeps its lumens.
+ */
 export const setLampBeam = (setup: Setup, lampId: string, beam: Beam): Setup =>
-  changeLamp(setup, lampId, (lamp) => (lamp.kind === 'torch' || lamp.kind === 'panel' ? { ...lamp, beam } : lamp));
+  changeLamp(setup, lampId, (lamp) => {
+    if (!takesBeam(lamp, beam)) return lamp;
+    const keeps = lamp.output.from !== 'measured' || beam.shape === 'measured';
+    const lumens = Number(fluxOf(lamp, setup.measuredBeams).toPrecision(4));
+    return { ...lamp, beam, output: keeps ? lamp.output : { from: 'lumens', lumens } } as Lamp;
+  });
+
+/** Takes a measured beam into the setup; its id is made unique and returned. */
+export const addMeasuredBeam = (setup: Setup, beam: MeasuredBeam): { setup: Setup; beamId: string } => {
+  const beamId = freshId(setup.measuredBeams, beam.id);
+  return { setup: { ...setup, measuredBeams: [...setup.measuredBeams, { ...beam, id: beamId }] }, beamId };
+};
 
 /** A lamp put into the bag; its id is made unique and returned. */
 export const addLamp = (setup: Setup, lamp: Lamp): { setup: Setup; lampId: string } => {
