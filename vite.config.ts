@@ -22,7 +22,10 @@ export default defineConfig({
     projects: [
       project('architecture', 'tests/architecture/**/*.test.ts'),
       project('core', 'tests/core/**/*.test.ts', { testTimeout: 60_000 }),
-      project('reference', 'tests/reference/**/*.test.ts'),
+      project('reference', 'tests/reference/**/*.test.ts', {
+        globalSetup: ['tests/reference/support/global-setup.ts'],
+        testTimeout: 60_000,
+      }),
       project('app', 'tests/app/**/*.test.{ts,tsx}', { testTimeout: 60_000 }),
       project('browser', 'tests/browser/**/*.test.ts', {
         globalSetup: ['tests/browser/global-setup.ts'],

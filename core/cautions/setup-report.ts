@@ -1,6 +1,10 @@
+import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
+import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
+import { visibleRange } from '../readings/look-around.ts';
 import { PassReader, type PassReading } from '../readings/pass-reading.ts';
-import type { Scheme, Setup } from '../setup/schema/setup.ts';
-import { buildWorld, type World } from '../world/world.ts';
+import { type StarReading, starReading } from '../readings/star-reading.ts';
+import type { Frame, Scheme, Setup } from '../setup/schema/setup.ts';
+import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { cautionsOf } from './all-cautions.ts';
 import type { Caution } from './caution.ts';
 import { enclosureOf } from './lamp-place.ts';
@@ -8,6 +12,10 @@ import { enclosureOf } from './lamp-place.ts';
 export interface FrameReport {
   readonly id: string;
   readonly passes: readonly PassReading[];
+  /** null when the frame is focused nearer than the lens can. */
+  readonly depth: DepthReading | null;
+  readonly stars: StarReading;
+  readonly clipped: ClippedReading;
   readonly cautions: readonly Caution[];
 }
 
@@ -35,23 +43,36 @@ const cameraInside = (world: World): Caution[] => {
   return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
 };
 
+/** Readings and cautions of a frame's passes. */
+const reportPasses = (setup: Setup, world: World, reader: PassReader, frame: Frame, worldFrame: WorldFrame) => {
+  const [passes, cautions]: [PassReading[], Caution[]] = [[], []];
+  for (const pass of frame.passes) {
+    const light = worldFrame.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
+    const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+    if (!light || !lamp) continue;
+    const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
+    passes.push(reading);
+    const found = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading });
+    cautions.push(...found.map((caution) => ({ ...caution, frameId: frame.id })));
+  }
+  return { passes, cautions };
+};
+
 /** Readings and cautions of one scheme. */
 export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const world = buildWorld(setup, scheme);
+  const camera = scheme.camera ?? setup.camera;
   const reader = new PassReader(world);
+  const range = visibleRange(world);
   const frames = scheme.frames.map((frame, f): FrameReport => {
-    const worldFrame = world.frames[f];
-    const [passes, cautions]: [PassReading[], Caution[]] = [[], []];
-    for (const pass of frame.passes) {
-      const light = worldFrame?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
-      const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-      if (!worldFrame || !light || !lamp) continue;
-      const reading = reader.read(pass, worldFrame, light);
-      passes.push(reading);
-      const found = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading });
-      cautions.push(...found.map((caution) => ({ ...caution, frameId: frame.id })));
-    }
-    return { id: frame.id, passes, cautions };
+    const worldFrame = world.frames[f] as WorldFrame;
+    return {
+      id: frame.id,
+      ...reportPasses(setup, world, reader, frame, worldFrame),
+      depth: depthReading(camera, frame, range),
+      stars: starReading(camera, frame),
+      clipped: clippedReading(world, worldFrame),
+    };
   });
   return {
     id: scheme.id,

@@ -1,11 +1,15 @@
 import { angleBetween, sub, type Vec3 } from '../geometry/vec.ts';
-import type { Pass } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
+import { type BeamReading, beamReading } from './beam-reading.ts';
+import { type ColourReading, colourReading } from './colour-reading.ts';
+import { type CountReading, countReading } from './count-reading.ts';
 import { lampDirection } from './direction.ts';
 import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
+import { type PaintReading, paintReading } from './paint-reading.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading, silhouetteOf } from './rim-reading.ts';
 import { type ShadowReading, shadowReading } from './shadow-reading.ts';
@@ -28,6 +32,22 @@ export interface PassReading {
   readonly lens: LensReading;
   /** On level ground under the aim point; `target` on the surface that the camera sees there. */
   readonly relief: Raking & { readonly target: Raking | null };
+  readonly count: CountReading;
+  readonly beam: BeamReading;
+  readonly colour: ColourReading;
+  /** null when none of the light lands on what the camera sees of the subject. */
+  readonly paint: PaintReading | null;
+}
+
+/** A pass with all that belongs to it. */
+export interface PassToRead {
+  readonly pass: Pass;
+  readonly lamp: Lamp;
+  readonly frame: Frame;
+  readonly worldFrame: WorldFrame;
+  readonly light: WorldLight;
+  /** Level that lit targets should have, from mid-grey. */
+  readonly wantedStops: number;
 }
 
 /** The subject that a pass is about: the one seen at the aim point, else the one nearest to it in the picture; -1 if none. */
@@ -61,12 +81,15 @@ export class PassReader {
     return known;
   }
 
-  read(pass: Pass, frame: WorldFrame, light: WorldLight): PassReading {
+  read({ pass, lamp, frame, worldFrame, light, wantedStops }: PassToRead): PassReading {
     const { stage, view } = this.world;
-    const { position, aim } = middleMoment(light);
+    const moment = middleMoment(light);
+    const { position, aim } = moment;
     const direction = lampDirection(aim, view.position, position);
     const surface = targetSurface(stage, view.position, aim);
+    const target = surface ? targetReading(stage, surface, light, worldFrame.exposure) : null;
     const subject = subjectAt(this.world, aim, surface?.subject ?? -1);
+    const silhouette = this.silhouette(subject);
     return {
       passId: pass.id,
       lampId: pass.lampId,
@@ -74,17 +97,29 @@ export class PassReader {
       clock: clockText(direction.clockHours),
       elevationDegrees: degreesFromRadians(direction.elevationRadians),
       distanceMetres: direction.distanceMetres,
-      target: surface ? targetReading(stage, surface, light, frame.exposure) : null,
+      target,
       shadows: stage.subjects.map((each) => shadowReading(stage, view, each, position)),
-      rim: {
-        subjectId: stage.subjects[subject]?.id ?? null,
-        ...rimReading(stage, this.silhouette(subject), light.source),
-      },
+      rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source) },
       lens: lensReading(this.world, light),
       relief: {
         ...groundRaking(aim, position),
         target: surface ? raking(surface.position, surface.normal, position) : null,
       },
+      count: countReading({
+        light,
+        surface,
+        target,
+        moment,
+        levelPercent: pass.levelPercent,
+        lowestLevelPercent: lamp.lowestLevelPercent,
+        staysLit: pass.held === 'stand' && pass.off - pass.on >= frame.seconds,
+        frameSeconds: frame.seconds,
+        iso: frame.iso,
+        wantedStops,
+      }),
+      beam: beamReading(light, direction.distanceMetres),
+      colour: colourReading(lamp, pass),
+      paint: paintReading(stage, silhouette, light, worldFrame.exposure, wantedStops),
     };
   }
 }

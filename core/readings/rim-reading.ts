@@ -1,6 +1,6 @@
 import { type CameraView, projectPoint, viewDirection } from '../camera/camera-view.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { distance } from '../geometry/vec.ts';
+import { distance, dot, type Vec3 } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
@@ -39,10 +39,31 @@ const pictureBox = (stage: Stage, view: CameraView, subject: number): Box | null
   return box[2] > box[0] && box[3] > box[1] ? box : null;
 };
 
-interface Silhouette {
-  readonly edge: readonly SurfacePoint[];
-  readonly face: readonly SurfacePoint[];
+/** A point of the subject as the camera sees it, with the surface that it stands for. */
+export interface FacePoint {
+  readonly point: SurfacePoint;
+  readonly areaSquareMetres: number;
 }
+
+export interface Silhouette {
+  readonly edge: readonly SurfacePoint[];
+  readonly face: readonly FacePoint[];
+}
+
+/** Least cosine between surface and line of sight that an area is divided by: a cell at the outline is not endless. */
+const leastCos = 0.05;
+
+/** Surface behind a cell of the picture: its solid angle times distance squared, over the cosine. */
+const areaBehind = (
+  view: CameraView,
+  cell: readonly [number, number],
+  direction: Vec3,
+  point: SurfacePoint,
+): number => {
+  const onPlane = cell[0] * 2 * view.tanHalfWidth * cell[1] * 2 * view.tanHalfHeight;
+  const solidAngle = onPlane * dot(direction, view.forward) ** 3;
+  return (solidAngle * point.distance ** 2) / Math.max(-dot(direction, point.normal), leastCos);
+};
 
 /**
  * Outline and face of a subject as the camera sees them: a grid of rays, and for each step from subject to background
@@ -51,7 +72,7 @@ interface Silhouette {
  */
 export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): Silhouette => {
   const box = pictureBox(stage, view, subject);
-  const [edge, face]: [SurfacePoint[], SurfacePoint[]] = [[], []];
+  const [edge, face]: [SurfacePoint[], FacePoint[]] = [[], []];
   if (!box) return { edge, face };
   const step: readonly [number, number] = [(box[2] - box[0]) / grid, (box[3] - box[1]) / grid];
   const look = (x: number, y: number) => surfaceAlong(stage, view.position, viewDirection(view, x, y));
@@ -65,7 +86,8 @@ export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): S
     for (let i = 0; i < grid; i++) {
       const own = seen[j * grid + i];
       if (own?.subject !== subject) continue;
-      face.push(own);
+      const direction = viewDirection(view, ...at(i, j));
+      face.push({ point: own, areaSquareMetres: areaBehind(view, step, direction, own) });
       for (const [di, dj] of [
         [1, 0],
         [-1, 0],
@@ -121,7 +143,7 @@ export const rimReading = (stage: Stage, silhouette: Silhouette, source: Source)
     const lux = meterReceiver(stage, source, point, samples);
     return lux > leastShare * bestLight(source, point) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
   });
-  const skin = face.filter((_, i) => i % 3 === 0).map((point) => lightOn(stage, source, point));
+  const skin = face.filter((_, i) => i % 3 === 0).map(({ point }) => lightOn(stage, source, point));
   const faceMean = skin.length > 0 ? mean(skin) : 0;
   return {
     litShare: lit.length / edge.length,

@@ -9,7 +9,7 @@ import { type Emitter, type Pose, poseToward } from '../photometry/emitter.ts';
 import type { Camera, Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
-import { exactFNumber } from '../units/third-stops.ts';
+import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
 import { worldFromDocument } from './axes.ts';
 import type { Development } from './development.ts';
 import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
@@ -144,9 +144,12 @@ const frameOf = (frame: Frame, setup: Setup, camera: Camera, pinhole: CameraView
   return {
     id: frame.id,
     view: camera.drawn.focusBlur ? openLens(pinhole, camera.focalLengthMm, fNumber, frame.focusMetres) : pinhole,
-    exposure: { fNumber, iso: frame.iso },
+    exposure: { fNumber, iso: exactIso(frame.iso) },
     development: developmentOf(camera, frame),
-    lights: [...frame.passes.flatMap((pass) => lightOfPass(pass, setup)), ...ambientOf(setup, frame.seconds)],
+    lights: [
+      ...frame.passes.flatMap((pass) => lightOfPass(pass, setup)),
+      ...ambientOf(setup, exactSeconds(frame.seconds)),
+    ],
   };
 };
 

@@ -4,7 +4,7 @@ import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { tracePicture } from '../../../core/trace/picture.ts';
-import { exactFNumber } from '../../../core/units/third-stops.ts';
+import { exactFNumber, exactIso } from '../../../core/units/third-stops.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { onePassSetup } from '../support/scenes.ts';
 
@@ -62,8 +62,8 @@ describe('the rule dose = 250 N^2 / ISO', () => {
   it.each(settings)('at f/%d ISO %d brings 18 % grey within 0.15 stop of mid-grey', (marked, iso) => {
     const stops = targetStops(wallUnder((250 * marked ** 2) / iso, marked, iso));
     expect(Math.abs(stops)).toBeLessThanOrEqual(0.15);
-    // reckoned with the exact f-number nothing but the known 0.103 stop is left
-    const exact = targetStops(wallUnder((250 * exactFNumber(marked) ** 2) / iso, marked, iso));
+    // reckoned with the exact f-number and speed nothing but the known 0.103 stop is left
+    const exact = targetStops(wallUnder((250 * exactFNumber(marked) ** 2) / exactIso(iso), marked, iso));
     expect(Math.abs(leftOverStops + 0.103)).toBeLessThanOrEqual(5e-4);
     expect(Math.abs(exact - leftOverStops)).toBeLessThanOrEqual(1e-4);
   });
@@ -76,7 +76,7 @@ describe('the rule dose = 250 N^2 / ISO', () => {
 
   it('the core’s own dose brings it to mid-grey itself (abs 1e-4 stop)', () => {
     for (const [marked, iso] of settings) {
-      const dose = doseForMidGrey({ fNumber: exactFNumber(marked), iso }, 0.18);
+      const dose = doseForMidGrey({ fNumber: exactFNumber(marked), iso: exactIso(iso) }, 0.18);
       expect(Math.abs(targetStops(wallUnder(dose, marked, iso)))).toBeLessThanOrEqual(1e-4);
     }
   });

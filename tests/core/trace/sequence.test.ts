@@ -86,9 +86,13 @@ describe('pixelHash', () => {
 });
 
 describe('sequenceSteps', () => {
-  it('are seven powers of the root of x^8 = x + 1 (abs 2^-32)', () => {
-    const steps = sequenceSteps.map((step) => step / 2 ** 32);
-    expect(steps).toHaveLength(7);
+  it('are seven powers of the root of x^8 = x + 1, then the fractions of the roots of 2, 3, 5, 7 (abs 2e-9)', () => {
+    const all = sequenceSteps.map((step) => step / 2 ** 32);
+    expect(all).toHaveLength(11);
+    [2, 3, 5, 7].forEach((prime, i) => {
+      expect(Math.abs((all[7 + i] as number) - (Math.sqrt(prime) % 1))).toBeLessThanOrEqual(2e-9);
+    });
+    const steps = all.slice(0, 7);
     const root = 1 / (steps[0] as number);
     expect(Math.abs(root ** 8 - root - 1)).toBeLessThanOrEqual(1e-7);
     steps.forEach((step, d) => {

@@ -62,12 +62,12 @@ describe('buildWorld', () => {
     expect(light.seconds).toBe(3);
   });
 
-  it('takes the exact f-number behind the marked one, and the frame’s whole time for the sky', () => {
-    const frame = firstFrame({ camera, pass, frame: { aperture: 2.8, iso: 6400, seconds: 20 } });
+  it('takes the exact f-number, speed and time behind the marked ones; the sky has the frame’s whole time', () => {
+    const frame = firstFrame({ camera, pass, frame: { aperture: 2.8, iso: 5000, seconds: 20 } });
     expect(frame.exposure.fNumber).toBeCloseTo(2 ** 1.5, 12);
-    expect(frame.exposure.iso).toBe(6400);
+    expect(frame.exposure.iso).toBeCloseTo(50 * 2 ** (20 / 3), 9);
     expect(frame.lights.map(({ id }) => id)).toEqual(['pass', 'sky']);
-    expect(frame.lights[1]?.seconds).toBe(20);
+    expect(frame.lights[1]?.seconds).toBeCloseTo(2 ** (13 / 3), 12);
   });
 });
 
@@ -75,18 +75,22 @@ describe('buildWorld', () => {
 describe('mixLayers', () => {
   it('is linear: two layers together are the sum of each alone, doubled strength doubles (rel 1e-12)', () => {
     const frame = firstFrame({ camera, pass });
-    const layers = frame.lights.map((_, i) => Float64Array.from([0.1, 0.2, 0.3, 1, 0, i], (v) => v * (i + 1)));
+    const size = { width: 2, height: 1, samples: 1 };
+    // faint enough that no channel is full
+    const layers = frame.lights.map((_, i) => Float64Array.from([0.1, 0.2, 0.3, 1, 0, i], (v) => v * 1e-3 * (i + 1)));
     const none = layers.map((layer) => new Float64Array(layer.length));
     const [a, b] = [0, 1].map((only) =>
       mixLayers(
         frame,
         layers.map((l, i) => (i === only ? l : (none[i] as Float64Array))),
+        size,
       ),
     ) as [Float64Array, Float64Array];
-    const both = mixLayers(frame, layers);
+    const both = mixLayers(frame, layers, size);
     const twice = mixLayers(
       frame,
       layers.map((l) => l.map((v) => 2 * v)),
+      size,
     );
     both.forEach((v, p) => {
       const sum = (a[p] as number) + (b[p] as number);

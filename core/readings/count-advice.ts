@@ -1,0 +1,71 @@
+import { stepThird } from '../units/third-stops.ts';
+
+/** Whether the level can be had at all, and what to do. */
+export interface CountAdvice {
+  readonly reachable: boolean;
+  readonly advice: readonly string[];
+}
+
+interface TooBright {
+  /** Over the wanted level, with the lamp at its lowest and the shortest count. */
+  readonly stops: number;
+  readonly lowestLevelPercent: number;
+  readonly shortestSeconds: number;
+  readonly staysLit: boolean;
+  readonly distanceMetres: number;
+  readonly standBackMetres: number | null;
+  /** That would be right. */
+  readonly iso: number;
+}
+
+interface TooDark {
+  /** Under the wanted level, with the lamp at full and lit for the whole frame. */
+  readonly stops: number;
+  readonly frameSeconds: number;
+  readonly neededSeconds: number;
+  readonly comeToMetres: number | null;
+  readonly iso: number;
+}
+
+const figures = (value: number): string => String(Number(value.toPrecision(2)));
+const metres = (value: number): string => (value < 10 ? value.toFixed(1) : value.toFixed(0));
+
+/** Marked speeds that cameras have; below and above them the aperture must help. */
+const isoRange = [50, 51200] as const;
+
+/** The marked ISO at or under a speed. */
+const markedIso = (iso: number): number => stepThird('iso', iso * 1.002, -1);
+
+const isoAdvice = (iso: number, word: 'lower' | 'raise'): string[] =>
+  iso >= isoRange[0] && iso <= isoRange[1] ? [`Or ${word} the ISO to ${markedIso(iso)}.`] : [];
+
+/** The lamp at its lowest, for the shortest count, is still too bright: what would do it. */
+export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
+  const { stops, lowestLevelPercent, shortestSeconds, staysLit, distanceMetres, standBackMetres, iso } = case_;
+  const count = staysLit ? 'lit for the whole frame' : `with a count of ${figures(shortestSeconds)}`;
+  const lowest =
+    lowestLevelPercent < 100
+      ? `At its lowest level, ${figures(lowestLevelPercent)} %, and`
+      : 'It has no lower level, and';
+  return {
+    reachable: false,
+    advice: [
+      `${lowest} ${count}, it is still ${stops.toFixed(1)} stops too bright at ${metres(distanceMetres)} m.`,
+      ...(standBackMetres === null ? [] : [`Step back to ${metres(standBackMetres)} m.`]),
+      `Or hang ${stops.toFixed(1)} stops of cloth or ND over it.`,
+      ...isoAdvice(iso, 'lower'),
+      'Or bounce it off a hand, a wall or the ground beside you.',
+    ],
+  };
+};
+
+/** The lamp at full, lit for the whole frame, is still too dark: what would do it. */
+export const tooDarkAtFull = ({ stops, frameSeconds, neededSeconds, comeToMetres, iso }: TooDark): CountAdvice => ({
+  reachable: false,
+  advice: [
+    `At full level, lit for all ${figures(frameSeconds)} s, it is still ${stops.toFixed(1)} stops too dark.`,
+    ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),
+    ...isoAdvice(iso, 'raise'),
+    `Or keep the shutter open for ${figures(neededSeconds)} s, or add ${Math.ceil(2 ** stops) - 1} more such frames.`,
+  ],
+});

@@ -1,0 +1,57 @@
+import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
+
+/** What a pass gives its target now. */
+export interface PassLight {
+  /** How long it shines; a stroke that is walked or swept counts whole. */
+  readonly seconds: number;
+  readonly levelPercent: number;
+  readonly iso: number;
+  /** The target's level, from mid-grey. */
+  readonly stops: number;
+}
+
+/** How many times as much light is wanted: 2^(wanted - now). Dose is light x time, so each answer below is this ratio. */
+const ratioWanted = ({ stops }: PassLight, wantedStops: number): number => ratioFromStops(wantedStops - stops);
+
+/** The same pass with its lamp at another level. */
+export const atLevel = (pass: PassLight, levelPercent: number): PassLight => ({
+  ...pass,
+  levelPercent,
+  stops: pass.stops + stopsFromRatio(levelPercent / pass.levelPercent),
+});
+
+/** Seconds that bring the target to a level with all else as it is. Reciprocity holds: a sensor adds up light. */
+export const secondsForLevel = (pass: PassLight, wantedStops: number): number =>
+  pass.seconds * ratioWanted(pass, wantedStops);
+
+/** Level of the lamp in percent that brings the target there in a given count; may be past what the lamp can do. */
+export const levelForCount = (pass: PassLight, wantedStops: number, seconds: number): number =>
+  (pass.levelPercent * secondsForLevel(pass, wantedStops)) / seconds;
+
+/** ISO speed that brings the target there in a given count at the present level. */
+export const isoForCount = (pass: PassLight, wantedStops: number, seconds: number): number =>
+  (pass.iso * secondsForLevel(pass, wantedStops)) / seconds;
+
+/** The target's level after a given count. */
+export const stopsAfterCount = (pass: PassLight, seconds: number): number =>
+  pass.stops + stopsFromRatio(seconds / pass.seconds);
+
+/** Counts as they are spoken in the dark: common practice, no published source. */
+const spokenCounts = [
+  1, 2, 3, 5, 8, 10, 13, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 180, 240, 300, 400, 480, 600, 900,
+] as const;
+
+/** The spoken count nearest to a time, in stops, that the frame still holds; null when it holds none. */
+export const spokenCount = (seconds: number, frameSeconds: number): number | null => {
+  const away = (count: number) => Math.abs(stopsFromRatio(count / seconds));
+  return spokenCounts
+    .filter((count) => count <= frameSeconds)
+    .reduce<number | null>((best, count) => (best === null || away(count) < away(best) ? count : best), null);
+};
+
+/**
+ * Paint budget: light that an area needs to come to a dose, in lumen-seconds; over the lumens that land on it, the time of
+ * a sweep, whatever the distance. Common practice; first principles (lumen = lux x square metre).
+ */
+export const paintBudgetLumenSeconds = (doseLuxSeconds: number, areaSquareMetres: number): number =>
+  doseLuxSeconds * areaSquareMetres;

@@ -1,0 +1,61 @@
+import type { Vec3 } from '../geometry/vec.ts';
+import { poseToward } from '../photometry/emitter.ts';
+import { openLampSample } from '../trace/irradiance.ts';
+import { dimension, sampleNumber } from '../trace/sequence.ts';
+import type { SurfacePoint } from '../trace/surface-point.ts';
+import type { Source } from '../world/world.ts';
+import type { Moment } from './moments.ts';
+
+const samples = 64;
+const halvings = 40;
+/** How far out and in one looks, as a share of the present distance. */
+const [nearest, farthest] = [0.1, 100];
+
+/** Light per lumen on a surface from a lamp moved level toward or away from it, its height and aim kept; no shadows. */
+const luxAt = (
+  source: Extract<Source, { kind: 'lamp' }>,
+  surface: SurfacePoint,
+  from: Moment,
+  share: number,
+): number => {
+  const { place } = surface;
+  const move = (axis: 0 | 2) => place[axis] + (from.position[axis] - place[axis]) * share;
+  const position: Vec3 = [move(0), from.position[1], move(2)];
+  const pose = poseToward(position, from.aim);
+  let sum = 0;
+  for (let s = 0; s < samples; s++) {
+    const [u, v] = [dimension.emitterU, dimension.emitterV].map((dim) => sampleNumber(s, dim, 0, 0)) as [
+      number,
+      number,
+    ];
+    sum += openLampSample(source.emitter, pose, surface, { u, v }).lux;
+  }
+  return sum / samples;
+};
+
+/**
+ * How far from its target a lamp must stand to give so many times its present light: moved level along the line between
+ * them, at its height, aim and beam kept. Its size counts, so that a panel close by is not taken for a point; what may
+ * stand in the new way is not looked at.
+ *
+ * @returns metres from lamp to target; null when no place from a tenth to a hundred times as far does it
+ */
+export const distanceForLight = (
+  source: Extract<Source, { kind: 'lamp' }>,
+  surface: SurfacePoint,
+  from: Moment,
+  ratio: number,
+): number | null => {
+  const wanted = ratio * luxAt(source, surface, from, 1);
+  const isBack = ratio < 1;
+  let [low, high] = isBack ? [1, farthest] : [nearest, 1];
+  const end = luxAt(source, surface, from, isBack ? high : low);
+  if (!(wanted > 0) || (isBack ? end > wanted : end < wanted)) return null;
+  for (let n = 0; n < halvings; n++) {
+    const middle = Math.sqrt(low * high);
+    if (luxAt(source, surface, from, middle) > wanted) low = middle;
+    else high = middle;
+  }
+  const [dx, dz] = [from.position[0] - surface.place[0], from.position[2] - surface.place[2]];
+  return Math.hypot(dx * low, from.position[1] - surface.place[1], dz * low);
+};

@@ -1,0 +1,39 @@
+import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { type AccuracySection, accuracyFolder, shareOfTolerance } from './accuracy.ts';
+import { accuracyTable, mergeSections, summaryLine, worstRow } from './accuracy-table.ts';
+
+const folder = 'tests/reference';
+const file = `${folder}/ACCURACY.md`;
+/** Fewest checks that the whole run must make. */
+const fewestChecks = 150;
+
+const readParts = (names: readonly string[]): AccuracySection[] =>
+  names.map((name) => JSON.parse(readFileSync(`${accuracyFolder}/${name}`, 'utf8')) as AccuracySection);
+
+/** Test files that record checks and have not done so in this run. */
+const missing = (names: readonly string[]): string[] =>
+  readdirSync(folder)
+    .filter((name) => name.endsWith('.test.ts'))
+    .filter((name) => readFileSync(`${folder}/${name}`, 'utf8').includes('accuracySection('))
+    .filter((name) => !names.some((left) => left.startsWith(`${name}-`)));
+
+/** Before the reference tests: an empty folder. After them: the summary, and ACCURACY.md where all of them ran. */
+export default function setup(): () => void {
+  rmSync(accuracyFolder, { recursive: true, force: true });
+  mkdirSync(accuracyFolder, { recursive: true });
+  return () => {
+    const names = readdirSync(accuracyFolder);
+    const sections = mergeSections(readParts(names));
+    if (sections.length === 0) return;
+    const count = sections.reduce((sum, { rows }) => sum + rows.length, 0);
+    console.log(`\nReference checks: ${count}\n${sections.map((section) => `  ${summaryLine(section)}`).join('\n')}\n`);
+    const isWhole =
+      missing(names).length === 0 && sections.every((section) => shareOfTolerance(worstRow(section)) <= 1);
+    if (!isWhole) return;
+    if (count < fewestChecks) throw new Error(`only ${count} reference checks ran; at least ${fewestChecks} must`);
+    const table = accuracyTable(sections);
+    if (table === readFileSync(file, { encoding: 'utf8', flag: 'a+' })) return;
+    writeFileSync(file, table);
+    console.log(`${file} was out of date and has been written anew: commit it.`);
+  };
+}
