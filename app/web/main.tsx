@@ -10,6 +10,8 @@ import './ui/fields.css';
 import './ui/plan.css';
 import './ui/slips.css';
 import './ui/phone.css';
+import './ui/lamp-fields.css';
+import './ui/camera-fields.css';
 
 startReports();
 createRoot(document.getElementById('root') as HTMLElement).render(

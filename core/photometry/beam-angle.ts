@@ -5,10 +5,14 @@ const step = Math.PI / 720;
 /** From here on a lamp counts as shining all round. */
 const widest = (170 * Math.PI) / 180;
 
-/** Half angle of one half plane: the last angle from the axis outward that still has half the peak, sharpened by a straight line. */
+/**
+ * Half angle of one half plane: the last angle from the axis outward that still has half the peak, sharpened by a straight
+ * line; 0 where none has.
+ */
 const halfAngle = (intensity: (angle: number) => number, peak: number): number => {
-  let last = 0;
+  let last: number | null = null;
   for (let angle = 0; angle <= Math.PI + 1e-9; angle += step) if (intensity(angle) >= peak / 2) last = angle;
+  if (last === null) return 0;
   const [inside, outside] = [intensity(last), intensity(last + step)];
   return last + (inside > outside ? (step * (inside - peak / 2)) / (inside - outside) : 0);
 };

@@ -41,17 +41,22 @@ describe('camera, frame line and count in the page', () => {
     await field.fill(text);
     await field.press('Enter');
   };
+  /** The picture with the page scrolled to its top, so that its edge pixels are the same ones each time. */
+  const picture = async () => {
+    await app.page.evaluate(() => scrollTo(0, 0));
+    return app.picture();
+  };
   /** Switches a check on or off and returns the picture when it is done. */
   const check = async (label: string, isOn: boolean) => {
     await app.page.getByLabel(label).setChecked(isOn);
     await app.settled();
-    return app.picture();
+    return picture();
   };
 
   it('a sensor is chosen by its trade name or typed; the depth line follows, and undo brings it back', async () => {
     await open(1);
     await openCamera();
-    const before = await app.picture();
+    const before = await picture();
     const depth = () => app.page.locator('.depth-line').innerText();
     const first = await depth();
     const sensor = app.page.getByLabel('Sensor', { exact: true });
@@ -71,7 +76,7 @@ describe('camera, frame line and count in the page', () => {
     // one step for the preset, one for each number
     for (let i = 0; i < 3; i++) await app.page.getByRole('button', { name: 'Undo' }).click();
     await app.settled();
-    expect(differingShare(before, await app.picture())).toBe(0);
+    expect(differingShare(before, await picture())).toBe(0);
     await expect.poll(depth).toBe(first);
     await close();
   });
@@ -79,16 +84,15 @@ describe('camera, frame line and count in the page', () => {
   it('noise, dark corners and highlights change the picture and trace nothing; off, the old picture is back', async () => {
     await open(2, burntStones());
     const { counters } = await app.probe();
-    // opened first: a page that is scrolled shows the picture's edge pixels otherwise
     await openCamera();
-    const before = await app.picture();
+    const before = await picture();
     for (const label of ['Noise', 'Dark corners']) {
       expect(differingShare(before, await check(label, true)), label).toBeGreaterThan(0.01);
       expect(differingShare(before, await check(label, false)), label).toBe(0);
     }
     await app.page.getByLabel('Highlights').selectOption('plain');
     await app.settled();
-    expect(differingShare(before, await app.picture())).toBeGreaterThan(0.001);
+    expect(differingShare(before, await picture())).toBeGreaterThan(0.001);
     expect((await app.probe()).counters).toEqual(counters);
     await close();
   });
@@ -102,7 +106,7 @@ describe('camera, frame line and count in the page', () => {
     await type('Focus', '1');
     await openCamera();
     await app.settled();
-    const before = await app.picture();
+    const before = await picture();
     expect(differingShare(before, await check('Focus blur', true))).toBeGreaterThan(0.005);
     const soft = await app.probe();
     await type('Aperture', '4');
@@ -116,7 +120,7 @@ describe('camera, frame line and count in the page', () => {
     await open(1, burntStones());
     await app.page.getByRole('button', { name: 'Painted', exact: true }).click();
     await app.settled();
-    const before = await app.picture();
+    const before = await picture();
     const { counters } = await app.probe();
     await expect
       .poll(() => app.page.locator('.burnt-words').innerText())
@@ -158,17 +162,17 @@ describe('camera, frame line and count in the page', () => {
 
   it('light that bounces once changes the picture and traces bounced layers only', async () => {
     await open(4);
-    const before = await app.picture();
+    const before = await picture();
     const { counters } = await app.probe();
     await app.page.getByLabel('Bounce').selectOption('1');
     const after = await app.settled();
     const { 'side/key': key, sky } = counters.light;
     expect(after.counters.light).toMatchObject({ 'side/key': key, sky });
     expect(after.counters.light['side/key bounced']).toBeGreaterThanOrEqual(4);
-    expect(differingShare(before, await app.picture(), 1)).toBeGreaterThan(0.01);
+    expect(differingShare(before, await picture(), 1)).toBeGreaterThan(0.01);
     await app.page.getByLabel('Bounce').selectOption('0');
     await app.settled();
-    expect(differingShare(before, await app.picture())).toBe(0);
+    expect(differingShare(before, await picture())).toBe(0);
     await close();
   });
 

@@ -1,8 +1,10 @@
 import type { Frame, Lamp, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { addLampWithPass } from './add-lamp-with-pass.ts';
+import { useLampPart } from './lamp-part.ts';
+import { kindWords } from './new-lamps.ts';
 
-const kinds: readonly Lamp['kind'][] = ['torch', 'panel', 'lantern', 'tube'];
+const kinds: readonly Lamp['kind'][] = ['torch', 'panel', 'lantern', 'tube', 'point'];
 
 /** Puts another lamp into the frame. */
 export const AddLamp = ({ setup, scheme, frame }: { setup: Setup; scheme: Scheme; frame: Frame }) => {
@@ -12,6 +14,8 @@ export const AddLamp = ({ setup, scheme, frame }: { setup: Setup; scheme: Scheme
     const added = addLampWithPass(setup, scheme, frame, kind);
     edit(() => added.setup);
     select({ kind: 'pass', frameId: frame.id, passId: added.passId });
+    // what its box says comes next
+    useLampPart.setState({ isOpen: true });
     // the strip it makes is far above the button on a phone
     requestAnimationFrame(() => document.querySelector('.slip-open')?.scrollIntoView({ block: 'nearest' }));
   };
@@ -20,7 +24,7 @@ export const AddLamp = ({ setup, scheme, frame }: { setup: Setup; scheme: Scheme
       <span>Add a lamp:</span>
       {kinds.map((kind) => (
         <button key={kind} type="button" disabled={isFull} onClick={() => add(kind)}>
-          {kind}
+          {kindWords[kind]}
         </button>
       ))}
     </div>

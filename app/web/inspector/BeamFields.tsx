@@ -1,56 +1,67 @@
-import type { Beam, Lamp } from '../../../core/setup/schema/setup.ts';
+import type { Beam, Lamp, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
-import { setLampBeam } from '../state/edits/lamp-edits.ts';
+import { setLampBeam, takesBeam } from '../state/edits/lamp-edits.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 
-const shapes: readonly (readonly [Beam['shape'], string])[] = [
-  ['spot', 'hot spot and spill'],
-  ['flood', 'even cone'],
-  ['open', 'open, no optics'],
-];
+const shapesOf = (lamp: Lamp, hasFiles: boolean): (readonly [Beam['shape'], string])[] => {
+  const shapes: (readonly [Beam['shape'], string])[] = [
+    ['spot', 'hot spot and spill'],
+    ['flood', 'even cone'],
+    ['lobe', lamp.kind === 'panel' ? 'softbox or grid' : 'soft lobe'],
+    ['open', 'open, no optics'],
+    ['even', 'even all round'],
+    ['measured', 'measured file'],
+  ];
+  return shapes.filter(([shape]) => takesBeam(lamp, shape) && (shape !== 'measured' || hasFiles));
+};
 
-const reshape = (width: number, shape: Beam['shape']): Beam => {
-  if (shape === 'spot') return { shape, beamDegrees: width, spillDegrees: 100, spillShare: 0.3 };
-  if (shape === 'flood' || shape === 'lobe') return { shape, degrees: width };
-  return { shape: 'open' };
+const reshape = (lamp: Lamp, shape: Beam['shape'], files: Setup['measuredBeams']): Beam | null => {
+  const degrees = drawnBeamDegrees(lamp);
+  switch (shape) {
+    case 'spot':
+      return { shape, beamDegrees: degrees, spillDegrees: 100, spillShare: 0.3 };
+    case 'flood':
+    case 'lobe':
+      return { shape, degrees };
+    case 'measured':
+      return files[0] ? { shape, beamId: files[0].id, turnDegrees: 0 } : null;
+    default:
+      return { shape };
+  }
 };
 
 /** How wide the beam is. Lanterns and tubes shine all round and have no such fields. */
-export const BeamFields = ({ lamp }: { lamp: Lamp }) => {
+export const BeamFields = ({ lamp, files }: { lamp: Lamp; files: Setup['measuredBeams'] }) => {
   const { edit } = useApp.getState();
-  if (lamp.kind !== 'torch' && lamp.kind !== 'panel') return null;
+  if (!('beam' in lamp)) return null;
   const { beam } = lamp;
-  const set = (next: Beam) => edit((setup) => setLampBeam(setup, lamp.id, next));
+  const set = (next: Beam | null) => next && edit((setup) => setLampBeam(setup, lamp.id, next));
+  const angle = { unit: '°', min: 1, digits: 1 };
   return (
     <>
       <Choice
         label="Beam"
         value={beam.shape}
-        options={shapes}
-        onChange={(shape) => set(reshape(drawnBeamDegrees(lamp), shape as Beam['shape']))}
+        options={shapesOf(lamp, files.length > 0)}
+        onChange={(shape) => set(reshape(lamp, shape as Beam['shape'], files))}
       />
       {beam.shape === 'spot' && (
         <>
           <NumberField
             label="Hot spot"
-            unit="°"
+            {...angle}
             value={beam.beamDegrees}
-            min={1}
             max={170}
-            step={1}
-            digits={1}
             onChange={(beamDegrees) => set({ ...beam, beamDegrees })}
           />
           <NumberField
             label="Spill"
-            unit="°"
+            {...angle}
             value={beam.spillDegrees}
-            min={1}
             max={180}
             step={5}
-            digits={1}
             onChange={(spillDegrees) => set({ ...beam, spillDegrees })}
           />
           <NumberField
@@ -65,16 +76,13 @@ export const BeamFields = ({ lamp }: { lamp: Lamp }) => {
           />
         </>
       )}
-      {beam.shape === 'flood' && (
+      {(beam.shape === 'flood' || beam.shape === 'lobe') && (
         <NumberField
-          label="Cone"
-          unit="°"
+          label={beam.shape === 'flood' ? 'Cone' : 'Half peak'}
+          {...angle}
           value={beam.degrees}
-          min={1}
-          max={180}
-          step={1}
-          digits={1}
-          onChange={(degrees) => set({ shape: 'flood', degrees })}
+          max={beam.shape === 'flood' ? 180 : 170}
+          onChange={(degrees) => set({ ...beam, degrees })}
         />
       )}
     </>

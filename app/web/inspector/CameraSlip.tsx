@@ -1,8 +1,10 @@
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { aimCamera, cameraOf, changeCamera, moveCamera } from '../state/edits/place-edits.ts';
+import { aimCamera, cameraOf, changeCamera, moveCamera, setDrawn, setSensor } from '../state/edits/place-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
+import { DrawnFields } from './DrawnFields.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
+import { SensorFields } from './SensorFields.tsx';
 import { Slip } from './Slip.tsx';
 
 /** The camera as a strip that opens. */
@@ -47,6 +49,12 @@ export const CameraSlip = () => {
         <PlaceFields position={position} onChange={(to) => edit((s) => moveCamera(s, scheme.id, to))} />
         <PlaceFields of="Looks at" position={aim} onChange={(to) => edit((s) => aimCamera(s, scheme.id, to))} />
       </div>
+      <SensorFields
+        camera={camera}
+        onSensor={(part) => edit((s) => setSensor(s, scheme.id, part))}
+        onSharpness={(sharpness) => set({ sharpness })}
+      />
+      <DrawnFields drawn={camera.drawn} onChange={(part) => edit((s) => setDrawn(s, scheme.id, part))} />
     </Slip>
   );
 };

@@ -1,21 +1,10 @@
-import { gelPresets } from '../../../core/colour/gel-presets.ts';
-import { lampDirection, placeAtClock } from '../../../core/readings/direction.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
-import type { Frame, Lamp, Pass, Position } from '../../../core/setup/schema/setup.ts';
-import { bodyHeightWord } from '../../../core/units/body-height.ts';
-import { clockText } from '../../../core/units/clock.ts';
-import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
+import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
-import * as passes from '../state/edits/pass-edits.ts';
-import { cameraOf } from '../state/edits/place-edits.ts';
-import { Choice } from '../ui/Choice.tsx';
-import { MetresField } from '../ui/MetresField.tsx';
-import { NumberField } from '../ui/NumberField.tsx';
-import { parseClock } from '../ui/parse-clock.ts';
-import { parseHeight } from '../ui/parse-height.ts';
-import { TextField } from '../ui/TextField.tsx';
-import { shutterText } from '../ui/words.ts';
+import { duplicatePass, removePass } from '../state/edits/pass-edits.ts';
+import { FrontFields } from './FrontFields.tsx';
 import { LampFields } from './LampFields.tsx';
+import { PassFields } from './PassFields.tsx';
 import { PassNumbers } from './PassNumbers.tsx';
 
 interface LampInspectorProps {
@@ -26,114 +15,28 @@ interface LampInspectorProps {
   readonly reading: PassReading | undefined;
 }
 
-const rounded = (p: Position): Position => p.map((v) => Math.round(v * 1000) / 1000) as Position;
-
 /** Everything about one pass and its lamp that can be typed. */
 export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInspectorProps) => {
   const setup = useSetup();
   const { edit, select } = useApp.getState();
   const place = { schemeId, frameId: frame.id, passId: pass.id };
-  const { position, aim } = pass.waypoints[0] as Pass['waypoints'][number];
-  const [worldPosition, worldAim] = [worldFromDocument(position), worldFromDocument(aim)];
-  const camera = worldFromDocument(cameraOf(setup, schemeId).position);
-  const { clockHours } = lampDirection(worldAim, camera, worldPosition);
-  const away = Math.hypot(position[0] - aim[0], position[1] - aim[1]);
-  const move = (to: Position) => edit((s) => passes.movePass(s, place, rounded(to)));
-  const stand = (hours: number, metres: number) =>
-    move(documentFromWorld(placeAtClock(worldAim, camera, hours, metres, position[2])));
-  const gel = pass.gels[0];
-  const gelNames = [...new Set([...gelPresets.map(({ name }) => name), ...(gel ? [gel.name] : [])])];
-  const setGel = (name: string) => {
-    const preset = gelPresets.find((each) => each.name === name);
-    if (name === '') edit((s) => passes.setPassGels(s, place, []));
-    else if (preset) edit((s) => passes.setPassGels(s, place, [{ ...preset, colour: null }]));
-  };
   return (
     <>
-      <div className="fields">
-        <NumberField
-          label="Clock"
-          wraps
-          unit=""
-          value={clockHours}
-          min={0}
-          max={12}
-          step={1 / 6}
-          format={clockText}
-          parse={parseClock}
-          onChange={(hours) => stand(hours, away)}
-        />
-        <MetresField label="Level distance" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
-        <MetresField
-          label={`Height · ${bodyHeightWord(position[2])}`}
-          parse={parseHeight}
-          value={position[2]}
-          onChange={(up) => move([position[0], position[1], up])}
-        />
-        <MetresField
-          label="Aim height"
-          value={aim[2]}
-          onChange={(up) => edit((s) => passes.aimPass(s, place, [aim[0], aim[1], up]))}
-        />
-        <NumberField
-          label="Count"
-          format={shutterText}
-          unit="s"
-          value={pass.off - pass.on}
-          min={0.01}
-          max={frame.seconds}
-          step={1}
-          onChange={(s) => edit((setup) => passes.setPassSeconds(setup, place, s))}
-        />
-        <NumberField
-          label="Level"
-          unit="%"
-          value={pass.levelPercent}
-          min={Math.min(lamp.lowestLevelPercent, pass.levelPercent)}
-          max={100}
-          digits={3}
-          step={5}
-          onChange={(level) => edit((s) => passes.setPassLevel(s, place, level))}
-        />
-        <Choice
-          label="Gel"
-          value={gel?.name ?? ''}
-          options={[['', 'none'], ...gelNames.map((name) => [name, name] as const)]}
-          onChange={setGel}
-        />
-        <Choice
-          label="Lamp"
-          value={pass.lampId}
-          options={setup.lamps.map(({ id, name }) => [id, name] as const)}
-          onChange={(id) => edit((s) => passes.setPassLamp(s, place, id))}
-        />
-      </div>
-      {reading && <PassNumbers reading={reading} setup={setup} />}
+      <section className="group">
+        <h3>This pass</h3>
+        <PassFields place={place} frame={frame} pass={pass} lamp={lamp} />
+        {reading && <PassNumbers reading={reading} setup={setup} />}
+      </section>
+      <FrontFields place={place} frame={frame} pass={pass} lamp={lamp} />
       <LampFields lamp={lamp} />
-      <div className="fields">
-        <TextField
-          label="Name of the pass"
-          value={pass.name}
-          onChange={(name) => edit((s) => passes.setPassName(s, place, name))}
-        />
-        <Choice
-          label="Held"
-          value={pass.held}
-          options={[
-            ['hand', 'in the hand'],
-            ['stand', 'on a stand'],
-          ]}
-          onChange={(held) => edit((s) => passes.setPassHeld(s, place, held === 'stand' ? 'stand' : 'hand'))}
-        />
-      </div>
       <div className="actions">
-        <button type="button" onClick={() => edit((s) => passes.duplicatePass(s, place))}>
+        <button type="button" onClick={() => edit((s) => duplicatePass(s, place))}>
           Duplicate pass
         </button>
         <button
           type="button"
           onClick={() => {
-            edit((s) => passes.removePass(s, place));
+            edit((s) => removePass(s, place));
             select(null);
           }}
         >

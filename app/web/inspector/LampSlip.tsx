@@ -35,6 +35,18 @@ const TargetLine = ({ reading }: { reading: PassReading | undefined }) => {
   );
 };
 
+/** What to count for the night level. Where no count will do, a closed strip says why; an open one has all the advice. */
+const CountWord = ({ count, isOpen }: { count: PassReading['count']; isOpen: boolean }) => {
+  const { spoken, spokenStops, advice } = count;
+  if (spoken !== null && spokenStops !== null)
+    return (
+      <span className="slip-count">
+        count {spoken} for {signed(spokenStops)} stops
+      </span>
+    );
+  return advice[0] && !isOpen ? <span className="slip-count">{advice[0].replace(/\.$/, '')}</span> : null;
+};
+
 /** One pass as a narrow strip; pressed, it opens to its inspector. */
 export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpen }: LampSlipProps) => {
   const { select } = useApp.getState();
@@ -53,6 +65,7 @@ export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpe
       <span className="slip-light">
         <TargetLine reading={reading} />
       </span>
+      {reading && <CountWord count={reading.count} isOpen={isOpen} />}
       {reading && <RimGlyph reading={reading} />}
       {cautions.length > 0 && (
         <span className="slip-cautions">

@@ -1,6 +1,7 @@
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
-import { signed, threeFigures } from '../ui/words.ts';
+import { metresText, signed, threeFigures } from '../ui/words.ts';
+import { CountLine } from './CountLine.tsx';
 
 const degrees = (value: number) => `${value.toFixed(value < 10 ? 1 : 0)}°`;
 
@@ -21,6 +22,16 @@ const lensText = ({ lens }: PassReading, name: (id: string) => string): string =
   return `does not see it: hidden by ${lens.hiddenBy === 'ground' ? 'the ground' : name(lens.hiddenBy)}`;
 };
 
+const beamText = ({ beamDegrees, patchMetres, lumens }: PassReading['beam']): string =>
+  [
+    ...(beamDegrees === null ? [] : [degrees(beamDegrees)]),
+    ...(patchMetres === null ? [] : [`patch ${metresText(patchMetres)}`]),
+    `${threeFigures(lumens)} lm`,
+  ].join(' · ');
+
+const paintText = ({ areaSquareMetres, budgetLumenSeconds, seconds }: NonNullable<PassReading['paint']>): string =>
+  `${threeFigures(areaSquareMetres)} m² · ${threeFigures(budgetLumenSeconds)} lm·s · ${seconds < 0.1 ? 'under 0.1' : threeFigures(seconds)} s swept`;
+
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
 export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
   const { target, rim, relief, shadows } = reading;
@@ -34,6 +45,7 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
   };
   return (
     <dl className="numbers">
+      <CountLine reading={reading} />
       <dt>Off the axis</dt>
       <dd>
         {degrees(reading.offAxisDegrees)} ·{' '}
@@ -45,6 +57,16 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
         <>
           <dt>Dose at the target</dt>
           <dd>{threeFigures(target.doseLuxSeconds)} lx·s</dd>
+        </>
+      )}
+      <dt>Beam</dt>
+      <dd>{beamText(reading.beam)}</dd>
+      <dt>Colour</dt>
+      <dd>{reading.colour.cctKelvin === null ? 'no white' : `${Math.round(reading.colour.cctKelvin)} K`}</dd>
+      {reading.paint && (
+        <>
+          <dt>To paint it</dt>
+          <dd>{paintText(reading.paint)}</dd>
         </>
       )}
       <dt>The lens</dt>

@@ -26,6 +26,12 @@ interface Job {
   row: number;
 }
 
+/** How many samples bounced light gets for each of direct light: what comes through a door is seldom met by chance. */
+const bouncedPerDirect = 4;
+
+/** Samples in a layer, those of bounced light by the measure of direct light. */
+const progressOf = ({ samples, bounces }: StoredLayer): number => (bounces > 0 ? samples / bouncedPerDirect : samples);
+
 export interface LayerRendererOptions {
   /** Samples after which a layer counts as converged. */
   readonly maxSamples: number;
@@ -101,13 +107,13 @@ export class LayerRenderer {
     return this.wanted.every((layer) => layer.bounces > 0 || layer.full !== null || layer.coarse !== null);
   }
 
-  /** Fewest samples in any wanted layer. */
+  /** Fewest samples in any wanted layer; bounced light counts by its own, larger measure. */
   get samples(): number {
-    return this.wanted.length === 0 ? 0 : Math.min(...this.wanted.map((layer) => layer.samples));
+    return this.wanted.length === 0 ? 0 : Math.min(...this.wanted.map((layer) => Math.floor(progressOf(layer))));
   }
 
   get isConverged(): boolean {
-    return this.wanted.every((layer) => layer.samples >= this.options.maxSamples);
+    return this.wanted.every((layer) => progressOf(layer) >= this.options.maxSamples);
   }
 
   /**
@@ -130,9 +136,10 @@ export class LayerRenderer {
 
   /** Works without pause until every wanted layer has that many full samples; for tests and benches. */
   runTo(samples: number): void {
-    while (this.samples < samples) {
-      this.job ??= this.nextJob();
-      if (!this.job) return;
+    for (;;) {
+      const layer = this.wanted.reduce((least, next) => (next.samples < least.samples ? next : least));
+      if (layer.samples >= samples) return;
+      this.job ??= this.fullJob(layer);
       this.runBand(this.job, this.job.target.height);
       this.finishJob(this.job);
     }
@@ -156,10 +163,10 @@ export class LayerRenderer {
     const bare = this.options.coarseFirst && this.wanted.find(isBare);
     if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.coarseJob(bare);
     const least = this.wanted.reduce<StoredLayer | null>(
-      (best, next) => (!best || next.samples < best.samples ? next : best),
+      (best, next) => (!best || progressOf(next) < progressOf(best) ? next : best),
       null,
     );
-    return least && least.samples < this.options.maxSamples ? this.fullJob(least) : null;
+    return least && progressOf(least) < this.options.maxSamples ? this.fullJob(least) : null;
   }
 
   private coarseJob(layer: StoredLayer): Job {

@@ -1,5 +1,6 @@
 import drystoneWall from '../../../assets/setups/drystone-wall.json?raw';
 import threeStones from '../../../assets/setups/three-stones.json?raw';
+import turfHut from '../../../assets/setups/turf-hut.json?raw';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 
@@ -7,4 +8,5 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 export const samples: readonly { readonly id: string; readonly name: string; readonly load: () => Setup }[] = [
   { id: 'three-stones', name: 'Three standing stones', load: () => parseSetup(threeStones) },
   { id: 'drystone-wall', name: 'Drystone wall', load: () => parseSetup(drystoneWall) },
+  { id: 'turf-hut', name: 'Turf-roofed hut', load: () => parseSetup(turfHut) },
 ];

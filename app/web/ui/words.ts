@@ -26,3 +26,16 @@ export const threeFigures = (value: number): string => {
 /** A time as a camera or a counting voice says it: "8", "2.5", "1/60". */
 export const shutterText = (seconds: number): string =>
   seconds < 0.3 ? `1/${Math.round(1 / seconds)}` : String(Number(seconds.toFixed(2)));
+
+/** A length for the eye: "0.35 m", "4.8 m", "20 m"; "infinity" for null. */
+export const metresText = (metres: number | null): string => {
+  if (metres === null) return 'infinity';
+  return `${metres.toFixed(metres < 1 ? 2 : metres < 10 ? 1 : 0)} m`;
+};
+
+/** A share of 0 to 1: "3 %", "0.4 %", "under 0.1 %". */
+export const percentText = (share: number): string => {
+  const percent = 100 * share;
+  if (percent > 0 && percent < 0.05) return 'under 0.1 %';
+  return `${percent < 1 ? Number(percent.toFixed(1)) : Math.round(percent)} %`;
+};

@@ -1,11 +1,13 @@
 import { stepThird } from '../../../core/units/third-stops.ts';
 import { useApp, useFrame, useScheme } from '../state/app-store.ts';
-import { type FrameNumber, setFrameNumber, setWhiteBalance } from '../state/edits/frame-edits.ts';
+import { type FrameNumber, setFrameNumber, setTint, setWhiteBalance } from '../state/edits/frame-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { parseQuantity } from '../ui/parse-quantity.ts';
 import { shutterText } from '../ui/words.ts';
 
-/** Which frame is seen, and its aperture, seconds, ISO, white balance and focus. Nothing here traces anything. */
+const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : ' · magenta');
+
+/** Which frame is seen, and its aperture, seconds, ISO, white balance and focus. Only what the focus blur needs traces anything. */
 export const FrameLine = () => {
   const scheme = useScheme();
   const frame = useFrame();
@@ -81,6 +83,16 @@ export const FrameLine = () => {
           digits={0}
           step={100}
           onChange={(kelvin) => edit((setup) => setWhiteBalance(setup, place, kelvin))}
+        />
+        <NumberField
+          label={`Tint${tintWord(frame.whiteBalance.tint)}`}
+          unit=""
+          value={frame.whiteBalance.tint}
+          min={-5}
+          max={5}
+          digits={1}
+          step={0.1}
+          onChange={(tint) => edit((setup) => setTint(setup, place, tint))}
         />
         <NumberField
           label="Focus"

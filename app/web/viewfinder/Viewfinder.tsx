@@ -1,8 +1,11 @@
 import { Canvas } from '@react-three/fiber';
 import { useState } from 'react';
 import { canDrawPicture } from '../render/capability.ts';
+import { DepthLine } from './DepthLine.tsx';
 import { FrameLine } from './FrameLine.tsx';
+import { LightLine } from './LightLine.tsx';
 import { Picture } from './Picture.tsx';
+import { StarLine } from './StarLine.tsx';
 import { usePictureView } from './use-picture-view.ts';
 
 const able = canDrawPicture();
@@ -16,15 +19,19 @@ const NoPicture = () => (
 
 /** What the sensor records, with the line of camera settings under it. */
 export const Viewfinder = () => {
-  const { schemes } = usePictureView();
+  const { setup, schemes } = usePictureView();
   const [isLost, setIsLost] = useState(false);
   const watch = (canvas: HTMLCanvasElement) => {
     canvas.addEventListener('webglcontextlost', () => setIsLost(true));
     canvas.addEventListener('webglcontextrestored', () => setIsLost(false));
   };
+  const { widthMm, heightMm } = (schemes[0]?.camera ?? setup.camera).sensor;
   return (
     <section className="viewfinder" aria-label="Viewfinder">
-      <div className={`picture${schemes.length > 1 ? ' picture-pair' : ''}${isLost ? ' picture-lost' : ''}`}>
+      <div
+        className={`picture${schemes.length > 1 ? ' picture-pair' : ''}${isLost ? ' picture-lost' : ''}`}
+        style={schemes.length > 1 ? undefined : { aspectRatio: widthMm / heightMm }}
+      >
         {able ? (
           <Canvas
             frameloop="demand"
@@ -53,6 +60,11 @@ export const Viewfinder = () => {
         )}
       </div>
       <FrameLine />
+      <div className="frame-more">
+        <LightLine />
+        <DepthLine />
+        <StarLine />
+      </div>
     </section>
   );
 };

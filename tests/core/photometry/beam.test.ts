@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { type Beam, exponentFromHalfPeak, intensityPerLumen } from '../../../core/photometry/beam.ts';
-import { lamp as lampSchema } from '../../../core/setup/schema/lamp.ts';
-import { emitterOf, fluxOf, peakPerLumen } from '../../../core/world/lamp-light.ts';
+import { type Beam, beamPeakPerLumen, exponentFromHalfPeak, intensityPerLumen } from '../../../core/photometry/beam.ts';
+import { emitterPeakPerLumen } from '../../../core/photometry/emitter.ts';
+import { emitterOf, fluxOf } from '../../../core/world/lamp-light.ts';
 import { relativeError } from '../support/errors.ts';
+import { lampOf, measuredField } from './lamps.ts';
 
 /** Flux of a beam of one lumen: intensity over all directions, by the midpoint rule in the cosine. */
 const fluxOfBeam = (beam: Beam, steps = 400_000): number => {
@@ -11,7 +12,7 @@ const fluxOfBeam = (beam: Beam, steps = 400_000): number => {
   return (2 * Math.PI * 2 * sum) / steps;
 };
 const torch = (beam: object, output: object = { from: 'lumens', lumens: 300 }) =>
-  lampSchema.parse({ kind: 'torch', id: 't', name: 'T', output, beam });
+  lampOf({ kind: 'torch', output, beam });
 
 // energy: whatever its shape, a beam of one lumen sends one lumen
 describe('intensityPerLumen', () => {
@@ -24,6 +25,8 @@ describe('intensityPerLumen', () => {
     { shape: 'spot', beamDegrees: 25, spillDegrees: 110, spillShare: 0.5 },
     { shape: 'spot', beamDegrees: 60, spillDegrees: 180, spillShare: 1 },
     { shape: 'spot', beamDegrees: 120, spillShare: 0 },
+    { shape: 'lobe', degrees: 20 },
+    { shape: 'lobe', degrees: 150 },
   ])('over all directions is one lumen for %j (0.1 %)', (beam) => {
     expect(relativeError(fluxOfBeam(emitterOf(torch(beam)).beam), 1)).toBeLessThanOrEqual(1e-3);
   });
@@ -48,28 +51,58 @@ describe('intensityPerLumen', () => {
   });
 });
 
+/** 2500 cd in the middle; 2500 pi sin^2 60 lm in all, were it not read in straight lines. */
+const cosine = measuredField([0, 15, 30, 45, 60], [0], (v) => 2500 * Math.cos((v * Math.PI) / 180));
+const beams = [
+  { shape: 'open' },
+  { shape: 'flood', degrees: 35 },
+  { shape: 'lobe', degrees: 50 },
+  { shape: 'spot', beamDegrees: 7 },
+  { shape: 'measured', beamId: 'file' },
+];
+const lamps = [
+  ...beams.map((beam) => ({ kind: 'torch', beam })),
+  ...beams.map((beam) => ({ kind: 'panel', widthMm: 300, heightMm: 200, beam })),
+  { kind: 'point' },
+  { kind: 'point', beam: { shape: 'measured', beamId: 'file' } },
+  { kind: 'lantern' },
+  { kind: 'tube', lengthMm: 600 },
+];
+
 describe('fluxOf', () => {
   // each way of stating the output leads to the same candela in the middle; 0.25 lx at the beam distance (ANSI/PLATO FL 1-2019)
   it.each([
     [{ from: 'peak-candela', candela: 2500 }],
     [{ from: 'lux-at-1-metre', lux: 2500 }],
     [{ from: 'beam-distance', distanceMetres: 100 }],
-  ])('%j gives 2500 cd in the middle of any beam (rel 1e-12)', (output) => {
-    for (const beam of [{ shape: 'open' }, { shape: 'flood', degrees: 35 }, { shape: 'spot', beamDegrees: 7 }]) {
-      const known = torch(beam, output);
-      expect(relativeError(fluxOf(known) * peakPerLumen(emitterOf(known)), 2500)).toBeLessThanOrEqual(1e-12);
+  ])('%j gives 2500 cd at the peak of every lamp (rel 1e-12)', (output) => {
+    for (const fields of lamps) {
+      const known = lampOf({ ...fields, output });
+      const peak = fluxOf(known, [cosine]) * emitterPeakPerLumen(emitterOf(known, [cosine]));
+      expect(relativeError(peak, 2500)).toBeLessThanOrEqual(1e-12);
     }
   });
+
+  it('lumens worked out from the peak give that peak again (rel 1e-12)', () => {
+    for (const fields of lamps) {
+      const lumens = fluxOf(lampOf({ ...fields, output: { from: 'peak-candela', candela: 2500 } }), [cosine]);
+      const stated = lampOf({ ...fields, output: { from: 'lumens', lumens } });
+      const peak = fluxOf(stated, [cosine]) * emitterPeakPerLumen(emitterOf(stated, [cosine]));
+      expect(relativeError(peak, 2500)).toBeLessThanOrEqual(1e-12);
+    }
+  });
+
+  it('an output known from the file has the peak of the file (rel 1e-12)', () => {
+    const known = torch({ shape: 'measured', beamId: 'file' }, { from: 'measured' });
+    const { beam } = emitterOf(known, [cosine]);
+    expect(relativeError(fluxOf(known, [cosine]) * beamPeakPerLumen(beam), 2500)).toBeLessThanOrEqual(1e-12);
+  });
+
   it('takes lumens as they are, and sizes are half of the millimetres, in metres', () => {
     expect(fluxOf(torch({ shape: 'open' }))).toBe(300);
-    const panel = lampSchema.parse({
-      kind: 'panel',
-      id: 'p',
-      name: 'P',
-      output: { from: 'lumens', lumens: 1 },
-      widthMm: 600,
-      heightMm: 300,
-    });
+    const panel = lampOf({ kind: 'panel', widthMm: 600, heightMm: 300 });
     expect(emitterOf(panel)).toMatchObject({ shape: 'rectangle', halfWidthMetres: 0.3, halfHeightMetres: 0.15 });
+    const tube = lampOf({ kind: 'tube', lengthMm: 1200, diameterMm: 26 });
+    expect(emitterOf(tube)).toMatchObject({ shape: 'tube', halfWidthMetres: 0.6, halfHeightMetres: 0.013 });
   });
 });

@@ -21,6 +21,19 @@ export const setFrameNumber = (setup: Setup, place: FramePlace, field: FrameNumb
 export const setWhiteBalance = (setup: Setup, place: FramePlace, kelvin: number): Setup =>
   changeFrame(setup, place, (frame) => ({ ...frame, whiteBalance: { ...frame.whiteBalance, kelvin } }));
 
+export const setTint = (setup: Setup, place: FramePlace, tint: number): Setup =>
+  changeFrame(setup, place, (frame) => ({ ...frame, whiteBalance: { ...frame.whiteBalance, tint } }));
+
+/** Nearest and farthest focus that the document takes; the farthest stands for infinity. */
+const focusRange = [0.05, 10000] as const;
+
+/** Focuses a frame at a distance, to the millimetre and never short of it; null = infinity. */
+export const focusAt = (setup: Setup, place: FramePlace, metres: number | null): Setup => {
+  const wanted = metres === null ? focusRange[1] : Math.ceil(metres * 1000) / 1000;
+  const focusMetres = Math.min(Math.max(wanted, focusRange[0]), focusRange[1]);
+  return changeFrame(setup, place, (frame) => (frame.focusMetres === focusMetres ? frame : { ...frame, focusMetres }));
+};
+
 /** A copy of a scheme after it, under a new name. */
 export const duplicateScheme = (setup: Setup, schemeId: string): { setup: Setup; schemeId: string } => {
   const at = setup.schemes.findIndex(({ id }) => id === schemeId);

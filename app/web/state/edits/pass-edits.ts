@@ -1,4 +1,4 @@
-import type { Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -40,8 +40,23 @@ export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number):
 export const setPassLevel = (setup: Setup, place: PassPlace, levelPercent: number): Setup =>
   changePass(setup, place, (pass) => ({ ...pass, levelPercent }));
 
-export const setPassGels = (setup: Setup, place: PassPlace, gels: Gel[]): Setup =>
-  changePass(setup, place, (pass) => ({ ...pass, gels }));
+/** Most gels of a pass. */
+export const maxGels = 8;
+
+/** The stack of gels; what is over eight is left out. */
+export const setPassGels = (setup: Setup, place: PassPlace, gels: readonly Gel[]): Setup =>
+  changePass(setup, place, (pass) => ({ ...pass, gels: gels.slice(0, maxGels) }));
+
+/** Hangs cloth over the lamp. Cloth that costs nothing is none. */
+export const setPassCloth = (setup: Setup, place: PassPlace, cloth: Cloth | null): Setup =>
+  changePass(setup, place, (pass) => ({ ...pass, cloth: cloth && cloth.stops > 0 ? cloth : null }));
+
+/** Full angle of a snoot; null for none. */
+export const setPassSnoot = (setup: Setup, place: PassPlace, snootDegrees: number | null): Setup =>
+  changePass(setup, place, (pass) => ({
+    ...pass,
+    snootDegrees: snootDegrees === null ? null : clamp(snootDegrees, 1, 180),
+  }));
 
 export const setPassName = (setup: Setup, place: PassPlace, name: string): Setup =>
   changePass(setup, place, (pass) => ({ ...pass, name }));

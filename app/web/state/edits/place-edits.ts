@@ -26,6 +26,18 @@ export const aimCamera = (setup: Setup, schemeId: string, to: Position): Setup =
     return areApart(camera.position, aim) ? { ...camera, aim } : camera;
   });
 
+/** Changes some numbers of the sensor; pixels are made whole. */
+export const setSensor = (setup: Setup, schemeId: string, part: Partial<Camera['sensor']>): Setup =>
+  changeCamera(setup, schemeId, (camera) => {
+    const sensor = { ...camera.sensor, ...part };
+    const [pixelsWide, pixelsHigh] = [Math.round(sensor.pixelsWide), Math.round(sensor.pixelsHigh)];
+    return { ...camera, sensor: { ...sensor, pixelsWide, pixelsHigh } };
+  });
+
+/** Changes what of lens and sensor the picture shows. */
+export const setDrawn = (setup: Setup, schemeId: string, part: Partial<Camera['drawn']>): Setup =>
+  changeCamera(setup, schemeId, (camera) => ({ ...camera, drawn: { ...camera.drawn, ...part } }));
+
 export const moveSubject = (setup: Setup, subjectId: string, to: Position): Setup => ({
   ...setup,
   subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, position: withinWorld(to) })),

@@ -1,0 +1,40 @@
+import { useFrame } from '../state/app-store.ts';
+import { useReport } from '../state/reports.ts';
+import { shutterText, threeFigures } from '../ui/words.ts';
+
+const pixels = (value: number) => (value < 0.1 ? 'under 0.1 px' : `${value.toFixed(value < 10 ? 1 : 0)} px`);
+
+/** How long the stars' trails come out, and what the rules would allow; two that go by one name may differ by two. */
+export const StarLine = () => {
+  const frame = useFrame();
+  const stars = useReport()?.frames.find(({ id }) => id === frame.id)?.stars;
+  if (!stars) return null;
+  return (
+    <details className="star-line">
+      <summary>
+        Stars on the celestial equator draw {pixels(stars.trailPixels)} in {shutterText(frame.seconds)} s
+      </summary>
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">Rule</th>
+            <th scope="col">Formula</th>
+            <th scope="col">Allows</th>
+            <th scope="col">Draws</th>
+          </tr>
+        </thead>
+        <tbody>
+          {stars.rules.map(({ name, formula, seconds, trailPixels }) => (
+            <tr key={name}>
+              <th scope="row">{name}</th>
+              <td>{formula}</td>
+              <td>{threeFigures(seconds)} s</td>
+              <td>{pixels(trailPixels)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="quiet">f in mm, N the f-number, p the pixel in µm, δ the declination, ω the turn of the sky</p>
+    </details>
+  );
+};
