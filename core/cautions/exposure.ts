@@ -1,9 +1,13 @@
-import { stopsFromMidGrey } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { middleMoment } from '../readings/moments.ts';
-import { targetSurface } from '../readings/target-reading.ts';
+import {
+  type BrightestChannel,
+  brightestChannel,
+  luminanceSecondsOf,
+  targetSurface,
+} from '../readings/target-reading.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
@@ -14,28 +18,37 @@ import { tooBrightAdvice } from './too-bright-advice.ts';
 /** Samples with which the other passes of a frame are metered; enough to tell burnt from not. */
 const sumSamples = 8;
 
-/** Stops from mid-grey of a surface under all lamps of the frame together. */
-const stopsTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoint): number => {
-  const [r, g, b] = surface.reflectance;
-  const luminanceSeconds = worldFrame.lights.reduce((sum, { source, strength, seconds }) => {
-    if (source.kind !== 'lamp') return sum;
-    const reflected = luminanceOfLinearSrgb([r * strength[0], g * strength[1], b * strength[2]]);
-    return sum + (meterReceiver(world.stage, source, surface, sumSamples) * reflected * seconds) / Math.PI;
-  }, 0);
-  return stopsFromMidGrey(luminanceSeconds, worldFrame.exposure);
+/** The fullest channel of a surface under all lamps of the frame together. */
+const brightestTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoint): BrightestChannel | null => {
+  const sum = [0, 0, 0] as [number, number, number];
+  for (const light of worldFrame.lights) {
+    if (light.source.kind !== 'lamp') continue;
+    const lux = meterReceiver(world.stage, light.source, surface, sumSamples);
+    luminanceSecondsOf(surface, light, lux).forEach((value, c) => {
+      sum[c] = (sum[c] as number) + value;
+    });
+  }
+  return brightestChannel(sum, worldFrame);
 };
 
-/** The pass saturates the sensor at its target, alone or together with the frame's other passes. */
+/** "red is 3.4 stops over mid-grey" where one channel is full before the light as a whole, else just the stops. */
+const overWords = ({ channel, stops }: BrightestChannel, whole: number): string => {
+  const over = `${stops.toFixed(1)} stops over mid-grey`;
+  return whole > limits.burntStops ? over : `${channel} is ${over}, though the whole is not burnt yet`;
+};
+
+/** The pass fills a channel of the sensor at its target, alone or together with the frame's other passes. */
 export const burnt: PassRule = (passCase) => {
   const { world, pass, lamp, light, reading } = passCase;
   const { position, aim } = middleMoment(light);
   const surface = targetSurface(world.stage, world.view.position, aim);
-  const own = reading.target?.stops ?? null;
+  const own = reading.target?.brightest ?? null;
   if (!surface || own === null) return null;
-  const isAlone = own > limits.burntStops;
-  const value = isAlone ? own : stopsTogether(passCase, surface);
+  const isAlone = own.stops > limits.burntStops;
+  const most = isAlone ? own : (brightestTogether(passCase, surface) ?? own);
+  const value = most.stops;
   // where another pass gives most of the light, it is that one's fault and is said there
-  if (value <= limits.burntStops || own < value - 2) return null;
+  if (value <= limits.burntStops || own.stops < value - 2) return null;
   const full = `the sensor is full at ${limits.burntStops.toFixed(1)}`;
   const advice = tooBrightAdvice({
     stops: value,
@@ -49,8 +62,8 @@ export const burnt: PassRule = (passCase) => {
     severity: 'danger',
     passId: pass.id,
     message: isAlone
-      ? `${pass.name}: ${value.toFixed(1)} stops over mid-grey at the target; ${full}. ${advice}`
-      : `${pass.name}: with the frame’s other passes its target comes to ${value.toFixed(1)} stops over mid-grey; ${full}. Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
+      ? `${pass.name}: at the target ${overWords(own, reading.target?.stops ?? value)}; ${full}. ${advice}`
+      : `${pass.name}: with the frame’s other passes its target comes to ${value.toFixed(1)} stops over mid-grey in ${most.channel}; ${full}. Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
   };

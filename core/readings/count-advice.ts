@@ -1,8 +1,10 @@
-import { stepThird } from '../units/third-stops.ts';
+import { exactIso, stepThird } from '../units/third-stops.ts';
 
 /** Whether the level can be had at all, and what to do. */
 export interface CountAdvice {
   readonly reachable: boolean;
+  /** Out of reach by so many stops: positive too bright, negative too dark; null within reach. */
+  readonly missStops: number | null;
   readonly advice: readonly string[];
 }
 
@@ -28,16 +30,22 @@ interface TooDark {
 }
 
 const figures = (value: number): string => String(Number(value.toPrecision(2)));
-const metres = (value: number): string => (value < 10 ? value.toFixed(1) : value.toFixed(0));
+/** Fine enough that what is left off changes the light by less than a twentieth of a stop. */
+const metres = (value: number): string => value.toFixed(value < 3 ? 2 : value < 30 ? 1 : 0);
 
 /** Marked speeds that cameras have; below and above them the aperture must help. */
 const isoRange = [50, 51200] as const;
 
-/** The marked ISO at or under a speed. */
-const markedIso = (iso: number): number => stepThird('iso', iso * 1.002, -1);
+/** The marked ISO nearest to a speed that is not past it: at or under it to lower, at or over it to raise. Markings are rounded. */
+const markedIso = (iso: number, word: 'lower' | 'raise'): number => {
+  const [beyond, back] = word === 'lower' ? ([1.05, -1] as const) : ([0.95, 1] as const);
+  const marked = stepThird('iso', iso * beyond, back);
+  const isPast = word === 'lower' ? exactIso(marked) > iso * 1.002 : exactIso(marked) < iso * 0.998;
+  return isPast ? stepThird('iso', marked, back) : marked;
+};
 
 const isoAdvice = (iso: number, word: 'lower' | 'raise'): string[] =>
-  iso >= isoRange[0] && iso <= isoRange[1] ? [`Or ${word} the ISO to ${markedIso(iso)}.`] : [];
+  iso >= isoRange[0] && iso <= isoRange[1] ? [`Or ${word} the ISO to ${markedIso(iso, word)}.`] : [];
 
 /** The lamp at its lowest, for the shortest count, is still too bright: what would do it. */
 export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
@@ -49,6 +57,7 @@ export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
       : 'It has no lower level, and';
   return {
     reachable: false,
+    missStops: stops,
     advice: [
       `${lowest} ${count}, it is still ${stops.toFixed(1)} stops too bright at ${metres(distanceMetres)} m.`,
       ...(standBackMetres === null ? [] : [`Step back to ${metres(standBackMetres)} m.`]),
@@ -62,6 +71,7 @@ export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
 /** The lamp at full, lit for the whole frame, is still too dark: what would do it. */
 export const tooDarkAtFull = ({ stops, frameSeconds, neededSeconds, comeToMetres, iso }: TooDark): CountAdvice => ({
   reachable: false,
+  missStops: -stops,
   advice: [
     `At full level, lit for all ${figures(frameSeconds)} s, it is still ${stops.toFixed(1)} stops too dark.`,
     ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),

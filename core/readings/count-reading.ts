@@ -26,6 +26,8 @@ export interface CountReading {
   readonly spokenStops: number | null;
   /** Whether some level that the lamp has, and a count between the shortest and the shutter's time, gets there. */
   readonly reachable: boolean;
+  /** Out of reach by so many stops: positive too bright at the lowest level, negative too dark at full; null within reach. */
+  readonly missStops: number | null;
   /** Level that is wanted, from mid-grey. */
   readonly wantedStops: number;
   /** What to do, in plain words, best first; empty when the count is all that is needed. */
@@ -60,7 +62,15 @@ export const countReading = (case_: CountCase): CountReading => {
   const { light, surface, target, frameSeconds, wantedStops, staysLit } = case_;
   const stops = target?.stops ?? null;
   if (stops === null || !surface || light.source.kind !== 'lamp')
-    return { seconds: null, spoken: null, spokenStops: null, reachable: false, wantedStops, advice: [] };
+    return {
+      seconds: null,
+      spoken: null,
+      spokenStops: null,
+      reachable: false,
+      missStops: null,
+      wantedStops,
+      advice: [],
+    };
   const pass: PassLight = { seconds: light.seconds, levelPercent: case_.levelPercent, iso: case_.iso, stops };
   const seconds = secondsForLevel(pass, wantedStops);
   const shortest = staysLit ? frameSeconds : Math.min(shortestCountSeconds, frameSeconds);
@@ -69,7 +79,7 @@ export const countReading = (case_: CountCase): CountReading => {
   if (seconds >= shortest * (1 - 1e-6) && seconds <= frameSeconds * (1 + 1e-6)) {
     const spoken = staysLit ? null : spokenCount(seconds, frameSeconds);
     const spokenStops = spoken === null ? null : stopsAfterCount(pass, spoken);
-    return { ...base, spoken, spokenStops, reachable: true, advice: [] };
+    return { ...base, spoken, spokenStops, reachable: true, missStops: null, advice: [] };
   }
   const outOfCount = { ...base, spoken: null, spokenStops: null };
   return { ...outOfCount, ...(seconds < shortest ? tooBright(case_, pass, shortest) : tooDark(case_, pass)) };
@@ -89,7 +99,11 @@ const tooBright = (case_: CountCase, pass: PassLight, shortest: number): CountAd
   const count = [easy, shortest].find((seconds) => level(seconds) >= lowestLevelPercent);
   if (count !== undefined) {
     const what = `Turn the lamp down to ${figures(level(count))} %`;
-    return { reachable: true, advice: [staysLit ? `${what}.` : `${what} and count ${figures(count)}.`] };
+    return {
+      reachable: true,
+      missStops: null,
+      advice: [staysLit ? `${what}.` : `${what} and count ${figures(count)}.`],
+    };
   }
   const stops = stopsFromRatio(lowestLevelPercent / level(shortest));
   return tooBrightAtLowest({
@@ -109,7 +123,7 @@ const tooDark = (case_: CountCase, pass: PassLight): CountAdvice => {
   const { wantedStops, frameSeconds } = case_;
   const level = levelForCount(pass, wantedStops, frameSeconds);
   const atFull = `Turn the lamp up to ${figures(level)} % and leave it on for the whole frame.`;
-  if (level <= 100) return { reachable: true, advice: [atFull] };
+  if (level <= 100) return { reachable: true, missStops: null, advice: [atFull] };
   return tooDarkAtFull({
     stops: stopsFromRatio(level / 100),
     frameSeconds,

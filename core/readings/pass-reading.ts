@@ -87,7 +87,7 @@ export class PassReader {
     const { position, aim } = moment;
     const direction = lampDirection(aim, view.position, position);
     const surface = targetSurface(stage, view.position, aim);
-    const target = surface ? targetReading(stage, surface, light, worldFrame.exposure) : null;
+    const target = surface ? targetReading(stage, surface, light, worldFrame) : null;
     const subject = subjectAt(this.world, aim, surface?.subject ?? -1);
     const silhouette = this.silhouette(subject);
     return {
@@ -114,7 +114,7 @@ export class PassReader {
         lowestLevelPercent: lamp.lowestLevelPercent,
         staysLit: pass.held === 'stand' && pass.off - pass.on >= frame.seconds,
         frameSeconds: frame.seconds,
-        iso: frame.iso,
+        iso: worldFrame.exposure.iso,
         wantedStops,
       }),
       beam: beamReading(light, direction.distanceMetres),

@@ -8,6 +8,8 @@ import type { Moment } from './moments.ts';
 
 const samples = 64;
 const halvings = 40;
+/** Places that are looked at on the way, before the halving. */
+const strides = 48;
 /** How far out and in one looks, as a share of the present distance. */
 const [nearest, farthest] = [0.1, 100];
 
@@ -36,7 +38,8 @@ const luxAt = (
 /**
  * How far from its target a lamp must stand to give so many times its present light: moved level along the line between
  * them, at its height, aim and beam kept. Its size counts, so that a panel close by is not taken for a point; what may
- * stand in the new way is not looked at.
+ * stand in the new way is not looked at. Of several places the one nearest to the present is taken: under a lamp held
+ * high the light first rises and then falls on the way in.
  *
  * @returns metres from lamp to target; null when no place from a tenth to a hundred times as far does it
  */
@@ -47,15 +50,22 @@ export const distanceForLight = (
   ratio: number,
 ): number | null => {
   const wanted = ratio * luxAt(source, surface, from, 1);
+  if (!(wanted > 0)) return null;
   const isBack = ratio < 1;
-  let [low, high] = isBack ? [1, farthest] : [nearest, 1];
-  const end = luxAt(source, surface, from, isBack ? high : low);
-  if (!(wanted > 0) || (isBack ? end > wanted : end < wanted)) return null;
+  const isThere = (share: number): boolean => {
+    const lux = luxAt(source, surface, from, share);
+    return isBack ? lux <= wanted : lux >= wanted;
+  };
+  const share = (stride: number): number => (isBack ? farthest : nearest) ** (stride / strides);
+  let stride = 1;
+  while (stride <= strides && !isThere(share(stride))) stride++;
+  if (stride > strides) return null;
+  let [short, there] = [share(stride - 1), share(stride)];
   for (let n = 0; n < halvings; n++) {
-    const middle = Math.sqrt(low * high);
-    if (luxAt(source, surface, from, middle) > wanted) low = middle;
-    else high = middle;
+    const middle = Math.sqrt(short * there);
+    if (isThere(middle)) there = middle;
+    else short = middle;
   }
   const [dx, dz] = [from.position[0] - surface.place[0], from.position[2] - surface.place[2]];
-  return Math.hypot(dx * low, from.position[1] - surface.place[1], dz * low);
+  return Math.hypot(dx * there, from.position[1] - surface.place[1], dz * there);
 };

@@ -1,10 +1,19 @@
-import { type Exposure, stopsFromMidGrey } from '../camera/exposure.ts';
+import { midGreyRatioPerLuminanceSecond, stopsFromMidGrey } from '../camera/exposure.ts';
+import { apply, type Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
+import { stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
-import type { WorldLight } from '../world/world.ts';
+import type { WorldFrame, WorldLight } from '../world/world.ts';
+
+/** The channel of a camera's file that is fullest. */
+export interface BrightestChannel {
+  readonly channel: 'red' | 'green' | 'blue';
+  /** From mid-grey, after the white balance. */
+  readonly stops: number;
+}
 
 /** Light on the surface that the camera sees at a pass's aim point. */
 export interface TargetReading {
@@ -15,29 +24,50 @@ export interface TargetReading {
   readonly luminanceCdM2: number;
   /** From mid-grey; null when no light comes. */
   readonly stops: number | null;
+  /** null when no light comes. Under a warm lamp red runs ahead of `stops`. */
+  readonly brightest: BrightestChannel | null;
 }
 
 /** The surface the camera sees where the lamp is aimed; null when it looks past everything into the sky. */
 export const targetSurface = (stage: Stage, camera: Vec3, aim: Vec3): SurfacePoint | null =>
   surfaceAlong(stage, camera, normalize(sub(aim, camera)));
 
-/** Reads a surface under one light of a frame: real normal, reflectance, beam, gel and shadows. */
+/** Light that a surface sends to the camera over a pass, linear RGB, cd s / m^2: real normal, reflectance, beam, gel and shadows. */
+export const luminanceSecondsOf = (
+  surface: SurfacePoint,
+  { strength, seconds }: WorldLight,
+  luxPerUnit: number,
+): Triple => {
+  const factor = (luxPerUnit * seconds) / Math.PI;
+  const [r, g, b] = surface.reflectance;
+  return [r * strength[0] * factor, g * strength[1] * factor, b * strength[2] * factor];
+};
+
+/** The fullest channel that light makes in a frame's file; null when it is dark. */
+export const brightestChannel = (luminanceSeconds: Triple, frame: WorldFrame): BrightestChannel | null => {
+  const balanced = apply(frame.development.whiteBalance, luminanceSeconds);
+  const most = Math.max(...balanced);
+  if (most <= 0) return null;
+  const channel = (['red', 'green', 'blue'] as const)[balanced.indexOf(most)] ?? 'green';
+  return { channel, stops: stopsFromRatio(most * midGreyRatioPerLuminanceSecond(frame.exposure)) };
+};
+
+/** Reads a surface under one light of a frame. */
 export const targetReading = (
   stage: Stage,
   surface: SurfacePoint,
   light: WorldLight,
-  exposure: Exposure,
+  frame: WorldFrame,
 ): TargetReading => {
   const perUnit = meterReceiver(stage, light.source, surface);
   const illuminanceLux = perUnit * luminanceOfLinearSrgb(light.strength);
-  const [r, g, b] = surface.reflectance;
-  const { strength } = light;
-  const reflected = luminanceOfLinearSrgb([r * strength[0], g * strength[1], b * strength[2]]);
-  const luminanceCdM2 = (perUnit * reflected) / Math.PI;
+  const sent = luminanceSecondsOf(surface, light, perUnit);
+  const luminanceSeconds = luminanceOfLinearSrgb(sent);
   return {
     illuminanceLux,
     doseLuxSeconds: illuminanceLux * light.seconds,
-    luminanceCdM2,
-    stops: luminanceCdM2 > 0 ? stopsFromMidGrey(luminanceCdM2 * light.seconds, exposure) : null,
+    luminanceCdM2: light.seconds > 0 ? luminanceSeconds / light.seconds : 0,
+    stops: luminanceSeconds > 0 ? stopsFromMidGrey(luminanceSeconds, frame.exposure) : null,
+    brightest: brightestChannel(sent, frame),
   };
 };

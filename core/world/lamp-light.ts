@@ -103,6 +103,3 @@ export const fluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): numb
       return isMeasured(beam) ? 1 / beam.perLumen : 0;
   }
 };
-
-/** TEMPORARY until the tests move. */
-export const peakPerLumen = emitterPeakPerLumen;

@@ -33,7 +33,7 @@ const stopsOnWall = (coneDegrees: number, distanceMetres: number): number => {
   const light = frame.lights[0] as (typeof frame.lights)[number];
   const surface = targetSurface(stage, view.position, [0, height, -distanceMetres]);
   if (!surface) throw new Error('the camera must see the wall');
-  return targetReading(stage, surface, light, frame.exposure).stops ?? Number.NEGATIVE_INFINITY;
+  return targetReading(stage, surface, light, frame).stops ?? Number.NEGATIVE_INFINITY;
 };
 
 // A third of a stop, the finest step that the trade speaks of, is a factor of 2^(1/6) in distance.

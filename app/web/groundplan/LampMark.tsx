@@ -2,7 +2,7 @@ import { lampDirection } from '../../../core/readings/direction.ts';
 import type { Frame, Lamp, Pass, Position } from '../../../core/setup/schema/setup.ts';
 import { clockText } from '../../../core/units/clock.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
-import { useApp } from '../state/app-store.ts';
+import { useApp, useSetup } from '../state/app-store.ts';
 import { aimPass, movePass } from '../state/edits/pass-edits.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
@@ -34,9 +34,10 @@ const wedge = (dx: number, dy: number, degrees: number): string => {
 /** A lamp of a pass, its beam, and the cross it is aimed at. */
 export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected }: LampMarkProps) => {
   const { edit, select } = useApp.getState();
+  const { measuredBeams } = useSetup();
   const { position, aim } = pass.waypoints[0] as Pass['waypoints'][number];
   const place = { schemeId, frameId: frame.id, passId: pass.id };
-  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
+  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
   const [x, y] = toPlan(view, position);
   const [ax, ay] = toPlan(view, aim);
   const [wp, wa, wc] = [position, aim, camera].map(worldFromDocument) as [Position, Position, Position];
@@ -46,7 +47,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
   return (
     <g style={{ color: colour }}>
       <g transform={`translate(${x} ${y})`} className="beam" aria-hidden="true">
-        <path d={wedge(ax - x, ay - y, drawnBeamDegrees(lamp))} />
+        <path d={wedge(ax - x, ay - y, drawnBeamDegrees(lamp, measuredBeams))} />
         <line x2={ax - x} y2={ay - y} />
       </g>
       {isSelected && (

@@ -18,7 +18,7 @@ const shapesOf = (lamp: Lamp, hasFiles: boolean): (readonly [Beam['shape'], stri
 };
 
 const reshape = (lamp: Lamp, shape: Beam['shape'], files: Setup['measuredBeams']): Beam | null => {
-  const degrees = drawnBeamDegrees(lamp);
+  const degrees = Math.round(drawnBeamDegrees(lamp, files));
   switch (shape) {
     case 'spot':
       return { shape, beamDegrees: degrees, spillDegrees: 100, spillShare: 0.3 };

@@ -38,12 +38,7 @@ export const FrontFields = ({ place, frame, pass, lamp }: FrontFieldsProps) => {
   return (
     <section className="group">
       <h3>In front of it</h3>
-      <GelFields
-        place={place}
-        gels={pass.gels}
-        lampKelvin={lamp.temperatureKelvin}
-        whiteBalanceKelvin={frame.whiteBalance.kelvin}
-      />
+      <GelFields place={place} gels={pass.gels} lampKelvin={lamp.temperatureKelvin} whiteBalance={frame.whiteBalance} />
       <div className="fields">
         <NumberField
           label="Cloth"

@@ -1,5 +1,5 @@
 import { lightThroughGels } from '../../../core/colour/gel.ts';
-import type { Gel } from '../../../core/setup/schema/setup.ts';
+import type { Frame, Gel } from '../../../core/setup/schema/setup.ts';
 import { stopsFromRatio } from '../../../core/units/stops.ts';
 import { useApp } from '../state/app-store.ts';
 import { maxGels, setPassGels } from '../state/edits/pass-edits.ts';
@@ -11,7 +11,7 @@ interface GelFieldsProps {
   readonly place: PassPlace;
   readonly gels: readonly Gel[];
   readonly lampKelvin: number;
-  readonly whiteBalanceKelvin: number;
+  readonly whiteBalance: Frame['whiteBalance'];
 }
 
 /** Places in the stack. The order does not matter. */
@@ -25,7 +25,7 @@ const resultText = (lampKelvin: number, gels: readonly Gel[]): string => {
 };
 
 /** The gels of a pass as a stack, and what they make of the lamp's light. */
-export const GelFields = ({ place, gels, lampKelvin, whiteBalanceKelvin }: GelFieldsProps) => {
+export const GelFields = ({ place, gels, lampKelvin, whiteBalance }: GelFieldsProps) => {
   const { edit } = useApp.getState();
   const rows = gels.length < maxGels ? [...gels, null] : gels;
   const put = (index: number, gel: Gel | null, run?: string) =>
@@ -43,7 +43,7 @@ export const GelFields = ({ place, gels, lampKelvin, whiteBalanceKelvin }: GelFi
       {gels.length > 0 && (
         <p className="gel-result">
           <svg viewBox="0 0 14 14" width={14} height={14} aria-hidden="true">
-            <circle cx={7} cy={7} r={6} fill={cssColourOfLight(lampKelvin, gels, whiteBalanceKelvin)} />
+            <circle cx={7} cy={7} r={6} fill={cssColourOfLight(lampKelvin, gels, whiteBalance)} />
           </svg>
           {resultText(lampKelvin, gels)}
         </p>

@@ -35,22 +35,27 @@ const TargetLine = ({ reading }: { reading: PassReading | undefined }) => {
   );
 };
 
-/** What to count for the night level. Where no count will do, a closed strip says why; an open one has all the advice. */
-const CountWord = ({ count, isOpen }: { count: PassReading['count']; isOpen: boolean }) => {
-  const { spoken, spokenStops, advice } = count;
+/** What to count for the night level, or by how much no count will do. */
+const CountWord = ({ count: { spoken, spokenStops, missStops, advice } }: { count: PassReading['count'] }) => {
   if (spoken !== null && spokenStops !== null)
     return (
       <span className="slip-count">
         count {spoken} for {signed(spokenStops)} stops
       </span>
     );
-  return advice[0] && !isOpen ? <span className="slip-count">{advice[0].replace(/\.$/, '')}</span> : null;
+  if (missStops !== null)
+    return (
+      <span className="slip-count">
+        {Math.abs(missStops).toFixed(1)} stops too {missStops > 0 ? 'bright at its lowest' : 'dark at its full level'}
+      </span>
+    );
+  return advice[0] ? <span className="slip-count">{advice[0].replace(/\.$/, '')}</span> : null;
 };
 
 /** One pass as a narrow strip; pressed, it opens to its inspector. */
 export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpen }: LampSlipProps) => {
   const { select } = useApp.getState();
-  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
+  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
   const height = pass.waypoints[0]?.position[2] ?? 0;
   const head = (
     <>
@@ -65,7 +70,7 @@ export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpe
       <span className="slip-light">
         <TargetLine reading={reading} />
       </span>
-      {reading && <CountWord count={reading.count} isOpen={isOpen} />}
+      {reading && <CountWord count={reading.count} />}
       {reading && <RimGlyph reading={reading} />}
       {cautions.length > 0 && (
         <span className="slip-cautions">

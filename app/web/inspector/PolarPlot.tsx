@@ -10,16 +10,17 @@ import { planePath, plotRadius as r, ringPath, spoke } from './polar-paths.ts';
 const bareFront = { spreadShare: 0, cosSnoot: -1 };
 
 /** How wide a plane is between its halves, in words. */
-const planeWidth = (plane: BeamPlane): string => {
-  const reached = plane.flatMap(({ halfDegrees }) => (halfDegrees === null ? [] : [halfDegrees]));
-  if (reached.length === 0) return 'under half the peak';
-  const width = reached.reduce((sum, half) => sum + half, 0);
-  if (width > 359) return 'all round';
-  return `${width.toFixed(width < 10 ? 1 : 0)}°${reached.length === 1 ? ' to one side' : ''}`;
+const planeWidth = ([one, other]: BeamPlane): string => {
+  if (one.halfDegrees === null || other.halfDegrees === null) return 'uneven';
+  const width = one.halfDegrees + other.halfDegrees;
+  return width > 359 ? 'all round' : `${width.toFixed(width < 10 ? 1 : 0)}°`;
 };
 
-const widthText = ({ planes }: BeamCurve, names: readonly string[]): string =>
-  planes.map((plane, i) => (planes.length > 1 ? `${planeWidth(plane)} ${names[i]}` : planeWidth(plane))).join(', ');
+const widthText = ({ planes }: BeamCurve, names: readonly string[]): string => {
+  const widths = planes.map(planeWidth);
+  const areAlike = widths.every((width) => width === widths[0]);
+  return areAlike ? (widths[0] ?? '') : widths.map((width, i) => `${width} ${names[i]}`).join(', ');
+};
 
 /** A lamp's beam as it leaves the pass at full level: intensity against the angle off the axis, which points down. */
 export const PolarPlot = ({ lamp, pass, files }: { lamp: Lamp; pass: Pass; files: Setup['measuredBeams'] }) => {

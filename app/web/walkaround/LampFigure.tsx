@@ -1,6 +1,6 @@
 import { Line } from '@react-three/drei';
 import { add, basisAround, distance, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
-import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Setup } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
@@ -18,12 +18,19 @@ const beamRing = (position: Vec3, aim: Vec3, degrees: number): Vec3[] => {
   });
 };
 
+interface LampFigureProps {
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly lamp: Lamp;
+  readonly measuredBeams: Setup['measuredBeams'];
+}
+
 /** A lamp in the walkaround: a small ball, a post to the ground, and its beam as lines. */
-export const LampFigure = ({ frame, pass, lamp }: { frame: Frame; pass: Pass; lamp: Lamp }) => {
+export const LampFigure = ({ frame, pass, lamp, measuredBeams }: LampFigureProps) => {
   const waypoint = pass.waypoints[0] as Pass['waypoints'][number];
   const [position, aim] = [worldFromDocument(waypoint.position), worldFromDocument(waypoint.aim)];
-  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance.kelvin);
-  const ring = beamRing(position, aim, drawnBeamDegrees(lamp));
+  const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
+  const ring = beamRing(position, aim, drawnBeamDegrees(lamp, measuredBeams));
   return (
     <group>
       <mesh position={[...position]}>

@@ -41,7 +41,17 @@ const Walkaround = () => {
         <CameraFigure view={world.view} />
         {passes.map(({ frame, pass }) => {
           const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-          return lamp && <LampFigure key={`${frame.id}/${pass.id}`} frame={frame} pass={pass} lamp={lamp} />;
+          return (
+            lamp && (
+              <LampFigure
+                key={`${frame.id}/${pass.id}`}
+                frame={frame}
+                pass={pass}
+                lamp={lamp}
+                measuredBeams={setup.measuredBeams}
+              />
+            )
+          );
         })}
         <OrbitControls makeDefault target={[...aim]} maxPolarAngle={Math.PI / 2 - 0.02} enableDamping={false} />
       </Canvas>

@@ -5,14 +5,18 @@ import { degrees, id, name, quantity } from './fields.ts';
 export const maxBeamValues = 100_000;
 const maxAngles = 2000;
 
+/** Closer angles, and weaker light, would leave no flux to scale the beam by. */
+const leastStepDegrees = 0.0001;
+const leastPeakCandela = 0.000001;
+
 const ascends = (angles: readonly number[]): boolean =>
-  angles.every((angle, i) => i === 0 || angle > (angles[i - 1] as number));
+  angles.every((angle, i) => i === 0 || angle - (angles[i - 1] as number) >= leastStepDegrees * 0.999);
 const angles = (last: number, description: string) =>
   z
     .array(degrees(0, last, 'angle'), { error: 'must be a list of angles in degrees' })
     .min(1, 'must have at least one angle')
     .max(maxAngles, `must be at most ${maxAngles}`)
-    .refine(ascends, 'must rise from one to the next')
+    .refine(ascends, `must rise from one to the next, by at least ${leastStepDegrees} degrees`)
     .describe(description);
 
 /** Ends of the horizontal angles that say a symmetry: one plane, quadrant, bilateral two ways, or a circle. */
@@ -47,6 +51,6 @@ export const measuredBeam = z
       fail(`must have ${verticalDegrees.length} values in each list, one for each vertical angle`);
     else if (candela.length * verticalDegrees.length > maxBeamValues)
       fail(`must have at most ${maxBeamValues} values in all`);
-    else if (candela.every((plane) => plane.every((value) => value === 0))) fail('must shine somewhere');
+    else if (candela.every((plane) => plane.every((value) => value < leastPeakCandela))) fail('must shine somewhere');
   })
   .describe('intensities of a lamp as measured, read from a photometric file (type C)');

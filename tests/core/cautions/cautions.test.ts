@@ -99,6 +99,8 @@ describe('burnt and too-dark', () => {
       },
     },
     pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), off: seconds },
+    // balanced for the lamp, so that all channels fill together
+    frame: { whiteBalance: { kelvin: 5600 } },
     subjects: [box([0, 0.5, 0], 4, 3)],
   });
 
@@ -115,6 +117,13 @@ describe('burnt and too-dark', () => {
       expect(caution.value).toBeCloseTo(stops, 3);
       expect(Math.abs((caution.limit ?? 0) - 2.963)).toBeLessThanOrEqual(5e-4);
     }
+  });
+  it('a warm lamp fills red first: burnt is said, and which channel, while the whole is still under the limit', () => {
+    const warm = litBy(2.5);
+    const caution = find({ ...warm, lamp: { ...warm.lamp, temperatureKelvin: 2200 } }, 'burnt');
+    expect(caution?.message).toContain('red is');
+    expect(caution?.value).toBeGreaterThan(2.963);
+    expect(find(warm, 'burnt')).toBeUndefined();
   });
   it('says where to stand instead: 6 stops over at 5 m means 8 times as far, 40 m', () => {
     expect(find(litBy(6), 'burnt')?.message).toContain('40 m');

@@ -23,6 +23,25 @@ const outputs = [
   { from: 'lux-at-1-metre', lux: 900 },
 ];
 
+const measured = {
+  id: 'file',
+  name: 'From a file',
+  verticalDegrees: [0, 10, 30, 60, 90],
+  horizontalDegrees: [0, 90, 180],
+  candela: [
+    [900, 800, 300, 40, 0],
+    [900, 700, 250, 30, 2],
+    [900, 600, 200, 20, 0],
+  ],
+};
+/** What hangs in front of a lamp, and who holds it, by turns. */
+const dresses = [
+  {},
+  { cloth: { stops: 1.5, spreadShare: 0.4 } },
+  { snootDegrees: 50 },
+  { cloth: { stops: 0.5 }, snootDegrees: 90, held: 'stand', off: 10 },
+];
+
 /** A good setup with every kind of part, lamp, beam and ambient light: more for mutations to take hold of. */
 export const richSetup = (): Loose => {
   const setup = goodSetup();
@@ -41,16 +60,33 @@ export const richSetup = (): Loose => {
     { ...torch, id: 'bare', output: outputs[1], beam: { shape: 'open' }, diameterMm: 50 },
     { kind: 'lantern', id: 'lantern', name: 'Lantern', output: outputs[2], temperatureKelvin: 2700, diameterMm: 90 },
     { kind: 'tube', id: 'tube', name: 'Tube', output: outputs[0], lengthMm: 500 },
+    { ...panel, id: 'softbox', lowestLevelPercent: 5, beam: { shape: 'lobe', degrees: 70 } },
+    { kind: 'point', id: 'point', name: 'Point', output: outputs[1] },
+    {
+      ...torch,
+      id: 'filed',
+      output: { from: 'measured' },
+      beam: { shape: 'measured', beamId: 'file', turnDegrees: 30 },
+    },
   ];
+  setup.measuredBeams = [measured];
+  setup.bounces = 1;
+  setup.camera.drawn = { focusBlur: true, vignetting: true, noise: true, response: 'plain' };
   const [scheme] = setup.schemes;
   const [sky, land] = scheme.frames;
   land.passes[0].gels.push({ name: 'Red', colour: [1, 0.1, 0.05], transmission: 0.3 });
   const [, fill] = land.passes;
+  const dressed = (lamp: Loose, i: number) => ({
+    ...fill,
+    ...dresses[i % dresses.length],
+    id: lamp.id,
+    lampId: lamp.id,
+  });
   setup.schemes.push({
     ...scheme,
     id: 'own-camera',
     camera: { position: [3, 0, 0.4], aim: [0, 8, 1], rollDegrees: 90, focalLengthMm: 50 },
-    frames: [sky, { ...land, passes: setup.lamps.map((lamp: Loose) => ({ ...fill, id: lamp.id, lampId: lamp.id })) }],
+    frames: [sky, { ...land, passes: setup.lamps.map(dressed) }],
   });
   return setup;
 };
