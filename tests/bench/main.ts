@@ -3,6 +3,7 @@ import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
 import type { Harness } from '../browser/harness/main.ts';
+import { lm63ParseTimes } from './lm63-parse.ts';
 
 // Benches, apart from the tests: times as ratios within one run. Prints a table, keeps JSON in .reports/bench.json.
 const outDir = '.reports/harness';
@@ -34,7 +35,8 @@ await server.close();
 const mostRatio = 1.5;
 const ratio = times.movedFullMs / times.sampleMs;
 mkdirSync('.reports', { recursive: true });
-writeFileSync('.reports/bench.json', JSON.stringify({ movedLamp: { ...times, ratio } }, null, 2));
+const parse = lm63ParseTimes();
+writeFileSync('.reports/bench.json', JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse }, null, 2));
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
 console.log(
@@ -45,6 +47,12 @@ console.log(
 );
 console.log(
   `  changed level or exposure               ${times.remixMs.toFixed(1)} ms  = ${(times.remixMs / times.sampleMs).toFixed(2)} x`,
+);
+console.log(
+  `  one sample bounced once, twice          ${times.bouncedOnceMs.toFixed(1)} ms  = ${(times.bouncedOnceMs / times.sampleMs).toFixed(2)} x, ${times.bouncedTwiceMs.toFixed(1)} ms  = ${(times.bouncedTwiceMs / times.sampleMs).toFixed(2)} x`,
+);
+console.log(
+  `Photometric file of ${(parse.bytes / 1e6).toFixed(2)} MB, ${parse.values} values: ${parse.firstMs.toFixed(0)} ms at first, ${parse.medianMs.toFixed(0)} ms once warm (bar: 100 ms)`,
 );
 if (ratio > mostRatio) {
   console.error(`The moved lamp took ${ratio.toFixed(2)} x a sample; the bar is ${mostRatio} x.`);

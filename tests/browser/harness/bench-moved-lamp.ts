@@ -19,6 +19,9 @@ export interface MovedLampTimes {
   readonly movedCoarseMs: number;
   /** Mixing and developing alone, as after a change of level or exposure. */
   readonly remixMs: number;
+  /** One sample of light bounced once, and twice, first hits kept. */
+  readonly bouncedOnceMs: number;
+  readonly bouncedTwiceMs: number;
 }
 
 /** 1,500 stones and a post on the ground, one torch at knee height. */
@@ -98,11 +101,17 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
   const pixel = new Float32Array(4);
   const mixer = new Mixer(gl);
   /** Traces what is not kept yet, mixes, and waits. `step` moves the camera, so that first hits are new. */
-  const show = (renderer: LayerRenderer, source: Source, size: { width: number; height: number }, step = 0): number => {
+  const show = (
+    renderer: LayerRenderer,
+    source: Source,
+    size: { width: number; height: number },
+    step = 0,
+    bounces: World['bounces'] = 0,
+  ): number => {
     const [x, y, z] = world.view.position;
     const view = { ...world.view, position: [x + step * 0.01, y, z] as const };
     const start = performance.now();
-    const [layer] = renderer.want(world.stage, [{ label: 'p', view, source, bounces: 0 }], size);
+    const [layer] = renderer.want(world.stage, [{ label: 'p', view, source, bounces }], size);
     renderer.runTo(1);
     const weighted = [{ texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light) }];
     const mix = { layers: weighted, development: frame.development, view, weight: 1 };
@@ -113,13 +122,23 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
   const full = { width, height };
   const eighth = { width: Math.round(width / 8), height: Math.round(height / 8) };
   const renderer = new LayerRenderer(gl, { maxSamples: 1, coarseFirst: false });
-  const times = { sample: [] as number[], full: [] as number[], coarse: [] as number[], remix: [] as number[] };
+  const times: Record<'sample' | 'full' | 'coarse' | 'remix' | 'once' | 'twice', number[]> = {
+    sample: [],
+    full: [],
+    coarse: [],
+    remix: [],
+    once: [],
+    twice: [],
+  };
   // shaders compiled and the stage uploaded before anything is timed
   for (const size of [full, eighth]) show(renderer, movedBy(light.source, 9), size);
+  for (const bounces of [1, 2] as const) show(renderer, light.source, eighth, 0, bounces);
   for (let round = 1; round <= rounds; round++) {
     times.sample.push(show(renderer, light.source, full, round));
     times.remix.push(show(renderer, light.source, full, round));
     times.full.push(show(renderer, movedBy(light.source, 0.1 * round), full, round));
+    times.once.push(show(renderer, light.source, full, round, 1));
+    times.twice.push(show(renderer, light.source, full, round, 2));
     show(renderer, light.source, eighth, round);
     times.coarse.push(show(renderer, movedBy(light.source, 0.1 * round), eighth, round));
   }
@@ -134,5 +153,7 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
     movedFullMs: median(times.full),
     movedCoarseMs: median(times.coarse),
     remixMs: median(times.remix),
+    bouncedOnceMs: median(times.once),
+    bouncedTwiceMs: median(times.twice),
   };
 };
