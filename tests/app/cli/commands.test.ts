@@ -71,6 +71,7 @@ const reading = z.strictObject({
       doseLuxSeconds: z.number().min(0),
       luminanceCdM2: z.number().min(0),
       stops: z.number().nullable(),
+      brightest: z.strictObject({ channel: z.enum(['red', 'green', 'blue']), stops: z.number() }).nullable(),
     })
     .nullable(),
   shadows: z.array(
@@ -92,7 +93,53 @@ const reading = z.strictObject({
   }),
   // `target` is more than the list of names asks for: the same two numbers for the surface at the aim
   relief: z.strictObject({ ...raking, target: z.strictObject(raking).nullable() }),
+  count: z.strictObject({
+    seconds: z.number().positive().nullable(),
+    spoken: z.int().positive().nullable(),
+    spokenStops: z.number().nullable(),
+    reachable: z.boolean(),
+    missStops: z.number().nullable(),
+    wantedStops: z.number(),
+    advice: z.array(z.string().min(10)),
+  }),
+  beam: z.strictObject({
+    lumens: z.number().min(0),
+    peakCandela: z.number().min(0),
+    beamDegrees: z.number().min(0).max(170).nullable(),
+    patchMetres: z.number().min(0).nullable(),
+  }),
+  colour: z.strictObject({
+    cctKelvin: z.number().positive().nullable(),
+    linearSrgb: z.array(z.number().min(0)).length(3),
+  }),
+  paint: z
+    .strictObject({
+      areaSquareMetres: z.number().positive(),
+      lumensOnSubject: z.number().positive(),
+      budgetLumenSeconds: z.number().positive(),
+      seconds: z.number().positive(),
+    })
+    .nullable(),
 });
+const metres = z.number().positive();
+const depth = z.strictObject({
+  nearMetres: metres,
+  farMetres: metres.nullable(),
+  hyperfocalMetres: metres,
+  circleOfConfusionMm: z.number().positive(),
+  nearestMetres: metres.nullable(),
+  farthestMetres: metres.nullable(),
+  isSharpThroughout: z.boolean(),
+  steps: z.array(z.strictObject({ focusMetres: metres.nullable(), nearMetres: metres, farMetres: metres.nullable() })),
+  complete: z.boolean(),
+});
+const stars = z.strictObject({
+  trailPixels: z.number().positive(),
+  rules: z.array(
+    z.strictObject({ name: z.string(), formula: z.string(), seconds: z.number().positive(), trailPixels: z.number() }),
+  ),
+});
+const share = z.number().min(0).max(1);
 const report = z.strictObject({
   setup: z.string(),
   schemes: z.array(
@@ -100,7 +147,16 @@ const report = z.strictObject({
       id: z.string(),
       name: z.string(),
       // `cautions` of a frame are more than the list asks for too
-      frames: z.array(z.strictObject({ id: z.string(), passes: z.array(reading), cautions: z.array(caution) })),
+      frames: z.array(
+        z.strictObject({
+          id: z.string(),
+          passes: z.array(reading),
+          depth: depth.nullable(),
+          stars,
+          clipped: z.strictObject({ red: share, green: share, blue: share }),
+          cautions: z.array(caution),
+        }),
+      ),
       cautions: z.array(caution),
     }),
   ),
@@ -129,6 +185,9 @@ describe('lampfall readings --json', () => {
     expect([side?.clock, front?.clock]).toEqual(['3:00', '6:00']);
     expect(back?.shadows.length).toBe(3);
     expect(side?.target?.doseLuxSeconds).toBeCloseTo((side?.target?.illuminanceLux ?? 0) * 8, 9);
+    // the file's lamp counts 8 s; dose goes with time, so the count that it should be brings it to the wanted level
+    const stops = (side?.target?.stops ?? Number.NaN) + Math.log2((side?.count.seconds ?? Number.NaN) / 8);
+    expect(stops).toBeCloseTo(side?.count.wantedStops as number, 9);
   });
 });
 

@@ -78,7 +78,7 @@ describe(`reports of ${wantedGood} mutated setups (seed ${seed})`, () => {
         expect(nonFinite(report)).toEqual([]);
         expectSense(report, small, scheme);
       }),
-      { seed, numRuns: 800 },
+      { seed, numRuns: 1200 },
     );
     console.info(`seed ${seed}: ${good} reports of ${passes} passes`);
     expect(good).toBe(wantedGood);
