@@ -13,7 +13,7 @@ const cosHalf = (fullDegrees: number): number => Math.cos(radiansFromDegrees(ful
 const snooted = (emitter: Emitter, fullDegrees: number, spreadShare = 0): number =>
   emittedShare({ ...emitter, front: { spreadShare, cosSnoot: cosHalf(fullDegrees) } });
 const torch = (beam: object): Emitter => emitterOf(lampOf({ kind: 'torch', beam }));
-const snoots = [2, 10, 35, 60, 100, 150, 179];
+const snoots = [2, 10, 35, 60, 70, 100, 150, 179];
 /** Worst relative error over snoots of a lamp against a closed form of the snoot's full angle. */
 const apart = (emitter: Emitter, expected: (fullDegrees: number) => number): number =>
   worst(snoots.map((degrees) => relativeError(snooted(emitter, degrees), expected(degrees))));

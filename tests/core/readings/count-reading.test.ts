@@ -163,6 +163,26 @@ describe('countReading at the lowest level and too bright: each advice, read aga
   });
 });
 
+describe('countReading and marked ISO speeds, exact in thirds of a stop: 1250 is really 1269.9, 640 is 635.0', () => {
+  it.each([
+    [1250, 100 * 2 ** (11 / 3), 640],
+    [400, 400, 200],
+    [2000, 100 * 2 ** (13 / 3), 1000],
+  ])('one stop too bright at ISO %d: lower by three markings', (iso, exact, expected) => {
+    // half a second would do where one is the shortest
+    const candela = 2 * secondsNeeded({ ...usual, candela: 1, iso: exact });
+    expect(read({ iso, candela, count: 1 }).count.advice).toContain(`Or lower the ISO to ${expected}.`);
+  });
+
+  it.each([
+    [1250, 100 * 2 ** (11 / 3), 2500],
+    [320, 100 * 2 ** (5 / 3), 640],
+  ])('one stop too dark at ISO %d: raise by three markings', (iso, exact, expected) => {
+    const candela = secondsNeeded({ ...usual, candela: 1, iso: exact }) / 20;
+    expect(read({ iso, candela, count: 10 }).count.advice).toContain(`Or raise the ISO to ${expected}.`);
+  });
+});
+
 describe('countReading too dark', () => {
   it('at a level that can be raised: up, for the whole frame (abs 0.1 stops)', () => {
     const what = { level: 10, candela: 60 };
