@@ -1,13 +1,13 @@
-import { reportScheme } from '../../core/cautions/setup-report.ts';
+import { type FrameReport, reportScheme, type SchemeReport } from '../../core/cautions/setup-report.ts';
 import type { PassReading } from '../../core/readings/pass-reading.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../core/units/body-height.ts';
 import { worldFromDocument } from '../../core/world/axes.ts';
 import { placeOnPath } from '../../core/world/world.ts';
 
-const heads = ['frame, pass', 'clock', 'distance', 'lamp height', 'light', 'level', 'time', 'rim', 'grazing'];
+const heads = ['frame, pass', 'clock', 'distance', 'lamp height', 'light', 'level', 'time', 'count', 'rim', 'grazing'];
 /** Columns that read better from the left; numbers stand at the right. */
-const leftColumns = new Set([0, 3, 7]);
+const leftColumns = new Set([0, 3, 8]);
 
 const withSign = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
 const figures = (value: number): string => (value === 0 || value >= 10 ? value.toFixed(0) : value.toPrecision(2));
@@ -20,6 +20,14 @@ const lampHeightMetres = ({ waypoints, on, off }: Pass): number => {
     aim: worldFromDocument(aim),
   }));
   return placeOnPath(path, (on + off) / 2).position[1];
+};
+
+/** What to count for the night level, or by how much no count will do. */
+const countText = ({ spoken, missStops, seconds, advice }: PassReading['count']): string => {
+  if (spoken !== null) return String(spoken);
+  if (missStops !== null) return `${Math.abs(missStops).toFixed(1)} too ${missStops > 0 ? 'bright' : 'dark'}`;
+  if (seconds === null) return 'none';
+  return advice.length > 0 ? 'other level' : 'stays lit';
 };
 
 const rimText = ({ litShare, rimToFaceStops }: PassReading['rim']): string => {
@@ -42,6 +50,7 @@ const cells = (frame: Frame, pass: Pass, reading: PassReading): string[] => {
     target ? `${figures(target.illuminanceLux)} lx` : 'sky',
     target && target.stops !== null ? `${withSign(target.stops)} stops` : 'none',
     `${Number((pass.off - pass.on).toPrecision(3))} s`,
+    countText(reading.count),
     rimText(reading.rim),
     grazingText(reading.relief),
   ];
@@ -58,27 +67,49 @@ const aligned = (rows: readonly (readonly string[])[]): ((row: readonly string[]
   return (row) => `  ${row.map(fill).join('  ')}`.trimEnd();
 };
 
-const schemeRows = (setup: Setup, scheme: Scheme): string[][] => {
-  const { frames } = reportScheme(setup, scheme);
-  return scheme.frames.flatMap((frame, f) =>
+const passRows = (scheme: Scheme, { frames }: SchemeReport): string[][] =>
+  scheme.frames.flatMap((frame, f) =>
     (frames[f]?.passes ?? []).flatMap((reading) => {
       const pass = frame.passes.find(({ id }) => id === reading.passId);
       return pass ? [cells(frame, pass, reading)] : [];
     }),
   );
+
+const metres = (value: number | null): string =>
+  value === null ? 'infinity' : `${value.toFixed(value < 10 ? 1 : 0)} m`;
+
+/** Depth of field, focus steps, star trails and full channels of a frame, in one line. */
+const frameLine = (frame: Frame, { depth, stars, clipped }: FrameReport): string => {
+  const steps = depth && !depth.isSharpThroughout ? depth.steps.map(({ focusMetres }) => metres(focusMetres)) : [];
+  const full = Object.entries(clipped).flatMap(([channel, share]) =>
+    share > 0 ? [`${channel} full on ${(100 * share).toFixed(1)} %`] : [],
+  );
+  return `  ${[
+    depth
+      ? `${frame.name}: sharp from ${metres(depth.nearMetres)} to ${metres(depth.farMetres)}, hyperfocal ${metres(depth.hyperfocalMetres)}`
+      : `${frame.name}: focused nearer than the lens can`,
+    ...(steps.length > 0 ? [`focus steps for all of it: ${steps.join(', ')}`] : []),
+    `stars draw ${stars.trailPixels.toFixed(1)} px`,
+    ...full,
+  ].join('; ')}`;
 };
 
-/** Readings for people: a table a scheme, one line a pass, units in every cell, columns alike in all schemes. */
+/** Readings for people: a table a scheme, one line a pass, units in every cell, columns alike in all schemes; then its frames. */
 export const readingsTable = (setup: Setup): string[] => {
-  const tables = setup.schemes.map((scheme) => ({ name: scheme.name, rows: schemeRows(setup, scheme) }));
+  const tables = setup.schemes.map((scheme) => {
+    const report = reportScheme(setup, scheme);
+    const frames = scheme.frames.map((frame, f) => frameLine(frame, report.frames[f] as FrameReport));
+    return { name: scheme.name, rows: passRows(scheme, report), frames };
+  });
   const line = aligned(tables.flatMap(({ rows }) => rows));
   const table = (rows: string[][]) => (rows.length > 0 ? [heads, ...rows].map(line) : ['  no passes']);
-  return tables.flatMap(({ name, rows }) => [name, ...table(rows), '']);
+  return tables.flatMap(({ name, rows, frames }) => [name, ...table(rows), ...frames, '']);
 };
 
 /** What the columns mean. */
 export const tableKey = [
   'Light and level: on the surface that the camera sees where the lamp is aimed; level in stops from mid-grey.',
+  'Count: seconds for the night level, or the stops by which no count does it.',
   'Rim: share of the outline that is lit, and how much brighter it is than the face.',
   'Grazing: angle of the light to level ground under the aim / to the surface at the aim.',
 ];

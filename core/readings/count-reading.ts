@@ -75,8 +75,9 @@ export const countReading = (case_: CountCase): CountReading => {
   const seconds = secondsForLevel(pass, wantedStops);
   const shortest = staysLit ? frameSeconds : Math.min(shortestCountSeconds, frameSeconds);
   const base = { seconds, wantedStops };
-  // a hair of slack, so that a count set from this reading reads back as reached
-  if (seconds >= shortest * (1 - 1e-6) && seconds <= frameSeconds * (1 + 1e-6)) {
+  // a lamp that stays lit is right within one marking of the ISO; else a hair, so that a count set from here reads as reached
+  const slack = staysLit ? ratioFromStops(1 / 3) * (1 + 1e-6) : 1 + 1e-6;
+  if (seconds >= shortest / slack && seconds <= frameSeconds * slack) {
     const spoken = staysLit ? null : spokenCount(seconds, frameSeconds);
     const spokenStops = spoken === null ? null : stopsAfterCount(pass, spoken);
     return { ...base, spoken, spokenStops, reachable: true, missStops: null, advice: [] };

@@ -22,11 +22,10 @@ const withNoise = (
   pictureWidth: number,
   [u1, u2]: readonly [number, number],
 ): number => {
-  const held = Math.min(ratio, saturationRatio);
+  // a full well is no noisier than full; the light itself is cut off only after the white balance, with all channels alike
+  const held = Math.min(Math.max(ratio, 0), saturationRatio);
   const iso = Math.max(noise.iso, noise.baseIso);
-  return (
-    held + gaussian(u1, u2) * noiseSdMidGreyRatio(Math.max(held, 0), noise, iso, pixelsBinned(noise, pictureWidth))
-  );
+  return ratio + gaussian(u1, u2) * noiseSdMidGreyRatio(held, noise, iso, pixelsBinned(noise, pictureWidth));
 };
 
 /**

@@ -42,8 +42,12 @@ describe('lampfall readings', () => {
     expect(new Set(timeEnds).size).toBe(1);
     // the side lamp stands at [6.2, 7.6, 0.8] aimed at [0.2, 7.75, 1.2]: 6.0 m away by Pythagoras, on for 9 - 1 = 8 s
     expect(passes[0]).toMatch(
-      / 3:00 +6\.0 m {2}hip, 0\.80 m +[\d.]+ lx +[-+][\d.]+ stops +8 s +\d+ % lit.*° \/ -?\d+°$/,
+      / 3:00 +6\.0 m {2}hip, 0\.80 m +[\d.]+ lx +[-+][\d.]+ stops +8 s +\d+ {2}\d+ % lit.*° \/ -?\d+°$/,
     );
+    // the other numbers of a frame stand under its passes: 24 mm f/8 on 36 x 24 mm has its hyperfocal at 2.4 m
+    const frames = rows.filter((row) => row.startsWith('  Painted: '));
+    expect(frames.length).toBe(4);
+    for (const row of frames) expect(row).toMatch(/sharp from [\d.]+ m to infinity, hyperfocal 2\.4 m; .*stars draw/);
   });
 });
 

@@ -128,6 +128,14 @@ describe('recordPixel: white balance and full channels', () => {
     expect(record([5, 10, 5], { whiteBalance: doubled })).toEqual([7.8, 5, 5]);
   });
 
+  it('what is burnt in all channels stays white under any balance, with noise too', () => {
+    for (const kelvin of [2800, 4200, 8000]) {
+      const development = { ...plain, whiteBalance: whiteBalanceMatrix(kelvin, 0), noise: sensor };
+      const burnt = recordPixel([100, 100, 100], development, view, middle, 6000, () => [0.3, 0.2]);
+      expect(burnt).toEqual([7.8, 7.8, 7.8]);
+    }
+  });
+
   it('with noise too nothing is over 7.8', () => {
     expect(noisy(7.8, sensor).mean).toBeLessThan(7.8);
     const pair = () => [1e-9, 0] as const;

@@ -33,10 +33,10 @@ float gaussian(float u1, float u2) {
 
 float withNoise(float ratio, int channel) {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
-  float held = min(ratio, FULL);
-  float sd = sqrt((max(held, 0.0) * noise.x + noise.y * noise.y) / noise.z) / noise.x;
+  float held = clamp(ratio, 0.0, FULL);
+  float sd = sqrt((held * noise.x + noise.y * noise.y) / noise.z) / noise.x;
   int dim = ${noiseDimension} + 2 * channel;
-  return held + gaussian(pixelNumber(pixel, dim), pixelNumber(pixel, dim + 1)) * sd;
+  return ratio + gaussian(pixelNumber(pixel, dim), pixelNumber(pixel, dim + 1)) * sd;
 }
 
 void main() {
