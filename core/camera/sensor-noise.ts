@@ -3,10 +3,10 @@ import type { SensorElectronics } from './sensors.ts';
 
 /**
  * Electrons that a pixel holds at mid-grey: the full well is saturation (7.8 x mid-grey, ISO 12232) at base ISO, and a
- * higher ISO fills a smaller part of it. Below base ISO the well does not grow; callers hold ISO at base there.
+ * higher ISO fills a smaller part of it. Below base ISO the well does not grow.
  */
 export const electronsAtMidGrey = ({ fullWellElectrons, baseIso }: SensorElectronics, iso: number): number =>
-  ((fullWellElectrons / saturationRatio) * baseIso) / iso;
+  ((fullWellElectrons / saturationRatio) * baseIso) / Math.max(iso, baseIso);
 
 /**
  * Standard deviation of the exposure, in mid-grey ratios, from the shot noise of the light and the noise of reading out:
@@ -16,7 +16,7 @@ export const electronsAtMidGrey = ({ fullWellElectrons, baseIso }: SensorElectro
  * Source: photon counts follow Poisson's law, whose variance is its mean; independent noises add in squares.
  *
  * @param ratio exposure over mid-grey, 0 or more, at most saturation
- * @param iso ISO speed, at or above the base
+ * @param iso ISO speed; under the base it counts as the base
  * @param pixelsBinned sensor pixels that one picture pixel averages, above 0
  */
 export const noiseSdMidGreyRatio = (

@@ -2,6 +2,7 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { middleMoment } from '../readings/moments.ts';
+import { distanceForLight } from '../readings/stand-back.ts';
 import {
   type BrightestChannel,
   brightestChannel,
@@ -11,6 +12,7 @@ import {
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
+import type { WorldLight } from '../world/world.ts';
 import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
 import { tooBrightAdvice } from './too-bright-advice.ts';
@@ -37,10 +39,16 @@ const overWords = ({ channel, stops }: BrightestChannel, whole: number): string 
   return whole > limits.burntStops ? over : `${channel} is ${over}, though the whole is not burnt yet`;
 };
 
+/** How far from its target the lamp would have to stand to give so many stops less; null when that is too far to tell. */
+const standBack = (light: WorldLight, surface: SurfacePoint, stops: number): number | null =>
+  light.source.kind === 'lamp'
+    ? distanceForLight(light.source, surface, middleMoment(light), ratioFromStops(-stops))
+    : null;
+
 /** The pass fills a channel of the sensor at its target, alone or together with the frame's other passes. */
 export const burnt: PassRule = (passCase) => {
   const { world, pass, lamp, light, reading } = passCase;
-  const { position, aim } = middleMoment(light);
+  const { aim } = middleMoment(light);
   const surface = targetSurface(world.stage, world.view.position, aim);
   const own = reading.target?.brightest ?? null;
   if (!surface || own === null) return null;
@@ -55,7 +63,7 @@ export const burnt: PassRule = (passCase) => {
     countSeconds: pass.off - pass.on,
     levelPercent: pass.levelPercent,
     lowestLevelPercent: lamp.lowestLevelPercent,
-    distanceMetres: distance(position, surface.position),
+    standBackMetres: standBack(light, surface, value),
   });
   return {
     code: 'burnt',
@@ -99,7 +107,7 @@ export const tooDark: PassRule = (passCase) => {
     if (reading.offAxisDegrees >= limits.backLightDegrees) return null;
     return say(
       'note',
-      'no light of this pass reaches the surface that you see at its aim. Something stands between, or the lamp is behind the surface.',
+      'no direct light of this pass reaches the surface that you see at its aim. Something stands between, or the lamp is behind the surface.',
     );
   }
   if (stops >= limits.tooDarkStops) return null;
@@ -109,10 +117,8 @@ export const tooDark: PassRule = (passCase) => {
       `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,
       stops,
     );
-  const more = ratioFromStops(-stops - 1.5);
-  return say(
-    'warning',
-    `${(-stops).toFixed(1)} stops under mid-grey at the target. For night level (1.5 under) multiply the count by ${more.toFixed(more < 10 ? 1 : 0)}, or come closer, or raise the level or ISO.`,
-    stops,
-  );
+  const { spoken, wantedStops, advice } = reading.count;
+  const level = `${Math.abs(wantedStops)} stops ${wantedStops < 0 ? 'under' : 'over'}`;
+  const what = spoken === null ? advice.join(' ') : `For your night level (${level}) count ${spoken}.`;
+  return say('warning', `${(-stops).toFixed(1)} stops under mid-grey at the target. ${what}`, stops);
 };

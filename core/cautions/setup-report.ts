@@ -1,4 +1,4 @@
-import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
+import { type ClippedReading, clippedReadings } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
 import { PassReader, type PassReading } from '../readings/pass-reading.ts';
@@ -64,6 +64,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const camera = scheme.camera ?? setup.camera;
   const reader = new PassReader(world);
   const range = visibleRange(world);
+  const clipped = clippedReadings(world);
   const frames = scheme.frames.map((frame, f): FrameReport => {
     const worldFrame = world.frames[f] as WorldFrame;
     return {
@@ -71,7 +72,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       ...reportPasses(setup, world, reader, frame, worldFrame),
       depth: depthReading(camera, frame, range),
       stars: starReading(camera, frame),
-      clipped: clippedReading(world, worldFrame),
+      clipped: clipped[f] as ClippedReading,
     };
   });
   return {

@@ -103,6 +103,24 @@ export const candelaAt = (
   return inPlane(at) * (1 - h.share) + inPlane(at + count) * h.share;
 };
 
+/**
+ * Candelas of the half plane at an angle round the axis, one for each vertical angle: a straight line between the two
+ * planes beside it.
+ *
+ * @param horizontalRadians any value, wraps at 2 pi
+ */
+export const planeAt = (
+  { verticalRadians: { length }, horizontalRadians: horizontals, candela }: Distribution,
+  horizontalRadians: number,
+): Float64Array => {
+  const circle = 2 * Math.PI;
+  const { index, share } = placeIn(horizontals, horizontalRadians - circle * Math.floor(horizontalRadians / circle));
+  const [one, other] = [index, index + 1].map((plane) => candela.subarray(plane * length, (plane + 1) * length));
+  return share === 0
+    ? (one as Float64Array)
+    : (one as Float64Array).map((value, v) => value * (1 - share) + ((other as Float64Array)[v] as number) * share);
+};
+
 /** Highest intensity in candela. */
 export const peakCandela = ({ candela }: Distribution): number =>
   candela.reduce((most, value) => Math.max(most, value), 0);

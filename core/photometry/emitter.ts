@@ -1,6 +1,6 @@
 import { discFromSquare } from '../geometry/disc-from-square.ts';
 import { add, basisAround, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { type Beam, beamPeakPerLumen, intensityPerLumen } from './beam.ts';
+import { type Beam, beamPeakPerLumen, intensityPerLumen, isMeasured } from './beam.ts';
 
 /** Where a lamp stands and which way its axis points, in world axes. */
 export interface Pose {
@@ -109,7 +109,8 @@ export const spotIntensityPerLumen = (emitter: Emitter, pose: Pose, direction: V
     const { first } = axesOf(pose);
     return Math.sqrt(Math.max(1 - dot(first, direction) ** 2, 0)) / Math.PI ** 2;
   }
-  const bare = intensityPerLumen(beam, along, roundAxis(pose, direction));
+  // lobes are the same all round: the angle is dear and only measured beams ask for it
+  const bare = intensityPerLumen(beam, along, isMeasured(beam) ? roundAxis(pose, direction) : 0);
   return front ? bare + front.spreadShare * (Math.max(along, 0) / Math.PI - bare) : bare;
 };
 

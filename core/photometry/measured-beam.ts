@@ -12,14 +12,26 @@ const keyOf = (distribution: Distribution): string => {
   return key;
 };
 
-/** A distribution as a lamp's beam, scaled to one lumen. */
-export const measuredBeam = (distribution: Distribution, turnRadians: number): MeasuredBeam => {
+interface Measures {
+  readonly perLumen: number;
+  readonly peakPerLumen: number;
+}
+/** Large files take milliseconds to sum up, and a lamp's beam is asked for many times. */
+const known = new WeakMap<Distribution, Measures>();
+
+const measuresOf = (distribution: Distribution): Measures => {
+  const before = known.get(distribution);
+  if (before) return before;
   const perLumen = 1 / fluxExact(distribution);
-  return {
-    distribution,
-    perLumen,
-    peakPerLumen: peakCandela(distribution) * perLumen,
-    turnRadians,
-    toJSON: () => `${keyOf(distribution)} turned ${turnRadians}`,
-  };
+  const measures = { perLumen, peakPerLumen: peakCandela(distribution) * perLumen };
+  known.set(distribution, measures);
+  return measures;
 };
+
+/** A distribution as a lamp's beam, scaled to one lumen. */
+export const measuredBeam = (distribution: Distribution, turnRadians: number): MeasuredBeam => ({
+  distribution,
+  ...measuresOf(distribution),
+  turnRadians,
+  toJSON: () => `${keyOf(distribution)} turned ${turnRadians}`,
+});

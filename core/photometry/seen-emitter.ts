@@ -16,6 +16,7 @@ const meetEmitter = (
     const gap2 = dot(offset, offset) - along * along;
     if (along <= 0 || gap2 > w * w) return null;
     const t = along - Math.sqrt(w * w - gap2);
+    if (t <= 0) return null;
     return { t, normal: scale(sub(scale(direction, t), offset), 1 / w) };
   }
   const { first, second, axis } = axesOf(pose);

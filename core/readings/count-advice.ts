@@ -76,6 +76,6 @@ export const tooDarkAtFull = ({ stops, frameSeconds, neededSeconds, comeToMetres
     `At full level, lit for all ${figures(frameSeconds)} s, it is still ${stops.toFixed(1)} stops too dark.`,
     ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),
     ...isoAdvice(iso, 'raise'),
-    `Or keep the shutter open for ${figures(neededSeconds)} s, or add ${Math.ceil(2 ** stops) - 1} more such frames.`,
+    `Or keep the shutter open for ${figures(neededSeconds)} s.`,
   ],
 });

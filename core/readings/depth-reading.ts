@@ -35,6 +35,8 @@ export interface DepthReading {
 /** More frames than this nobody makes in the dark; common practice, no published source. */
 const mostSteps = 12;
 const mm = 1000;
+/** The document's farthest focus stands for infinity. */
+const infinityMetres = 10_000;
 const orInfinity = (millimetres: number): number | null => (Number.isFinite(millimetres) ? millimetres / mm : null);
 
 const planOf = (task: FocusTask): Pick<DepthReading, 'steps' | 'complete'> => {
@@ -54,7 +56,7 @@ const planOf = (task: FocusTask): Pick<DepthReading, 'steps' | 'complete'> => {
 /** Reads a frame's depth of field; null when it is focused nearer than the lens can. */
 export const depthReading = (camera: Camera, frame: Frame, range: VisibleRange): DepthReading | null => {
   const { focalLengthMm, sensor, sharpness } = camera;
-  const focusMm = frame.focusMetres * mm;
+  const focusMm = frame.focusMetres >= infinityMetres ? Number.POSITIVE_INFINITY : frame.focusMetres * mm;
   if (focusMm <= focalLengthMm) return null;
   const fNumber = exactFNumber(frame.aperture);
   const cocMm =

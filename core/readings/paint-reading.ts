@@ -1,11 +1,9 @@
 import { doseForMidGrey, type Exposure } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { meterReceiver } from '../trace/meter.ts';
 import { ratioFromStops } from '../units/stops.ts';
-import type { Stage } from '../world/stage.ts';
 import type { WorldLight } from '../world/world.ts';
 import { paintBudgetLumenSeconds } from './count.ts';
-import type { Silhouette } from './rim-reading.ts';
+import type { FaceLight } from './face-light.ts';
 
 /** What it takes to paint the subject as the camera sees it, by a beam swept over it: distance does not matter then. */
 export interface PaintReading {
@@ -19,22 +17,23 @@ export interface PaintReading {
   readonly seconds: number;
 }
 
-const samples = 4;
-
-/** Reads the paint budget of a pass; null when the camera does not see the subject or none of the light lands on it. */
+/**
+ * Reads the paint budget of a pass; null when the camera does not see the subject or none of the light lands on it.
+ *
+ * @param face light of the pass's source on the subject
+ */
 export const paintReading = (
-  stage: Stage,
-  { face }: Silhouette,
-  { source, strength }: WorldLight,
+  face: FaceLight,
+  { strength }: Pick<WorldLight, 'strength'>,
   exposure: Exposure,
   wantedStops: number,
 ): PaintReading | null => {
   const flux = luminanceOfLinearSrgb(strength);
   let [area, lumens, reflected] = [0, 0, 0];
-  for (const { point, areaSquareMetres } of face) {
+  for (const { lux, reflectance, areaSquareMetres } of face) {
     area += areaSquareMetres;
-    lumens += meterReceiver(stage, source, point, samples) * flux * areaSquareMetres;
-    reflected += luminanceOfLinearSrgb(point.reflectance) * areaSquareMetres;
+    lumens += lux * flux * areaSquareMetres;
+    reflected += reflectance * areaSquareMetres;
   }
   if (lumens <= 0 || reflected <= 0) return null;
   const dose = doseForMidGrey(exposure, reflected / area) * ratioFromStops(wantedStops);

@@ -2,17 +2,20 @@ import { angleBetween, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
+import { exactSeconds } from '../units/third-stops.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { type BeamReading, beamReading } from './beam-reading.ts';
 import { type ColourReading, colourReading } from './colour-reading.ts';
 import { type CountReading, countReading } from './count-reading.ts';
 import { lampDirection } from './direction.ts';
+import { faceLight } from './face-light.ts';
 import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
 import { type PaintReading, paintReading } from './paint-reading.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
-import { type RimReading, rimReading, silhouetteOf } from './rim-reading.ts';
+import { type RimReading, rimReading } from './rim-reading.ts';
 import { type ShadowReading, shadowReading } from './shadow-reading.ts';
+import { type Silhouette, silhouetteOf } from './silhouette.ts';
 import { type TargetReading, targetReading, targetSurface } from './target-reading.ts';
 
 /** All numbers of one pass. Names are those of `lampfall readings --json`. Angles in degrees, bearings from the scene's north. */
@@ -69,13 +72,13 @@ const subjectAt = (world: World, aim: Vec3, seen: number): number => {
 /** Outlines do not change with the lamp; a reader keeps them while it reads the passes of one world. */
 export class PassReader {
   private readonly world: World;
-  private readonly silhouettes = new Map<number, ReturnType<typeof silhouetteOf>>();
+  private readonly silhouettes = new Map<number, Silhouette>();
 
   constructor(world: World) {
     this.world = world;
   }
 
-  private silhouette(subject: number): ReturnType<typeof silhouetteOf> {
+  private silhouette(subject: number): Silhouette {
     const known = this.silhouettes.get(subject) ?? silhouetteOf(this.world.stage, this.world.view, subject);
     this.silhouettes.set(subject, known);
     return known;
@@ -90,6 +93,7 @@ export class PassReader {
     const target = surface ? targetReading(stage, surface, light, worldFrame) : null;
     const subject = subjectAt(this.world, aim, surface?.subject ?? -1);
     const silhouette = this.silhouette(subject);
+    const face = faceLight(stage, silhouette.face, light.source);
     return {
       passId: pass.id,
       lampId: pass.lampId,
@@ -99,7 +103,7 @@ export class PassReader {
       distanceMetres: direction.distanceMetres,
       target,
       shadows: stage.subjects.map((each) => shadowReading(stage, view, each, position)),
-      rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source) },
+      rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source, face) },
       lens: lensReading(this.world, light),
       relief: {
         ...groundRaking(aim, position),
@@ -113,13 +117,13 @@ export class PassReader {
         levelPercent: pass.levelPercent,
         lowestLevelPercent: lamp.lowestLevelPercent,
         staysLit: pass.held === 'stand' && pass.off - pass.on >= frame.seconds,
-        frameSeconds: frame.seconds,
+        frameSeconds: exactSeconds(frame.seconds),
         iso: worldFrame.exposure.iso,
         wantedStops,
       }),
       beam: beamReading(light, direction.distanceMetres),
       colour: colourReading(lamp, pass),
-      paint: paintReading(stage, silhouette, light, worldFrame.exposure, wantedStops),
+      paint: paintReading(face, light, worldFrame.exposure, wantedStops),
     };
   }
 }

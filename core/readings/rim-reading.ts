@@ -1,12 +1,13 @@
-import { type CameraView, projectPoint, viewDirection } from '../camera/camera-view.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { distance, dot, type Vec3 } from '../geometry/vec.ts';
+import { distance } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { meterReceiver } from '../trace/meter.ts';
-import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
+import type { SurfacePoint } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
+import { type FaceLight, faceLight, faceSamples } from './face-light.ts';
+import type { Silhouette } from './silhouette.ts';
 
 /** How a pass lights a subject's outline as the camera sees it. */
 export interface RimReading {
@@ -17,111 +18,6 @@ export interface RimReading {
   /** How much brighter the lit outline is than the face as a whole, in stops; null when either is dark. */
   readonly rimToFaceStops: number | null;
 }
-
-/** Cells of the grid of rays across the subject's place in the picture. */
-const grid = 56;
-/** Halvings by which an outline point is moved out to the very edge. */
-const halvings = 7;
-const samples = 4;
-
-type Box = readonly [left: number, top: number, right: number, bottom: number];
-
-const pictureBox = (stage: Stage, view: CameraView, subject: number): Box | null => {
-  const points = stage.subjects[subject]?.points ?? new Float64Array();
-  let [left, top, right, bottom] = [1, 1, 0, 0];
-  for (let i = 0; i < points.length; i += 3) {
-    const place = projectPoint(view, [points[i] as number, points[i + 1] as number, points[i + 2] as number]);
-    if (!place) continue;
-    [left, right] = [Math.min(left, place[0]), Math.max(right, place[0])];
-    [top, bottom] = [Math.min(top, place[1]), Math.max(bottom, place[1])];
-  }
-  const box: Box = [Math.max(left, 0), Math.max(top, 0), Math.min(right, 1), Math.min(bottom, 1)];
-  return box[2] > box[0] && box[3] > box[1] ? box : null;
-};
-
-/** A point of the subject as the camera sees it, with the surface that it stands for. */
-export interface FacePoint {
-  readonly point: SurfacePoint;
-  readonly areaSquareMetres: number;
-}
-
-export interface Silhouette {
-  readonly edge: readonly SurfacePoint[];
-  readonly face: readonly FacePoint[];
-}
-
-/** Least cosine between surface and line of sight that an area is divided by: a cell at the outline is not endless. */
-const leastCos = 0.05;
-
-/** Surface behind a cell of the picture: its solid angle times distance squared, over the cosine. */
-const areaBehind = (
-  view: CameraView,
-  cell: readonly [number, number],
-  direction: Vec3,
-  point: SurfacePoint,
-): number => {
-  const onPlane = cell[0] * 2 * view.tanHalfWidth * cell[1] * 2 * view.tanHalfHeight;
-  const solidAngle = onPlane * dot(direction, view.forward) ** 3;
-  return (solidAngle * point.distance ** 2) / Math.max(-dot(direction, point.normal), leastCos);
-};
-
-/**
- * Outline and face of a subject as the camera sees them: a grid of rays, and for each step from subject to background
- * the last point of the subject, found by halving. Edges where something stands in front, and the picture's own edges,
- * are not outline; nor is the foot where the subject meets the ground in front of it.
- */
-export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): Silhouette => {
-  const box = pictureBox(stage, view, subject);
-  const [edge, face]: [SurfacePoint[], FacePoint[]] = [[], []];
-  if (!box) return { edge, face };
-  const step: readonly [number, number] = [(box[2] - box[0]) / grid, (box[3] - box[1]) / grid];
-  const look = (x: number, y: number) => surfaceAlong(stage, view.position, viewDirection(view, x, y));
-  const at = (i: number, j: number) => [box[0] + (i + 0.5) * step[0], box[1] + (j + 0.5) * step[1]] as const;
-  const seen = Array.from({ length: grid * grid }, (_, k) => look(...at(k % grid, Math.floor(k / grid))));
-  const hit = (i: number, j: number) => {
-    const inside = i >= 0 && j >= 0 && i < grid && j < grid;
-    return inside ? seen[j * grid + i] : look(...at(i, j));
-  };
-  for (let j = 0; j < grid; j++)
-    for (let i = 0; i < grid; i++) {
-      const own = seen[j * grid + i];
-      if (own?.subject !== subject) continue;
-      const direction = viewDirection(view, ...at(i, j));
-      face.push({ point: own, areaSquareMetres: areaBehind(view, step, direction, own) });
-      for (const [di, dj] of [
-        [1, 0],
-        [-1, 0],
-        [0, 1],
-        [0, -1],
-      ] as const) {
-        const other = hit(i + di, j + dj);
-        const behind = !other || (other.subject !== subject && other.distance > own.distance * 1.02);
-        if (behind) edge.push(toEdge(look, at(i, j), at(i + di, j + dj), own, subject));
-      }
-    }
-  return { edge, face };
-};
-
-const toEdge = (
-  look: (x: number, y: number) => SurfacePoint | null,
-  inside: readonly [number, number],
-  outside: readonly [number, number],
-  start: SurfacePoint,
-  subject: number,
-): SurfacePoint => {
-  let [a, b, best] = [inside, outside, start];
-  for (let n = 0; n < halvings; n++) {
-    const middle = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] as const;
-    const met = look(...middle);
-    if (met?.subject === subject) [a, best] = [middle, met];
-    else b = middle;
-  }
-  return best;
-};
-
-/** Luminance per unit strength that a source gives a surface point, up to a common factor. */
-const lightOn = (stage: Stage, source: Source, point: SurfacePoint): number =>
-  meterReceiver(stage, source, point, samples) * luminanceOfLinearSrgb(point.reflectance);
 
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
@@ -135,16 +31,23 @@ const bestLight = (source: Source, from: SurfacePoint): number => {
 };
 const leastShare = 0.01;
 
-/** Reads the rim of one subject under one source: the lit part of its outline against its whole face. */
-export const rimReading = (stage: Stage, silhouette: Silhouette, source: Source): Omit<RimReading, 'subjectId'> => {
-  const { edge, face } = silhouette;
+/**
+ * Reads the rim of one subject under one source: the lit part of its outline against its whole face.
+ *
+ * @param light the source's light on the face, where the caller has metered it already
+ */
+export const rimReading = (
+  stage: Stage,
+  { edge, face }: Silhouette,
+  source: Source,
+  light: FaceLight = faceLight(stage, face, source),
+): Omit<RimReading, 'subjectId'> => {
   if (edge.length === 0) return { litShare: null, rimToFaceStops: null };
   const lit = edge.flatMap((point) => {
-    const lux = meterReceiver(stage, source, point, samples);
+    const lux = meterReceiver(stage, source, point, faceSamples);
     return lux > leastShare * bestLight(source, point) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
   });
-  const skin = face.filter((_, i) => i % 3 === 0).map(({ point }) => lightOn(stage, source, point));
-  const faceMean = skin.length > 0 ? mean(skin) : 0;
+  const faceMean = light.length > 0 ? mean(light.map(({ lux, reflectance }) => lux * reflectance)) : 0;
   return {
     litShare: lit.length / edge.length,
     rimToFaceStops: lit.length > 0 && faceMean > 0 ? stopsFromRatio(mean(lit) / faceMean) : null,

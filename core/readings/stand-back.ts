@@ -1,12 +1,10 @@
 import type { Vec3 } from '../geometry/vec.ts';
 import { poseToward } from '../photometry/emitter.ts';
-import { openLampSample } from '../trace/irradiance.ts';
-import { dimension, sampleNumber } from '../trace/sequence.ts';
+import { openLux } from '../photometry/open-light.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import type { Source } from '../world/world.ts';
 import type { Moment } from './moments.ts';
 
-const samples = 64;
 const halvings = 40;
 /** Places that are looked at on the way, before the halving. */
 const strides = 48;
@@ -23,16 +21,7 @@ const luxAt = (
   const { place } = surface;
   const move = (axis: 0 | 2) => place[axis] + (from.position[axis] - place[axis]) * share;
   const position: Vec3 = [move(0), from.position[1], move(2)];
-  const pose = poseToward(position, from.aim);
-  let sum = 0;
-  for (let s = 0; s < samples; s++) {
-    const [u, v] = [dimension.emitterU, dimension.emitterV].map((dim) => sampleNumber(s, dim, 0, 0)) as [
-      number,
-      number,
-    ];
-    sum += openLampSample(source.emitter, pose, surface, { u, v }).lux;
-  }
-  return sum / samples;
+  return openLux(source.emitter, poseToward(position, from.aim), surface);
 };
 
 /**

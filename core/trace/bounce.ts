@@ -8,10 +8,8 @@ import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
 /** How many times light is followed from surface to surface. */
 export type Bounces = World['bounces'];
 
-/** The random numbers of one bounced sample: light at the farther surfaces, and the way to each of them. */
-export interface BounceNumbers extends SampleNumbers {
-  readonly ways: readonly (readonly [number, number])[];
-}
+/** The random numbers of one bounced sample, for each bounce: the way to the farther surface, and light there. */
+export type BounceNumbers = readonly (SampleNumbers & { readonly way: readonly [number, number] })[];
 
 /** A direction over a surface, more often the nearer to its normal: density cos / pi. */
 const cosineDirection = (normal: Vec3, [u, v]: readonly [number, number]): Vec3 => {
@@ -38,11 +36,11 @@ export const bounceSample = (
   let sum: Triple = [0, 0, 0];
   let reflected = surface.reflectance;
   let from = surface;
-  for (const way of numbers.ways.slice(0, bounces)) {
-    const next = surfaceAlong(stage, from.shadowOrigin, cosineDirection(from.normal, way));
+  for (const number of numbers.slice(0, bounces)) {
+    const next = surfaceAlong(stage, from.shadowOrigin, cosineDirection(from.normal, number.way));
     if (!next) break;
     reflected = times(reflected, next.reflectance);
-    const light = irradianceSample(stage, source, next, numbers) / Math.PI;
+    const light = irradianceSample(stage, source, next, number) / Math.PI;
     sum = [sum[0] + reflected[0] * light, sum[1] + reflected[1] * light, sum[2] + reflected[2] * light];
     from = next;
   }

@@ -1,7 +1,7 @@
 import { anyHit } from '../geometry/cast-ray.ts';
 import { discFromSquare } from '../geometry/disc-from-square.ts';
-import { add, basisAround, dot, length, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { type Emitter, emitterSpot, type Pose, spotIntensityPerLumen } from '../photometry/emitter.ts';
+import { add, basisAround, dot, normalize, scale, type Vec3 } from '../geometry/vec.ts';
+import { openLampSample } from '../photometry/open-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
 
@@ -24,23 +24,6 @@ export interface SampleNumbers {
 /** Shadow rays end this share short of the lamp, so that nothing at the lamp itself blocks them. */
 const reach = 1 - 1e-5;
 
-/** One sample of a lamp's light on a receiver with nothing in between, and the way to the spot that it came from. */
-export const openLampSample = (
-  emitter: Emitter,
-  pose: Pose,
-  { place, normal }: Pick<Receiver, 'place' | 'normal'>,
-  { u, v }: Pick<SampleNumbers, 'u' | 'v'>,
-): { lux: number; toLamp: Vec3; distance: number } => {
-  const found = emitterSpot(emitter, pose, u, v);
-  const way = sub(found.spot, place);
-  const distance = Math.max(length(way), 1e-4);
-  const toLamp = scale(way, 1 / distance);
-  const cosReceiver = dot(normal, toLamp);
-  if (cosReceiver <= 0) return { lux: 0, toLamp, distance };
-  const intensity = spotIntensityPerLumen(emitter, pose, scale(toLamp, -1), found.normal);
-  return { lux: (intensity * cosReceiver) / distance ** 2, toLamp, distance };
-};
-
 /**
  * One sample of the illuminance that a source at unit strength puts on a receiver, in lux (per lumen or per lux of
  * source). Inverse square, cosine, visibility. The mean over samples is the estimator that both renderers share.
@@ -49,7 +32,7 @@ export const irradianceSample = (stage: Stage, source: Source, receiver: Receive
   switch (source.kind) {
     case 'lamp': {
       const pose = poseAt(source, numbers.time);
-      const { lux, toLamp, distance } = openLampSample(source.emitter, pose, receiver, numbers);
+      const { lux, toLamp, distance } = openLampSample(source.emitter, pose, receiver, numbers.u, numbers.v);
       return lux <= 0 || anyHit(stage.tree, receiver.shadowOrigin, toLamp, distance * reach) ? 0 : lux;
     }
     case 'moon': {

@@ -4,7 +4,7 @@ import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 import { type BounceNumbers, type Bounces, bounceSample } from './bounce.ts';
 import { irradianceSample } from './irradiance.ts';
-import { dimension, sampleNumber, scatteredNumber, sharedSampleNumber } from './sequence.ts';
+import { chanceNumber, dimension, sampleNumber, scatteredNumber, sharedSampleNumber } from './sequence.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
@@ -22,16 +22,22 @@ const skyLuminancePerLux = 1 / Math.PI;
 
 /** The random numbers of a pixel's sample. Bounced light has no middle: its first sample lies anywhere. */
 const bounceNumbersOf = (sample: number, x: number, y: number, time: number): BounceNumbers => {
-  const number = (dim: number) => scatteredNumber(sample, dim, x, y);
-  return {
-    u: number(dimension.emitterU),
-    v: number(dimension.emitterV),
-    time,
-    ways: [
-      [number(dimension.bounceU), number(dimension.bounceV)],
-      [number(dimension.secondBounceU), number(dimension.secondBounceV)],
-    ],
-  };
+  const scattered = (dim: number) => scatteredNumber(sample, dim, x, y);
+  const chance = (dim: number) => chanceNumber(sample, dim, x, y);
+  return [
+    {
+      way: [scattered(dimension.bounceU), scattered(dimension.bounceV)],
+      u: chance(dimension.bouncedEmitterU),
+      v: chance(dimension.bouncedEmitterV),
+      time,
+    },
+    {
+      way: [chance(dimension.secondBounceU), chance(dimension.secondBounceV)],
+      u: chance(dimension.secondBouncedEmitterU),
+      v: chance(dimension.secondBouncedEmitterV),
+      time,
+    },
+  ];
 };
 
 /**
@@ -53,7 +59,9 @@ export const traceLayers = (
         const number = (dim: number) => sampleNumber(s, dim, x, y);
         const px = (x + number(dimension.pixelX)) / width;
         const py = (y + number(dimension.pixelY)) / height;
-        const ray = viewRay(view, px, py, number(dimension.lensU), number(dimension.lensV));
+        // no middle of the lens either: a sharp first sample would stay in the mean as a ghost
+        const onLens = [dimension.lensU, dimension.lensV].map((dim) => scatteredNumber(s, dim, x, y));
+        const ray = viewRay(view, px, py, onLens[0] as number, onLens[1] as number);
         const surface = surfaceAlong(stage, ray.origin, ray.direction);
         const time = sharedSampleNumber(s, dimension.time);
         const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time };

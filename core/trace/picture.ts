@@ -13,8 +13,8 @@ export const layerWeight = (frame: WorldFrame, light: WorldLight): Triple => {
   return [light.strength[0] * factor, light.strength[1] * factor, light.strength[2] * factor];
 };
 
-/** Dimensions of the hash that noise is drawn from, apart from those of the samples. */
-export const noiseDimension = 32;
+/** First of the six dimensions of the hash that a frame's noise is drawn from, apart from those of the samples. */
+export const noiseDimensionOf = (frame: number): number => 32 + 6 * frame;
 
 /** Weighted sum of layers: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
 const sumLayers = (frame: WorldFrame, layers: readonly Layer[]): Float64Array => {
@@ -34,12 +34,13 @@ export const mixLayers = (
   { width, height }: PictureSize,
 ): Float64Array => {
   const picture = sumLayers(frame, layers);
+  const firstDimension = noiseDimensionOf(frame.development.noise?.frame ?? 0);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
       const at = (y * width + x) * 3;
       const light = [...picture.subarray(at, at + 3)] as unknown as Triple;
       const place = [(x + 0.5) / width, (y + 0.5) / height] as const;
-      const number = (dim: number) => pixelNumber(x, y, noiseDimension + dim);
+      const number = (dim: number) => pixelNumber(x, y, firstDimension + dim);
       const numbers = (channel: number) => [number(2 * channel), number(2 * channel + 1)] as const;
       picture.set(recordPixel(light, frame.development, frame.view, place, width, numbers), at);
     }

@@ -24,8 +24,7 @@ const withNoise = (
 ): number => {
   // a full well is no noisier than full; the light itself is cut off only after the white balance, with all channels alike
   const held = Math.min(Math.max(ratio, 0), saturationRatio);
-  const iso = Math.max(noise.iso, noise.baseIso);
-  return ratio + gaussian(u1, u2) * noiseSdMidGreyRatio(held, noise, iso, pixelsBinned(noise, pictureWidth));
+  return ratio + gaussian(u1, u2) * noiseSdMidGreyRatio(held, noise, noise.iso, pixelsBinned(noise, pictureWidth));
 };
 
 /**

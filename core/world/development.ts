@@ -4,7 +4,10 @@ import type { Matrix3 } from '../colour/matrix.ts';
 
 /** Noise of a frame's pixels. */
 export interface PixelNoise extends SensorElectronics {
+  /** Exact speed. */
   readonly iso: number;
+  /** Which frame of its scheme this is: every exposure has noise of its own. */
+  readonly frame: number;
   /** Pixels across the sensor; a picture of fewer averages them. */
   readonly pixelsWide: number;
 }

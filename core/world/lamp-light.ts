@@ -9,6 +9,7 @@ import {
 import { type Distribution, distributionOf } from '../photometry/distribution.ts';
 import { type Emitter, emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { measuredBeam } from '../photometry/measured-beam.ts';
+import { luxAtOneMetrePerLumen } from '../photometry/open-light.ts';
 import type { Beam as BeamField, Lamp, MeasuredBeam, Pass } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 
@@ -98,7 +99,8 @@ export const fluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): numb
     case 'peak-candela':
       return output.candela / peak;
     case 'lux-at-1-metre':
-      return output.lux / peak;
+      // a large lamp is no point at one metre: what the meter there really sees
+      return output.lux / luxAtOneMetrePerLumen(emitterOf(lamp, measured));
     case 'measured':
       return isMeasured(beam) ? 1 / beam.perLumen : 0;
   }

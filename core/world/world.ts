@@ -82,7 +82,7 @@ const viewOf = (camera: Camera): CameraView =>
 const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
 const colourOf = (kelvin: number): Triple => whiteLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
 
-const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
+const lightOfPass = (pass: Pass, frame: Frame, setup: Setup): WorldLight[] => {
   const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
   if (!lamp) return [];
   const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
@@ -104,7 +104,8 @@ const lightOfPass = (pass: Pass, setup: Setup): WorldLight[] => {
         onOff: stands ? [0, 1] : [pass.on, pass.off],
       },
       strength: scaled(tint, fluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare),
-      seconds: pass.off - pass.on,
+      // a lamp lit as long as the shutter is open is lit for its real time: 16 s behind a marked 15
+      seconds: pass.on === 0 && pass.off >= frame.seconds ? exactSeconds(frame.seconds) : pass.off - pass.on,
     },
   ];
 };
@@ -132,22 +133,22 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
   return lights;
 };
 
-const developmentOf = ({ drawn, sensor }: Camera, { whiteBalance, iso }: Frame): Development => ({
+const developmentOf = ({ drawn, sensor }: Camera, { whiteBalance, iso }: Frame, frame: number): Development => ({
   whiteBalance: whiteBalanceMatrix(whiteBalance.kelvin, whiteBalance.tint),
   response: drawn.response,
   vignetting: drawn.vignetting,
-  noise: drawn.noise ? { ...sensor, iso } : null,
+  noise: drawn.noise ? { ...sensor, iso: exactIso(iso), frame } : null,
 });
 
-const frameOf = (frame: Frame, setup: Setup, camera: Camera, pinhole: CameraView): WorldFrame => {
+const frameOf = (frame: Frame, place: number, setup: Setup, camera: Camera, pinhole: CameraView): WorldFrame => {
   const fNumber = exactFNumber(frame.aperture);
   return {
     id: frame.id,
     view: camera.drawn.focusBlur ? openLens(pinhole, camera.focalLengthMm, fNumber, frame.focusMetres) : pinhole,
     exposure: { fNumber, iso: exactIso(frame.iso) },
-    development: developmentOf(camera, frame),
+    development: developmentOf(camera, frame, place),
     lights: [
-      ...frame.passes.flatMap((pass) => lightOfPass(pass, setup)),
+      ...frame.passes.flatMap((pass) => lightOfPass(pass, frame, setup)),
       ...ambientOf(setup, exactSeconds(frame.seconds)),
     ],
   };
@@ -162,7 +163,7 @@ export const buildWorld = (setup: Setup, scheme: Scheme): World => {
     view,
     bounces: setup.bounces as World['bounces'],
     aspect: camera.sensor.widthMm / camera.sensor.heightMm,
-    frames: scheme.frames.map((frame) => frameOf(frame, setup, camera, view)),
+    frames: scheme.frames.map((frame, place) => frameOf(frame, place, setup, camera, view)),
   };
 };
 

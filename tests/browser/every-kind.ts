@@ -96,17 +96,31 @@ const standing = (kind: string, east: number, more: object) => ({
   parts: [{ kind, turnDegrees: 25, ...more }],
 });
 
+/** A white room around all of it, 22 x 22 x 6 m; its floor lies under the ground. */
+const room = {
+  id: 'room',
+  name: 'Room',
+  position: [0, 6, -0.5],
+  finish: { reflectance: 0.8 },
+  parts: [{ kind: 'box', widthMetres: 22, depthMetres: 22, heightMetres: 6 }],
+};
+
 /** What a test may set about the whole setup and its camera. */
 interface Variant {
   readonly bounces?: number;
   readonly drawn?: object;
+  /** Put everything into a closed white room, where most of the light has bounced. */
+  readonly inRoom?: boolean;
+  /** Instead of the usual sensor. */
+  readonly sensor?: object;
+  readonly iso?: number;
 }
 
 /**
  * A frame for every kind of lamp and beam, a moving pass, gels, cloth, snoots, moonlight, and sixteen passes at once,
  * over every kind of part.
  */
-export const everyKindSetup = ({ bounces = 0, drawn = {} }: Variant = {}) => {
+export const everyKindSetup = ({ bounces = 0, drawn = {}, inRoom = false, sensor = {}, iso = 400 }: Variant = {}) => {
   const gel = { name: 'Full CTO', shiftMired: 159, transmission: 0.55 };
   const single = lamps.map(({ id }, i) => ({
     id,
@@ -166,8 +180,12 @@ export const everyKindSetup = ({ bounces = 0, drawn = {} }: Variant = {}) => {
     name: 'Every kind',
     bounces,
     place: { moonlight: { bearingDegrees: 230, altitudeDegrees: 35, illuminanceLux: 0.1 } },
-    ground: { relief: [{ kind: 'stones', count: 60, heightMetres: [0.05, 0.3], centre: [0, 7], radiusMetres: 4 }] },
+    ground: {
+      finish: { reflectance: inRoom ? 0.8 : 0.12 },
+      relief: [{ kind: 'stones', count: 60, heightMetres: [0.05, 0.3], centre: [0, 7], radiusMetres: 4 }],
+    },
     subjects: [
+      ...(inRoom ? [room] : []),
       standing('box', -2.5, { widthMetres: 0.8, depthMetres: 0.5, heightMetres: 1.6, roundMetres: 0.1 }),
       standing('cylinder', -1.2, { radiusMetres: 0.4, topRadiusMetres: 0.2, heightMetres: 1.5, sides: 16 }),
       standing('cone', 0, { radiusMetres: 0.5, heightMetres: 1.4, sides: 16 }),
@@ -180,7 +198,7 @@ export const everyKindSetup = ({ bounces = 0, drawn = {} }: Variant = {}) => {
       aim: [0, 8, 0.7],
       focalLengthMm: 28,
       rollDegrees: 4,
-      sensor: { widthMm: 32, heightMm: 18 },
+      sensor: { widthMm: 32, heightMm: 18, ...sensor },
       drawn,
     },
     lamps,
@@ -189,7 +207,12 @@ export const everyKindSetup = ({ bounces = 0, drawn = {} }: Variant = {}) => {
       {
         id: 's',
         name: 'S',
-        frames: [...single, dressed, moving, sixteen].map((frame) => ({ aperture: 1.8, focusMetres: 6, ...frame })),
+        frames: [...single, dressed, moving, sixteen].map((frame) => ({
+          aperture: 1.8,
+          focusMetres: 6,
+          iso,
+          ...frame,
+        })),
       },
     ],
   };

@@ -111,9 +111,9 @@ describe('a closed room 5 x 4 x 3 m, lit off its middle', () => {
     const samples = [0, 1, 2].map(() => ({ sum: 0, squares: 0 }));
     for (let n = 0; n < count; n++) {
       const surface = spot();
-      const ways = [0, 1].map(() => [random(), random()] as const);
-      const numbers = { u: 0.5, v: 0.5, time: 0.5, ways };
-      const direct = irradianceSample(stage, lamp, surface, numbers);
+      const middle = { u: 0.5, v: 0.5, time: 0.5 };
+      const numbers = [0, 1].map(() => ({ ...middle, way: [random(), random()] as const }));
+      const direct = irradianceSample(stage, lamp, surface, middle);
       const [one, two] = [1, 2].map((bounces) => bounceSample(stage, lamp, surface, bounces as 1 | 2, numbers)[0]);
       // luminance sent on back to the irradiance that came
       const landed = [direct, ((one as number) * Math.PI) / rho, (((two as number) - (one as number)) * Math.PI) / rho];

@@ -1,9 +1,9 @@
 import type { Beam, Lamp, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLampBeam, takesBeam } from '../state/edits/lamp-edits.ts';
-import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
+import { reshapeBeam } from './reshape-beam.ts';
 
 const shapesOf = (lamp: Lamp, hasFiles: boolean): (readonly [Beam['shape'], string])[] => {
   const shapes: (readonly [Beam['shape'], string])[] = [
@@ -15,21 +15,6 @@ const shapesOf = (lamp: Lamp, hasFiles: boolean): (readonly [Beam['shape'], stri
     ['measured', 'measured file'],
   ];
   return shapes.filter(([shape]) => takesBeam(lamp, shape) && (shape !== 'measured' || hasFiles));
-};
-
-const reshape = (lamp: Lamp, shape: Beam['shape'], files: Setup['measuredBeams']): Beam | null => {
-  const degrees = Math.round(drawnBeamDegrees(lamp, files));
-  switch (shape) {
-    case 'spot':
-      return { shape, beamDegrees: degrees, spillDegrees: 100, spillShare: 0.3 };
-    case 'flood':
-    case 'lobe':
-      return { shape, degrees };
-    case 'measured':
-      return files[0] ? { shape, beamId: files[0].id, turnDegrees: 0 } : null;
-    default:
-      return { shape };
-  }
 };
 
 /** How wide the beam is. Lanterns and tubes shine all round and have no such fields. */
@@ -45,7 +30,7 @@ export const BeamFields = ({ lamp, files }: { lamp: Lamp; files: Setup['measured
         label="Beam"
         value={beam.shape}
         options={shapesOf(lamp, files.length > 0)}
-        onChange={(shape) => set(reshape(lamp, shape as Beam['shape'], files))}
+        onChange={(shape) => set(reshapeBeam(lamp, shape as Beam['shape'], files))}
       />
       {beam.shape === 'spot' && (
         <>

@@ -3,8 +3,8 @@ import { useApp, useScheme } from '../state/app-store.ts';
 import { setPassSeconds } from '../state/edits/pass-edits.ts';
 import { shutterText, signed, threeFigures } from '../ui/words.ts';
 
-const secondsText = (seconds: number | null): string => {
-  if (seconds === null) return 'no light gets there';
+const secondsText = (seconds: number | null, levelPercent: number | undefined): string => {
+  if (seconds === null) return levelPercent === 0 ? 'the level is 0 %' : 'no light gets there';
   return `${seconds < 0.3 ? shutterText(seconds) : threeFigures(seconds)} s`;
 };
 
@@ -22,7 +22,7 @@ export const CountLine = ({ reading: { passId, count } }: { reading: PassReading
     <div className="row">
       <dt>Count for {signed(count.wantedStops)} stops</dt>
       <dd className="count-line">
-        <span>{secondsText(seconds)}</span>
+        <span>{secondsText(seconds, pass?.levelPercent)}</span>
         {spoken !== null &&
           (isCounted ? (
             <span>count {spoken}</span>

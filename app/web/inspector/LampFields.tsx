@@ -1,3 +1,4 @@
+import { useMemo } from 'react';
 import { beamDistanceFromPeak } from '../../../core/photometry/beam.ts';
 import { emitterPeakPerLumen } from '../../../core/photometry/emitter.ts';
 import type { Lamp } from '../../../core/setup/schema/setup.ts';
@@ -17,8 +18,8 @@ import { SizeFields } from './SizeFields.tsx';
 const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
   const files = useSetup().measuredBeams;
   const { edit } = useApp.getState();
-  const lumens = fluxOf(lamp, files);
-  const candela = lumens * emitterPeakPerLumen(emitterOf(lamp, files));
+  const lumens = useMemo(() => fluxOf(lamp, files), [lamp, files]);
+  const candela = useMemo(() => lumens * emitterPeakPerLumen(emitterOf(lamp, files)), [lumens, lamp, files]);
   return (
     <fieldset className="lamp-fields">
       <legend>

@@ -9,6 +9,7 @@ import { measuredBeamOf, setLampBeam } from '../state/edits/lamp-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { threeFigures } from '../ui/words.ts';
+import { beamDegreesText } from './beam-width-text.ts';
 import { readBeamFile } from './read-beam-file.ts';
 
 /** What the file says by itself, whatever the box says. */
@@ -17,7 +18,7 @@ const measuredText = (lamp: Lamp, files: Setup['measuredBeams']): string => {
   const { beam } = emitter;
   if (!isMeasured(beam)) return '';
   const angle = beamAngleRadians(emitter);
-  const width = angle === null ? '' : `, beam angle ${degreesFromRadians(angle).toFixed(0)}°`;
+  const width = angle === null ? '' : `, beam angle ${beamDegreesText(degreesFromRadians(angle))}`;
   return `${threeFigures(1 / beam.perLumen)} lm, peak ${threeFigures(beam.peakPerLumen / beam.perLumen)} cd${width}`;
 };
 

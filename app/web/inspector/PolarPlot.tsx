@@ -4,23 +4,11 @@ import type { Lamp, Pass, Setup } from '../../../core/setup/schema/setup.ts';
 import { ratioFromStops } from '../../../core/units/stops.ts';
 import { dressedEmitter, emitterOf, fluxOf } from '../../../core/world/lamp-light.ts';
 import { threeFigures } from '../ui/words.ts';
-import { type BeamCurve, type BeamPlane, beamCurve } from './beam-curve.ts';
+import { beamCurve } from './beam-curve.ts';
+import { beamWidthText } from './beam-width-text.ts';
 import { planePath, plotRadius as r, ringPath, spoke } from './polar-paths.ts';
 
 const bareFront = { spreadShare: 0, cosSnoot: -1 };
-
-/** How wide a plane is between its halves, in words. */
-const planeWidth = ([one, other]: BeamPlane): string => {
-  if (one.halfDegrees === null || other.halfDegrees === null) return 'uneven';
-  const width = one.halfDegrees + other.halfDegrees;
-  return width > 359 ? 'all round' : `${width.toFixed(width < 10 ? 1 : 0)}°`;
-};
-
-const widthText = ({ planes }: BeamCurve, names: readonly string[]): string => {
-  const widths = planes.map(planeWidth);
-  const areAlike = widths.every((width) => width === widths[0]);
-  return areAlike ? (widths[0] ?? '') : widths.map((width, i) => `${width} ${names[i]}`).join(', ');
-};
 
 /** A lamp's beam as it leaves the pass at full level: intensity against the angle off the axis, which points down. */
 export const PolarPlot = ({ lamp, pass, files }: { lamp: Lamp; pass: Pass; files: Setup['measuredBeams'] }) => {
@@ -39,7 +27,7 @@ export const PolarPlot = ({ lamp, pass, files }: { lamp: Lamp; pass: Pass; files
   const last = shinesBack ? 180 : 90;
   const ticks = Array.from({ length: last / 30 + 1 }, (_, i) => 30 * i);
   const top = shinesBack ? -r - 22 : -18;
-  const width = widthText(curve, names);
+  const width = beamWidthText(curve, names);
   const label = `Beam, the lamp pointing down: peak ${threeFigures(peak)} candela, beam angle ${width}`;
   return (
     <figure className="polar">

@@ -2,6 +2,7 @@ import { useState } from 'react';
 import { cocOfPixelMm, cocOfSensorMm } from '../../../core/camera/circle-of-confusion.ts';
 import { pixelPitchMicrometres, type SensorPreset, sensorName, sensorPresets } from '../../../core/camera/sensors.ts';
 import type { Camera } from '../../../core/setup/schema/setup.ts';
+import { useApp } from '../state/app-store.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 
@@ -50,11 +51,13 @@ interface SensorFieldsProps {
 
 /** The sensor by its trade name or its numbers, and what counts as sharp on it. */
 export const SensorFields = ({ camera: { sensor, sharpness }, onSensor, onSharpness }: SensorFieldsProps) => {
-  const [isTyped, setIsTyped] = useState(false);
-  const name = isTyped ? other : usualName(sensor);
+  // "other" stays while the numbers are still those of a trade name, for the camera that it was chosen for
+  const cameraKey = useApp(({ history, schemeId }) => `${history.present.id} ${schemeId}`);
+  const [typedFor, setTypedFor] = useState<string | null>(null);
+  const name = typedFor === cameraKey ? other : usualName(sensor);
   const choose = (chosen: string) => {
     const preset = sensorPresets.find((each) => each.name === chosen);
-    setIsTyped(!preset);
+    setTypedFor(preset ? null : cameraKey);
     if (preset) onSensor(numbersOf(preset));
   };
   const printMm = cocOfSensorMm(sensor.widthMm, sensor.heightMm);

@@ -1,11 +1,11 @@
 import type { PhotometricFile } from '../../../core/photometry/lm63/photometric-file.ts';
-import { maxBeamValues, measuredBeam } from '../../../core/setup/schema/measured-beam.ts';
+import { maxBeamAngles, maxBeamValues, measuredBeam } from '../../../core/setup/schema/measured-beam.ts';
+import { planesRound } from '../../../core/setup/schema/planes-round.ts';
 import type { MeasuredBeam } from '../../../core/setup/schema/setup.ts';
 
 /** A photometric file that was read well and still can't be a lamp's beam. The message is a sentence without its end. */
 export class BeamRefused extends Error {}
 
-const maxAngles = 2000;
 const many = (count: number) => count.toLocaleString('en-GB');
 
 const idFrom = (name: string): string => {
@@ -25,8 +25,13 @@ const idFrom = (name: string): string => {
  */
 export const beamFromFile = ({ name, verticalDegrees, horizontalDegrees, candela }: PhotometricFile): MeasuredBeam => {
   for (const [way, { length }] of Object.entries({ vertical: verticalDegrees, horizontal: horizontalDegrees }))
-    if (length > maxAngles)
-      throw new BeamRefused(`It has ${many(length)} ${way} angles; at most ${many(maxAngles)} are taken`);
+    if (length > maxBeamAngles)
+      throw new BeamRefused(`It has ${many(length)} ${way} angles; at most ${many(maxBeamAngles)} are taken`);
+  const planes = planesRound(horizontalDegrees);
+  if (planes > maxBeamAngles)
+    throw new BeamRefused(
+      `Mirrored round the circle it has ${many(planes)} planes; at most ${many(maxBeamAngles)} are taken`,
+    );
   const values = verticalDegrees.length * horizontalDegrees.length;
   if (values > maxBeamValues)
     throw new BeamRefused(`It has ${many(values)} values; at most ${many(maxBeamValues)} are taken`);

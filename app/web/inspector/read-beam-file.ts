@@ -20,7 +20,8 @@ export const readBeamFile = async (file: File, lampId: string): Promise<void> =>
   if (file.size > maxLm63Characters)
     return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${megabytes} MB are read`);
   try {
-    const beam = beamFromFile(parseLm63(await file.text()));
+    const measured = parseLm63(await file.text());
+    const beam = beamFromFile(measured);
     const before = useApp.getState().history.present;
     const lamp = before.lamps.find(({ id }) => id === lampId);
     const after = setBeamFromFile(before, lampId, beam);
@@ -31,7 +32,9 @@ export const readBeamFile = async (file: File, lampId: string): Promise<void> =>
     if (new Blob([formatSetup(after)]).size > maxSetupBytes)
       return refuse(`With it the setup would have more than ${maxSetupBytes / 1e6} MB and could not be opened again`);
     edit((setup) => setBeamFromFile(setup, lampId, beam));
-    tell({ tone: 'done', text: `${lamp.name} shines as ${file.name} says` });
+    // how a lamp hangs is not known here
+    const tilt = measured.tilt ? '; its tilt table is not applied' : '';
+    tell({ tone: 'done', text: `${lamp.name} shines as ${file.name} says${tilt}` });
   } catch (error) {
     refuse(reasonOf(error));
   }

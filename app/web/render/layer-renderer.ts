@@ -1,8 +1,9 @@
-import type { WebGLRenderer, WebGLRenderTarget } from 'three';
+import type { WebGLRenderer } from 'three';
 import type { Stage } from '../../../core/world/stage.ts';
-import { keptSamples, LayerStore, type Shot, type Size, type StoredLayer } from './layer-store.ts';
-import { type JobKind, Pace } from './pace.ts';
-import { type Band, type LightTask, Tracer } from './tracer.ts';
+import { type Job, LayerJobs } from './layer-jobs.ts';
+import { LayerStore, type Size, type StoredLayer } from './layer-store.ts';
+import { Pace } from './pace.ts';
+import { type LightTask, Tracer } from './tracer.ts';
 
 /** A source's light wanted over a camera's picture; `label` is what counters call it. */
 export interface WantedLayer extends LightTask {
@@ -15,15 +16,6 @@ export interface TraceCounters {
   hits: number;
   /** Samples of light by label, coarse ones included. */
   light: Record<string, number>;
-}
-
-interface Job {
-  readonly kind: JobKind;
-  readonly target: WebGLRenderTarget;
-  readonly draw: (band: Band) => void;
-  readonly done: () => void;
-  readonly layer: StoredLayer;
-  row: number;
 }
 
 /** How many samples bounced light gets for each of direct light: what comes through a door is seldom met by chance. */
@@ -51,18 +43,28 @@ export class LayerRenderer {
   private readonly options: LayerRendererOptions;
   private wanted: StoredLayer[] = [];
   private labels = new Map<StoredLayer, string>();
+  private readonly jobs: LayerJobs;
   private job: Job | null = null;
-  private spare: WebGLRenderTarget | null = null;
 
   constructor(gl: WebGLRenderer, options: LayerRendererOptions = { maxSamples: 64, coarseFirst: true }) {
     this.options = options;
     this.tracer = new Tracer(gl);
     this.store = new LayerStore(gl);
+    this.jobs = new LayerJobs(this.tracer, this.store);
     this.pace = new Pace(gl.getContext() as WebGL2RenderingContext);
   }
 
-  /** Declares which layers are wanted from now on, at which size. Layers already traced are kept. */
-  want(stage: Stage, layers: readonly WantedLayer[], size: Size): StoredLayer[] {
+  /**
+   * Declares which layers are wanted from now on, at which size. Layers already traced are kept.
+   *
+   * @param shownOn traced layers that are not wanted but still on screen, and are not disposed of
+   */
+  want(
+    stage: Stage,
+    layers: readonly WantedLayer[],
+    size: Size,
+    shownOn: ReadonlySet<StoredLayer> = new Set(),
+  ): StoredLayer[] {
     if (this.tracer.setStage(stage)) this.store.clear();
     // a job under way may be reading the coarse first hits: they are not resized under it
     const coarseSize = this.job ? null : this.coarseSize(size);
@@ -74,8 +76,10 @@ export class LayerRenderer {
       if (!this.labels.has(layer)) this.labels.set(layer, label);
       return layer;
     });
-    this.dropUselessJob();
-    this.store.trim(new Set(this.wanted));
+    // with more shots than before first hits may have to make room: no job may be reading them
+    if (new Set(this.wanted.map(({ shot }) => shot)).size > this.store.shotsWanted) this.dropJob();
+    else this.dropUselessJob();
+    this.store.trim(new Set(this.wanted), shownOn);
     return this.wanted;
   }
 
@@ -97,8 +101,7 @@ export class LayerRenderer {
   }
 
   private dropJob(): void {
-    const { job } = this;
-    if (job && job.target !== job.layer.shot.scratchHits) job.target.dispose();
+    if (this.job) this.jobs.drop(this.job);
     this.job = null;
   }
 
@@ -139,7 +142,7 @@ export class LayerRenderer {
     for (;;) {
       const layer = this.wanted.reduce((least, next) => (next.samples < least.samples ? next : least));
       if (layer.samples >= samples) return;
-      this.job ??= this.fullJob(layer);
+      this.job ??= this.jobs.full(layer);
       this.runBand(this.job, this.job.target.height);
       this.finishJob(this.job);
     }
@@ -154,6 +157,7 @@ export class LayerRenderer {
     if (job.row < job.target.height) return false;
     job.done();
     this.job = null;
+    this.count(job);
     return job.kind !== 'hits';
   }
 
@@ -161,89 +165,27 @@ export class LayerRenderer {
   private nextJob(): Job | null {
     const isBare = (layer: StoredLayer) => layer.bounces === 0 && !layer.coarse && !layer.full;
     const bare = this.options.coarseFirst && this.wanted.find(isBare);
-    if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.coarseJob(bare);
+    if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.jobs.coarse(bare);
     const least = this.wanted.reduce<StoredLayer | null>(
       (best, next) => (!best || progressOf(next) < progressOf(best) ? next : best),
       null,
     );
-    return least && progressOf(least) < this.options.maxSamples ? this.fullJob(least) : null;
+    return least && progressOf(least) < this.options.maxSamples ? this.jobs.full(least) : null;
   }
 
-  private coarseJob(layer: StoredLayer): Job {
-    const { shot } = layer;
-    if (!shot.coarseHits) {
-      const target = this.store.makeRecord(shot.coarseSize);
-      return this.hitsJob(layer, target, 0, () => {
-        shot.coarseHits = target;
-      });
-    }
-    const hits = shot.coarseHits;
-    const target = this.store.makeFloat(hits);
-    return this.lightJob(layer, hits, 0, null, target, () => {
-      layer.coarse = target;
-    });
-  }
-
-  private fullJob(layer: StoredLayer): Job {
-    const { shot, samples: sample } = layer;
-    const hits = shot.keptHits[sample] ?? (shot.scratchSample === sample ? shot.scratchHits : null);
-    if (!hits) return this.fullHitsJob(layer, shot, sample);
-    const { width, height } = shot.size;
-    const fits = this.spare?.width === width && this.spare.height === height;
-    const target = fits && this.spare ? this.spare : this.store.makeFloat(shot.size);
-    if (fits) this.spare = null;
-    return this.lightJob(layer, hits, sample, layer.full, target, () => {
-      this.spare?.dispose();
-      this.spare = layer.full;
-      layer.full = target;
-      layer.samples = sample + 1;
-      layer.coarse?.dispose();
-      layer.coarse = null;
-    });
-  }
-
-  private fullHitsJob(layer: StoredLayer, shot: Shot, sample: number): Job {
-    const keep = sample < keptSamples(shot.size) && shot.keptHits.length === sample;
-    const target = keep ? this.store.makeRecord(shot.size) : (shot.scratchHits ?? this.store.makeRecord(shot.size));
-    if (!keep) shot.scratchSample = -1;
-    return this.hitsJob(layer, target, sample, () => {
-      if (keep) shot.keptHits.push(target);
-      else Object.assign(shot, { scratchHits: target, scratchSample: sample });
-    });
-  }
-
-  private hitsJob(layer: StoredLayer, target: WebGLRenderTarget, sample: number, done: () => void): Job {
-    const draw = (band: Band) => this.tracer.traceFirstHits(layer.shot.view, sample, target, band);
-    const count = () => {
-      done();
+  private count({ kind, layer }: Job): void {
+    if (kind === 'hits') {
       this.counters.hits++;
-    };
-    return { kind: 'hits', target, draw, done: count, layer, row: 0 };
-  }
-
-  private lightJob(
-    layer: StoredLayer,
-    hits: WebGLRenderTarget,
-    sample: number,
-    before: WebGLRenderTarget | null,
-    target: WebGLRenderTarget,
-    done: () => void,
-  ): Job {
-    const draw = (band: Band) =>
-      this.tracer.traceLight({ ...layer, view: layer.shot.view }, sample, hits, before, target, band);
-    const count = () => {
-      done();
-      const label = this.labels.get(layer) ?? '';
-      this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
-    };
-    return { kind: layer.bounces > 0 ? 'bounce' : 'light', target, draw, done: count, layer, row: 0 };
+      return;
+    }
+    const label = this.labels.get(layer) ?? '';
+    this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
   }
 
   /** Starts over after the card lost everything. */
   reset(): void {
     this.dropJob();
-    this.spare?.dispose();
-    this.spare = null;
+    this.jobs.clear();
     this.pace.reset();
     this.store.clear();
     this.wanted = [];

@@ -1,6 +1,7 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import type { Source, World } from '../../../core/world/world.ts';
+import { ScratchHits } from './scratch-hits.ts';
 import { floatTarget, recordTarget, targetBytes } from './targets.ts';
 
 /** A size in texels. */
@@ -34,17 +35,18 @@ export interface Shot {
   coarseHits: WebGLRenderTarget | null;
   /** First hits of the first samples, kept. */
   readonly keptHits: WebGLRenderTarget[];
-  /** First hits of one later sample. */
-  scratchHits: WebGLRenderTarget | null;
-  scratchSample: number;
   lastUsed: number;
 }
 
 /** Memory for layers and first hits that are not on screen, in bytes. */
 const spareBytes = 192e6;
 
-/** How many samples of first hits are kept for a shot, so that moving a lamp need not trace them again. */
-export const keptSamples = (size: Size): number => Math.max(1, Math.min(8, Math.floor(96e6 / targetBytes(size))));
+/** Memory for the first hits that are kept of all shots on screen together, in bytes; one sample a shot is kept in any case. */
+const keptHitsBytes = 96e6;
+
+/** How many samples of first hits are kept for each shot wanted, so that moving a lamp need not trace them again. */
+export const keptSamples = (size: Size, shotsWanted: number): number =>
+  Math.max(1, Math.min(8, Math.floor(keptHitsBytes / Math.max(shotsWanted, 1) / targetBytes(size))));
 
 const disposeAll = (targets: readonly (WebGLRenderTarget | null)[]) => {
   for (const target of targets) target?.dispose();
@@ -55,6 +57,9 @@ export class LayerStore {
   private readonly gl: WebGLRenderer;
   readonly layers = new Map<string, StoredLayer>();
   readonly shots = new Map<string, Shot>();
+  readonly scratch = new ScratchHits();
+  /** How many shots the layers wanted now are seen from. */
+  shotsWanted = 0;
   private clock = 0;
 
   constructor(gl: WebGLRenderer) {
@@ -71,8 +76,6 @@ export class LayerStore {
         coarseSize,
         coarseHits: null,
         keptHits: [],
-        scratchHits: null,
-        scratchSample: -1,
         lastUsed: 0,
       };
       this.shots.set(key, shot);
@@ -100,11 +103,17 @@ export class LayerStore {
   makeFloat = (size: Size): WebGLRenderTarget => floatTarget(this.gl, size.width, size.height);
   makeRecord = (size: Size): WebGLRenderTarget => recordTarget(size.width, size.height);
 
-  /** Lets go of what was used longest ago, until what is not wanted now fits the spare memory. */
-  trim(wanted: ReadonlySet<StoredLayer>): void {
+  /**
+   * Lets go of what was used longest ago, until what is not wanted now fits the spare memory.
+   *
+   * @param shownOn layers that are not wanted but still on screen: they stay
+   */
+  trim(wanted: ReadonlySet<StoredLayer>, shownOn: ReadonlySet<StoredLayer>): void {
     const shotsWanted = new Set([...wanted].map(({ shot }) => shot));
+    this.shotsWanted = shotsWanted.size;
+    for (const { keptHits, size } of shotsWanted) disposeAll(keptHits.splice(keptSamples(size, this.shotsWanted)));
     const spareLayers = [...this.layers.values()]
-      .filter((layer) => !wanted.has(layer))
+      .filter((layer) => !wanted.has(layer) && !shownOn.has(layer))
       .sort((a, b) => b.lastUsed - a.lastUsed);
     let bytes = 0;
     for (const layer of spareLayers) {
@@ -115,8 +124,8 @@ export class LayerStore {
     const shotsUsed = new Set([...this.layers.values()].map(({ shot }) => shot));
     for (const shot of this.shots.values()) {
       if (shotsWanted.has(shot)) continue;
-      disposeAll([shot.coarseHits, ...shot.keptHits, shot.scratchHits]);
-      Object.assign(shot, { coarseHits: null, scratchHits: null, scratchSample: -1 });
+      disposeAll([shot.coarseHits, ...shot.keptHits]);
+      shot.coarseHits = null;
       shot.keptHits.length = 0;
       if (!shotsUsed.has(shot)) this.shots.delete(shot.key);
     }
@@ -129,7 +138,8 @@ export class LayerStore {
 
   clear(): void {
     for (const layer of [...this.layers.values()]) this.dropLayer(layer);
-    for (const shot of this.shots.values()) disposeAll([shot.coarseHits, ...shot.keptHits, shot.scratchHits]);
+    for (const shot of this.shots.values()) disposeAll([shot.coarseHits, ...shot.keptHits]);
     this.shots.clear();
+    this.scratch.clear();
   }
 }

@@ -3,6 +3,7 @@ import type { CameraView } from '../../../core/camera/camera-view.ts';
 import type { Response } from '../../../core/camera/response.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { Triple } from '../../../core/colour/matrix.ts';
+import { noiseDimensionOf } from '../../../core/trace/picture.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
@@ -48,6 +49,7 @@ export class Mixer {
     whiteBalance: { value: new Matrix3() },
     fallOffTangents: { value: new Vector2() },
     noise: { value: new Vector3() },
+    noiseDimension: { value: 0 },
     pictureSize: { value: new Vector2() },
     frameWeight: { value: 1 },
     mode: { value: 0 },
@@ -100,8 +102,9 @@ export class Mixer {
     u.fallOffTangents.value.set(vignetting ? view.tanHalfWidth : 0, vignetting ? view.tanHalfHeight : 0);
     if (!noise) u.noise.value.set(0, 0, 1);
     else {
-      const electrons = electronsAtMidGrey(noise, Math.max(noise.iso, noise.baseIso));
+      const electrons = electronsAtMidGrey(noise, noise.iso);
       u.noise.value.set(electrons, noise.readNoiseElectrons, pixelsBinned(noise, width));
+      u.noiseDimension.value = noiseDimensionOf(noise.frame);
     }
   }
 

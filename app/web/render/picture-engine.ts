@@ -1,30 +1,9 @@
-import type { Texture, WebGLRenderer } from 'three';
-import { layerWeight } from '../../../core/trace/picture.ts';
-import type { World, WorldFrame } from '../../../core/world/world.ts';
-import { LayerRenderer, type TraceCounters, type WantedLayer } from './layer-renderer.ts';
-import type { Size, StoredLayer } from './layer-store.ts';
-import { type FrameMix, Mixer, type WeightedLayer } from './mixer.ts';
-
-/** One picture on the screen: some frames of a world, blended, in a rectangle of device pixels from the lower left. */
-export interface Tile {
-  readonly name: string;
-  readonly world: World;
-  readonly frames: readonly { readonly frame: WorldFrame; readonly weight: number }[];
-  readonly mode: 'lighten' | 'add' | 'average';
-  /** Whether full channels are marked. */
-  readonly marksFull: boolean;
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-/** What is to be seen. All tiles share one stage and one picture size. */
-export interface Scene {
-  readonly tiles: readonly Tile[];
-  /** Size at which pictures are traced. */
-  readonly size: Size;
-}
+import type { WebGLRenderer } from 'three';
+import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
+import type { StoredLayer } from './layer-store.ts';
+import { Mixer } from './mixer.ts';
+import type { Scene, Tile } from './scene.ts';
+import { layersOfScene, SceneLayers } from './scene-layers.ts';
 
 export interface EngineState {
   readonly counters: TraceCounters;
@@ -40,13 +19,6 @@ export interface EngineState {
 /** How long after giving the card a job it is asked whether it is done, in milliseconds. */
 const pollMilliseconds = 3;
 
-/** By place among the frame's lights: ids alone do not do, a pass may be called "sky". */
-const storeKey = (tile: Tile, frame: WorldFrame, light: number, bounces: number): string =>
-  `${tile.name}/${frame.id}/${light}/${bounces}`;
-
-/** Samples of bounced light under which it is only noise and is left out of the picture. */
-const fewestBounced = 4;
-
 /**
  * Runs layers, mixing and developing for what is on the screen, a little at a time, and stops when done. Tracing goes on
  * between animation frames; the screen is drawn when the page asks, after `onStale` told it to.
@@ -57,16 +29,15 @@ export class PictureEngine {
   private readonly mixer: Mixer;
   private next: Scene | null = null;
   private scene: Scene | null = null;
-  private readonly stored = new Map<string, StoredLayer>();
+  private readonly sceneLayers: SceneLayers;
   private isStale = false;
   private developed = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private readonly onStale: () => void;
-  private readonly maxSamples: number;
 
   constructor(gl: WebGLRenderer, onStale: () => void, maxSamples = 64) {
     this.gl = gl;
-    this.maxSamples = maxSamples;
+    this.sceneLayers = new SceneLayers(maxSamples);
     this.onStale = onStale;
     this.layers = new LayerRenderer(gl, { maxSamples, coarseFirst: true });
     this.mixer = new Mixer(gl);
@@ -132,26 +103,15 @@ export class PictureEngine {
     this.next = null;
     this.scene = scene;
     this.isStale = true;
-    const direct = new Map<string, WantedLayer>();
-    const bounced = new Map<string, WantedLayer>();
-    for (const tile of scene.tiles)
-      for (const { frame } of tile.frames)
-        frame.lights.forEach(({ id, source }, i) => {
-          const { bounces } = tile.world;
-          const label = source.kind === 'lamp' ? `${tile.name}/${id}` : id;
-          const layer = { label, view: frame.view, source, bounces: 0 } as const;
-          direct.set(storeKey(tile, frame, i, 0), layer);
-          if (bounces > 0)
-            bounced.set(storeKey(tile, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
-        });
-    const wanted = new Map([...direct, ...bounced]);
     const stage = scene.tiles[0]?.world.stage;
-    this.stored.clear();
-    if (!stage) return;
-    const layers = this.layers.want(stage, [...wanted.values()], scene.size);
-    [...wanted.keys()].forEach((key, i) => {
-      this.stored.set(key, layers[i] as StoredLayer);
-    });
+    if (!stage) {
+      this.sceneLayers.clear();
+      return;
+    }
+    const wanted = layersOfScene(scene);
+    const keys = [...wanted.keys()];
+    const layers = this.layers.want(stage, [...wanted.values()], scene.size, this.sceneLayers.shownOn(keys));
+    this.sceneLayers.set(new Map(keys.map((key, i) => [key, layers[i] as StoredLayer])));
   }
 
   private develop(scene: Scene): void {
@@ -161,29 +121,17 @@ export class PictureEngine {
     this.gl.setScissorTest(false);
     this.gl.clear();
     for (const tile of scene.tiles) {
-      const mixes = tile.frames.map(({ frame, weight }) => this.frameMix(tile, frame, weight));
+      const mixes = tile.frames.map(({ frame, weight }) => this.sceneLayers.frameMix(tile, frame, weight));
       const picture = this.mixer.mix(mixes, tile.mode, scene.size.width, scene.size.height);
       const response = tile.frames[0]?.frame.development.response ?? 'soft';
       this.mixer.develop(picture, tile, response, tile.marksFull);
     }
   }
 
-  private frameMix(tile: Tile, frame: WorldFrame, weight: number): FrameMix {
-    const { bounces } = tile.world;
-    const layers = frame.lights.flatMap((light, i): WeightedLayer[] => {
-      const stored = this.stored.get(storeKey(tile, frame, i, 0));
-      const texture = (stored?.full ?? stored?.coarse)?.texture as Texture;
-      const weight = layerWeight(frame, light);
-      const far = bounces > 0 ? this.stored.get(storeKey(tile, frame, i, bounces)) : undefined;
-      const farTexture = far && far.samples >= Math.min(fewestBounced, this.maxSamples) ? far.full?.texture : undefined;
-      return [{ texture, weight }, ...(farTexture ? [{ texture: farTexture, weight }] : [])];
-    });
-    return { layers, development: frame.development, view: frame.view, weight };
-  }
-
   /** Starts over after a lost context. */
   restart(): void {
     this.layers.reset();
+    this.sceneLayers.clear();
     if (this.scene && !this.next) this.next = this.scene;
     this.scene = null;
     this.schedule();

@@ -2,6 +2,7 @@ import { create } from 'zustand';
 import type { SchemeReport } from '../../../core/cautions/setup-report.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
+import { withoutKnownBeams } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
 
 /** Readings and cautions as last worked out, by scheme id. They trail the setup by a few hundredths of a second. */
@@ -34,6 +35,7 @@ export const startReports = (): void => {
   const worker = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
   let isBusy = false;
+  let sentBeams: Setup['measuredBeams'] | null = null;
   let last: { setup: Setup; schemeId: string; compareId: string | null } | null = null;
   const ask = () => {
     const { history, schemeId, compareId } = useApp.getState();
@@ -47,10 +49,11 @@ export const startReports = (): void => {
     const request: ReportRequest = {
       id: ++asked,
       stageKey: stageKeyOf(setup),
-      setup,
+      ...withoutKnownBeams(setup, sentBeams),
       schemeIds: compareId ? [schemeId, compareId] : [schemeId],
     };
     worker.postMessage(request);
+    sentBeams = setup.measuredBeams;
   };
   worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
     isBusy = false;
@@ -62,6 +65,7 @@ export const startReports = (): void => {
   };
   worker.onerror = () => {
     isBusy = false;
+    sentBeams = null;
     useReports.setState({ byScheme: {}, failed: true });
   };
   useApp.subscribe(ask);

@@ -12,20 +12,22 @@ interface CheckProps {
 export const Check = ({ label, note, isOn, onChange }: CheckProps) => {
   const id = useId();
   return (
-    <label className="check" htmlFor={id}>
-      <input
-        id={id}
-        type="checkbox"
-        checked={isOn}
-        aria-describedby={note ? `${id}-note` : undefined}
-        onChange={(event) => onChange(event.currentTarget.checked)}
-      />
-      <span>{label}</span>
+    <div className="check">
+      <label className="check" htmlFor={id}>
+        <input
+          id={id}
+          type="checkbox"
+          checked={isOn}
+          aria-describedby={note ? `${id}-note` : undefined}
+          onChange={(event) => onChange(event.currentTarget.checked)}
+        />
+        <span>{label}</span>
+      </label>
       {note && (
-        <span id={`${id}-note`} className="quiet" aria-hidden="true">
+        <span id={`${id}-note`} className="quiet">
           {note}
         </span>
       )}
-    </label>
+    </div>
   );
 };

@@ -1,6 +1,7 @@
 import { useFrame, useThree } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { PictureEngine, type Scene } from '../render/picture-engine.ts';
+import { PictureEngine } from '../render/picture-engine.ts';
+import type { Scene } from '../render/scene.ts';
 import { sceneOf } from './scene-of.ts';
 import { usePictureView } from './use-picture-view.ts';
 

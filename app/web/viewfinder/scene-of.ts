@@ -1,11 +1,11 @@
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../core/world/world.ts';
-import type { Scene, Tile } from '../render/picture-engine.ts';
+import type { Scene, Tile } from '../render/scene.ts';
 
 /** Widest picture that is traced, in pixels; wider screens get it magnified. */
 const widestPixels = 1280;
 
-/** Memory that the layers on screen may take, in bytes; more lights than fit make the picture smaller. */
+/** Memory that layers and first hits on screen may take, in bytes; more lights than fit make the picture smaller. */
 const mostLayerBytes = 640e6;
 
 interface View {
@@ -59,9 +59,12 @@ export const sceneOf = ({ setup, schemes, frameId, marksFull, width, height }: V
     };
   });
   const first = tiles[0] as Tile;
-  const lights = tiles.flatMap((tile) => tile.frames.flatMap(({ frame }) => frame.lights)).length;
+  const frames = tiles.flatMap((tile) => tile.frames.map(({ frame }) => frame));
+  const lights = frames.flatMap((frame) => frame.lights).length;
   const layers = setup.bounces > 0 ? 2 * lights : lights;
-  const bytes = layers * first.width * first.height * 16;
+  // each view keeps at least one sample of first hits; through the open lens each frame has its own
+  const views = new Set(frames.map(({ view }) => view)).size;
+  const bytes = (layers + views) * first.width * first.height * 16;
   const shrink = Math.min(1, widestPixels / Math.max(first.width, 1), Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
   const size = {
     width: Math.max(Math.round(first.width * shrink), 1),

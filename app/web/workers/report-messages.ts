@@ -5,7 +5,9 @@ export interface ReportRequest {
   readonly id: number;
   /** Changes when subjects or ground change. */
   readonly stageKey: number;
-  readonly setup: Setup;
+  readonly setup: Omit<Setup, 'measuredBeams'>;
+  /** Null when they are those of the request before: large files are not copied with every change. */
+  readonly measuredBeams: Setup['measuredBeams'] | null;
   readonly schemeIds: readonly string[];
 }
 

@@ -19,7 +19,7 @@ const output = z
       }),
       z.strictObject({
         from: fixed('lux-at-1-metre', 'the output is known by a measurement at one metre'),
-        lux: quantity('lux', 0.01, 1e9, 'measured one metre in front'),
+        lux: quantity('lux', 0.01, 1e9, 'measured one metre in front of the glass or skin'),
       }),
       z.strictObject({ from: fixed('measured', 'the output is that of the measured beam') }),
     ],

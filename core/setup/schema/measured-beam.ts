@@ -1,9 +1,11 @@
 import { z } from 'zod';
 import { degrees, id, name, quantity } from './fields.ts';
+import { planesRound } from './planes-round.ts';
 
 /** Most candela values of one measured beam, so that a setup stays a small file. */
 export const maxBeamValues = 100_000;
-const maxAngles = 2000;
+/** Most angles either way, and most planes once round: every graphics card can hold a table of that size (WebGL2: 2048). */
+export const maxBeamAngles = 2000;
 
 /** Closer angles, and weaker light, would leave no flux to scale the beam by. */
 const leastStepDegrees = 0.0001;
@@ -15,7 +17,7 @@ const angles = (last: number, description: string) =>
   z
     .array(degrees(0, last, 'angle'), { error: 'must be a list of angles in degrees' })
     .min(1, 'must have at least one angle')
-    .max(maxAngles, `must be at most ${maxAngles}`)
+    .max(maxBeamAngles, `must be at most ${maxBeamAngles}`)
     .refine(ascends, `must rise from one to the next, by at least ${leastStepDegrees} degrees`)
     .describe(description);
 
@@ -36,9 +38,16 @@ export const measuredBeam = z
     horizontalDegrees: angles(
       360,
       'angles round the beam’s axis (degrees), rising: 0, 0 to 90, 0 to 180, 90 to 270, or the whole circle',
-    ).refine(isKnownSpan, 'must be 0 alone, or run from 0 to 90, 180 or beyond, or from 90 to 270'),
+    )
+      .refine(isKnownSpan, 'must be 0 alone, or run from 0 to 90, 180 or beyond, or from 90 to 270')
+      .refine((list) => planesRound(list) <= maxBeamAngles, {
+        error: ({ input }) =>
+          `must give at most ${maxBeamAngles} planes once mirrored round the circle, not ${planesRound(input as number[])}`,
+        // a list too long has been refused already
+        when: ({ issues }) => issues.length === 0,
+      }),
     candela: z
-      .array(z.array(quantity('candela', 0, 1e9, 'intensity')).max(maxAngles, `must be at most ${maxAngles}`), {
+      .array(z.array(quantity('candela', 0, 1e9, 'intensity')).max(maxBeamAngles, `must be at most ${maxBeamAngles}`), {
         error: 'must be a list of lists of candela',
       })
       .describe('intensity (candela): one list for each horizontal angle, with a value for each vertical angle'),

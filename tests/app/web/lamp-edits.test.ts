@@ -76,6 +76,13 @@ describe('what a good file may not have', () => {
   it.each([
     ['too many values', rising(401, 90), rising(250, 360), dark(250, 401), /100,250 values; at most 100,000/],
     ['too many angles', rising(2001, 90), [0], dark(1, 2001), /2,001 vertical angles; at most 2,000/],
+    [
+      'too many planes once mirrored',
+      [0, 90],
+      rising(502, 90),
+      dark(502, 2),
+      /circle it has 2,004 planes; at most 2,000/,
+    ],
     ['backward light', [90, 135, 180], [0], dark(1, 3), /begin at 90°/],
     ['no light at all', verticalDegrees, horizontalDegrees, [[0, 0, 0]], /candelas must shine somewhere/],
     ['too bright', verticalDegrees, horizontalDegrees, [[2e9, 0, 0]], /at most 1000000000 candela/],

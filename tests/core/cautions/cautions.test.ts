@@ -141,8 +141,8 @@ describe('burnt and too-dark', () => {
     expect(caution !== undefined).toBe(dark);
     if (caution) expect(caution).toMatchObject({ severity: 'warning', limit: limits.tooDarkStops });
   });
-  it('a short count asks for more seconds, a beam that misses asks to be aimed again', () => {
-    expect(find(litBy(-9), 'too-dark')?.message).toContain('multiply the count by');
+  it('light that no count makes enough asks to come closer or raise the ISO, a beam that misses asks to be aimed again', () => {
+    expect(find(litBy(-9), 'too-dark')?.message).toMatch(/too dark\. Come to [\d.]+ m\. Or raise the ISO/);
     // the aim lies behind a wall: the lens sees its front, 31 degrees off the axis of a beam 8 degrees wide
     const narrow = { shape: 'spot', beamDegrees: 8, spillDegrees: 179, spillShare: 0.002 };
     const missed = {

@@ -1,8 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { type Beam, beamPeakPerLumen, exponentFromHalfPeak, intensityPerLumen } from '../../../core/photometry/beam.ts';
 import { emitterPeakPerLumen } from '../../../core/photometry/emitter.ts';
+import { meter } from '../../../core/trace/meter.ts';
 import { emitterOf, fluxOf } from '../../../core/world/lamp-light.ts';
 import { relativeError } from '../support/errors.ts';
+import { stageWith, standing } from '../support/scenes.ts';
 import { lampOf, measuredField } from './lamps.ts';
 
 /** Flux of a beam of one lumen: intensity over all directions, by the midpoint rule in the cosine. */
@@ -71,15 +73,25 @@ const lamps = [
 
 describe('fluxOf', () => {
   // each way of stating the output leads to the same candela in the middle; 0.25 lx at the beam distance (ANSI/PLATO FL 1-2019)
-  it.each([
-    [{ from: 'peak-candela', candela: 2500 }],
-    [{ from: 'lux-at-1-metre', lux: 2500 }],
-    [{ from: 'beam-distance', distanceMetres: 100 }],
-  ])('%j gives 2500 cd at the peak of every lamp (rel 1e-12)', (output) => {
+  it.each([[{ from: 'peak-candela', candela: 2500 }], [{ from: 'beam-distance', distanceMetres: 100 }]])(
+    '%j gives 2500 cd at the peak of every lamp (rel 1e-12)',
+    (output) => {
+      for (const fields of lamps) {
+        const known = lampOf({ ...fields, output });
+        const peak = fluxOf(known, [cosine]) * emitterPeakPerLumen(emitterOf(known, [cosine]));
+        expect(relativeError(peak, 2500)).toBeLessThanOrEqual(1e-12);
+      }
+    },
+  );
+
+  it('lux at 1 m is what the meter shows one metre in front of the skin, for every lamp (rel 2e-3)', () => {
     for (const fields of lamps) {
-      const known = lampOf({ ...fields, output });
-      const peak = fluxOf(known, [cosine]) * emitterPeakPerLumen(emitterOf(known, [cosine]));
-      expect(relativeError(peak, 2500)).toBeLessThanOrEqual(1e-12);
+      const known = lampOf({ ...fields, output: { from: 'lux-at-1-metre', lux: 2500 } });
+      const emitter = emitterOf(known, [cosine]);
+      const skin = { sphere: emitter.halfWidthMetres, tube: emitter.halfHeightMetres }[emitter.shape as string] ?? 0;
+      const lamp = standing([0, 50, 0], [0, 50, -9], emitter);
+      const lux = fluxOf(known, [cosine]) * meter(stageWith(), lamp, [0, 50, -1 - skin], [0, 0, 1], 20_000);
+      expect(relativeError(lux, 2500)).toBeLessThanOrEqual(2e-3);
     }
   });
 

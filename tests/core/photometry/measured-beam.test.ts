@@ -77,6 +77,15 @@ describe('measuredBeam', () => {
     expect(relativeError(fluxZonal(distribution), 250 * solidAngle)).toBeLessThanOrEqual(1e-9);
   });
 
+  it('a file’s flux and peak are worked out once, whatever the turn', () => {
+    const large = distributionOf(uneven);
+    measuredBeam(large, 0);
+    large.candela.fill(1);
+    // a new sum would see that the numbers were changed behind its back
+    expect(measuredBeam(large, 2).perLumen).toBe(measuredBeam(distribution, 0).perLumen);
+    expect(measuredBeam(large, 2).turnRadians).toBe(2);
+  });
+
   it('stands for itself in keys of layers: alike for the same file and turn, else different', () => {
     const key = (...beam: Parameters<typeof measuredBeam>) => JSON.stringify(measuredBeam(...beam));
     expect(key(distribution, 1)).toBe(key(distribution, 1));

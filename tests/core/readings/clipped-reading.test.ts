@@ -1,5 +1,11 @@
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { type ClippedReading, clippedReading } from '../../../core/readings/clipped-reading.ts';
+import { saturationRatio } from '../../../core/camera/exposure.ts';
+import { type ClippedReading, clippedReadings } from '../../../core/readings/clipped-reading.ts';
+import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { tracePicture } from '../../../core/trace/picture.ts';
+import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
 import { onlyPassOf } from '../support/read-pass.ts';
 import { onePassSetup } from '../support/scenes.ts';
 
@@ -18,11 +24,10 @@ const read = (candela: number, temperatureKelvin: number, drawn: object = {}): C
     frame: { iso: 1600, whiteBalance: { kelvin: 4200, tint: 0 } },
     pass: { waypoints: [{ position: [0.5, 0, 3], aim: [0, 10, 3] }] },
   });
-  const { world, worldFrame } = onlyPassOf(setup);
-  return clippedReading(world, worldFrame);
+  return clippedReadings(onlyPassOf(setup).world)[0] as ClippedReading;
 };
 
-describe('clippedReading', () => {
+describe('clippedReadings', () => {
   it.each([30_000, 60_000, 100_000])(
     'under a lamp of 2000 K and a balance of 4200 K red is full on more of the picture than green, green than blue: %d cd',
     (candela) => {
@@ -65,5 +70,41 @@ describe('clippedReading', () => {
 
   it('noise does not enter', () => {
     expect(read(30_000, 2000, { noise: true })).toEqual(read(30_000, 2000));
+  });
+});
+
+/** The same by another way: each frame traced as a picture of its own. */
+const countAlone = (world: World, frame: WorldFrame): ClippedReading => {
+  const size = { width: 48, height: Math.round(48 / world.aspect), samples: 1 };
+  const development = { ...frame.development, noise: null };
+  const picture = tracePicture({ ...world, bounces: 0 }, { ...frame, view: world.view, development }, size);
+  const share = (channel: number) =>
+    picture.filter((value, i) => i % 3 === channel && value >= saturationRatio).length / (size.width * size.height);
+  return { red: share(0), green: share(1), blue: share(2) };
+};
+
+describe('clippedReadings of several frames', () => {
+  const stones = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
+  const worldOf = (drawn: object): World => {
+    // fast film, so that something is full
+    const lit = stones.schemes.map((scheme) => ({
+      ...scheme,
+      frames: scheme.frames.map((frame) => ({ ...frame, iso: 25_600 })),
+    }));
+    const camera = { ...stones.camera, drawn: { ...stones.camera.drawn, ...drawn } };
+    const setup: Setup = { ...stones, camera, schemes: lit };
+    return buildWorld(setup, lit[0] as Scheme);
+  };
+
+  it('sharing first hits and sources counts what each frame by itself counts (exact)', () => {
+    const world = worldOf({});
+    expect(world.frames.length).toBeGreaterThan(1);
+    const shares = clippedReadings(world);
+    expect(shares).toEqual(world.frames.map((frame) => countAlone(world, frame)));
+    expect(Math.max(...shares.map(({ red }) => red))).toBeGreaterThan(0.01);
+  });
+
+  it('with the focus blur drawn it still counts through the pinhole (exact)', () => {
+    expect(clippedReadings(worldOf({ focusBlur: true }))).toEqual(clippedReadings(worldOf({ focusBlur: false })));
   });
 });

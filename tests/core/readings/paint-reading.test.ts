@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
+import { faceLight } from '../../../core/readings/face-light.ts';
 import { paintReading } from '../../../core/readings/paint-reading.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
-import { silhouetteOf } from '../../../core/readings/rim-reading.ts';
+import { silhouetteOf } from '../../../core/readings/silhouette.ts';
 import { relativeError } from '../support/errors.ts';
 import { onlyPassOf, readPass } from '../support/read-pass.ts';
 import { onePassSetup } from '../support/scenes.ts';
@@ -89,9 +90,9 @@ describe('paintReading', () => {
 
   it('one stop more needs twice the budget (rel 1e-12)', () => {
     const { world, worldFrame, light } = onlyPassOf(setupOf(box, facing, fromAfar));
-    const silhouette = silhouetteOf(world.stage, world.view, 0);
+    const face = faceLight(world.stage, silhouetteOf(world.stage, world.view, 0).face, light.source);
     const budget = (stops: number) =>
-      paintReading(world.stage, silhouette, light, worldFrame.exposure, stops)?.budgetLumenSeconds ?? Number.NaN;
+      paintReading(face, light, worldFrame.exposure, stops)?.budgetLumenSeconds ?? Number.NaN;
     expect(relativeError(budget(0) / budget(-1), 2)).toBeLessThanOrEqual(1e-12);
   });
 

@@ -24,7 +24,14 @@ const unchanged: Matrix3 = [
   [0, 0, 1],
 ];
 const plain: Development = { whiteBalance: unchanged, response: 'soft', vignetting: false, noise: null };
-const sensor = { fullWellElectrons: 60_000, baseIso: 100, readNoiseElectrons: 4, iso: 6400, pixelsWide: 6000 };
+const sensor = {
+  fullWellElectrons: 60_000,
+  baseIso: 100,
+  readNoiseElectrons: 4,
+  iso: 6400,
+  pixelsWide: 6000,
+  frame: 0,
+};
 const middle = [0.5, 0.5] as const;
 const noNumbers = (): never => {
   throw new Error('no number is needed without noise');

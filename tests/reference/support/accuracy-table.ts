@@ -14,11 +14,17 @@ const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\
 
 /** Sections of the same title, from however many files, as one; in the order of their titles. */
 export const mergeSections = (parts: readonly AccuracySection[]): AccuracySection[] => {
-  const byTitle = new Map<string, AccuracyRow[]>();
-  for (const { title, rows } of parts) byTitle.set(title, [...(byTitle.get(title) ?? []), ...rows]);
-  return [...byTitle]
-    .map(([title, rows]) => ({
+  const titles = [...new Set(parts.map(({ title }) => title))];
+  return titles
+    .map((title) => ({ title, own: parts.filter((part) => part.title === title) }))
+    .map(({ title, own }) => ({
       title,
+      rows: own.flatMap(({ rows }) => rows),
+      hasFailed: own.some((part) => part.hasFailed),
+    }))
+    .map(({ title, rows, hasFailed }) => ({
+      title,
+      hasFailed,
       rows: rows.sort(
         (a, b) => a.id.localeCompare(b.id, 'en', { numeric: true }) || a.claim.localeCompare(b.claim, 'en'),
       ),

@@ -26,7 +26,16 @@ export interface AccuracyRow {
 export interface AccuracySection {
   readonly title: string;
   readonly rows: readonly AccuracyRow[];
+  /** Whether any test of the file failed, be it before its check. */
+  readonly hasFailed: boolean;
 }
+
+/** What of a test or a group of tests is looked at. */
+interface Task {
+  readonly result?: { readonly state?: string };
+  readonly tasks?: readonly Task[];
+}
+const hasFailed = ({ result, tasks = [] }: Task): boolean => result?.state === 'fail' || tasks.some(hasFailed);
 
 /** Error in the terms of its tolerance: absolute or relative. */
 export const errorOf = ({ expected, ours, tolerance }: AccuracyRow): number =>
@@ -44,10 +53,14 @@ export const shareOfTolerance = (row: AccuracyRow): number => {
  */
 export const accuracySection = (title: string): { check: (row: AccuracyRow) => void } => {
   const rows: AccuracyRow[] = [];
-  afterAll(() => {
+  // biome-ignore lint/correctness/noEmptyPattern: vitest reads from here which fixtures are wanted: none
+  afterAll(({}, suite) => {
     mkdirSync(accuracyFolder, { recursive: true });
     const file = `${basename(expect.getState().testPath ?? 'unknown')}-${title.replace(/\W+/g, '-')}.json`;
-    writeFileSync(`${accuracyFolder}/${file}`, JSON.stringify({ title, rows } satisfies AccuracySection));
+    writeFileSync(
+      `${accuracyFolder}/${file}`,
+      JSON.stringify({ title, rows, hasFailed: hasFailed(suite as Task) } satisfies AccuracySection),
+    );
   });
   return {
     check: (row) => {

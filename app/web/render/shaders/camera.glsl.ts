@@ -21,7 +21,7 @@ Ray cameraRay(uvec2 pixel) {
   vec2 onSensor = vec2(2.0 * place.x - 1.0, 1.0 - 2.0 * place.y) * viewTangents;
   vec3 way = viewForward + viewRight * onSensor.x + viewUp * onSensor.y;
   if (viewLens.x == 0.0) return Ray(eye, normalize(way));
-  vec2 lensUv = vec2(sampleNumber(sampleIndex, DIM_LENSU, pixel), sampleNumber(sampleIndex, DIM_LENSV, pixel));
+  vec2 lensUv = vec2(scatteredNumber(sampleIndex, DIM_LENSU, pixel), scatteredNumber(sampleIndex, DIM_LENSV, pixel));
   vec2 onLens = discFromSquare(lensUv) * viewLens.x;
   vec3 offset = viewRight * onLens.x + viewUp * onLens.y;
   return Ray(eye + offset, normalize(way * viewLens.y - offset));

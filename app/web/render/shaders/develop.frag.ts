@@ -1,6 +1,7 @@
 /** Linear picture to screen, with the response of core/camera/response.ts and sRGB encoding; picture rows run downward. */
 export const developFragment = /* glsl */ `
 precision highp float;
+precision highp sampler2D;
 precision highp int;
 uniform highp sampler2D picture;
 uniform vec2 screenOrigin;

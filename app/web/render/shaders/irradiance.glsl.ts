@@ -13,23 +13,27 @@ uniform vec3 moonSecond;
 const float REACH = 1.0 - 1e-5;
 const float FAR_AWAY = 1e5;
 
-float lampSample(Surface surface, vec2 uv) {
+// Light from a direction that nothing nearer than the limit may stand in; none where lux is 0.
+struct LightSample {
+  vec3 direction;
+  float limit;
+  float lux;
+};
+
+LightSample lampSample(Surface surface, vec2 uv) {
   vec3 spotNormal;
   vec3 way = emitterSpot(uv, spotNormal) - surface.place;
   float distanceToLamp = max(length(way), 1e-4);
   vec3 toLamp = way / distanceToLamp;
   float cosReceiver = dot(surface.normal, toLamp);
-  if (cosReceiver <= 0.0) return 0.0;
-  float intensity = spotIntensity(-toLamp, spotNormal);
-  if (intensity <= 0.0 || anyHit(surface.shadowOrigin, toLamp, distanceToLamp * REACH)) return 0.0;
-  return intensity * cosReceiver / (distanceToLamp * distanceToLamp);
+  float intensity = cosReceiver > 0.0 ? spotIntensity(-toLamp, spotNormal) : 0.0;
+  return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp));
 }
 
-float moonSample(Surface surface, vec2 uv) {
+LightSample moonSample(Surface surface, vec2 uv) {
   vec2 offset = discFromSquare(uv) * ${moonRadiusRadians};
   vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
-  float cosReceiver = dot(surface.normal, toMoon);
-  return cosReceiver <= 0.0 || anyHit(surface.shadowOrigin, toMoon, FAR_AWAY) ? 0.0 : cosReceiver;
+  return LightSample(toMoon, FAR_AWAY, max(dot(surface.normal, toMoon), 0.0));
 }
 
 // A direction over a surface, more often the nearer to its normal: density cos / pi.
@@ -41,18 +45,18 @@ vec3 cosineDirection(vec3 n, vec2 uv) {
   return normalize(n * sqrt(max(1.0 - uv.x, 0.0)) + around);
 }
 
-float skySample(Surface surface, vec2 uv) {
+LightSample skySample(Surface surface, vec2 uv) {
   vec3 n = surface.normal;
-  if (uv == vec2(0.5)) {
-    vec3 open = n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0);
-    return anyHit(surface.shadowOrigin, open, FAR_AWAY) ? 0.0 : max((1.0 + n.y) / 2.0, 0.0);
-  }
+  if (uv == vec2(0.5)) return LightSample(n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0), FAR_AWAY, max((1.0 + n.y) / 2.0, 0.0));
   vec3 toSky = cosineDirection(n, uv);
-  return toSky.y <= 0.0 || anyHit(surface.shadowOrigin, toSky, FAR_AWAY) ? 0.0 : 1.0;
+  return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0);
 }
 
 float irradianceSample(Surface surface, vec2 uv) {
-  if (sourceKind == ${sourceKinds.lamp}) return lampSample(surface, uv);
-  return sourceKind == ${sourceKinds.moon} ? moonSample(surface, uv) : skySample(surface, uv);
+  LightSample light;
+  if (sourceKind == ${sourceKinds.lamp}) light = lampSample(surface, uv);
+  else if (sourceKind == ${sourceKinds.moon}) light = moonSample(surface, uv);
+  else light = skySample(surface, uv);
+  return light.lux <= 0.0 || anyHit(surface.shadowOrigin, light.direction, light.limit) ? 0.0 : light.lux;
 }
 `;

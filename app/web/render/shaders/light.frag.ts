@@ -12,6 +12,7 @@ const lightGlsl = /* glsl */ `
 precision highp float;
 precision highp int;
 precision highp usampler2D;
+precision highp sampler2D;
 ${treeGlsl}
 ${sequenceGlsl}
 ${discGlsl}
@@ -62,16 +63,20 @@ void main() {
   uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
   vec3 value = vec3(0.0);
   Ray ray = cameraRay(pixel);
-  vec2 uv = vec2(scatteredNumber(sampleIndex, DIM_EMITTERU, pixel), scatteredNumber(sampleIndex, DIM_EMITTERV, pixel));
   vec3 reflected = vec3(1.0);
   for (int bounce = 0; bounce <= BOUNCES; bounce++) {
     if (record.x == 0u) break;
     Surface surface = surfaceOf(record, ray.origin, ray.direction);
     reflected *= surface.reflectance;
-    if (bounce > 0) value += reflected * irradianceSample(surface, uv) / PI;
+    if (bounce > 0) {
+      int dim = bounce == 1 ? DIM_BOUNCEDEMITTERU : DIM_SECONDBOUNCEDEMITTERU;
+      vec2 uv = vec2(chanceNumber(sampleIndex, dim, pixel), chanceNumber(sampleIndex, dim + 1, pixel));
+      value += reflected * irradianceSample(surface, uv) / PI;
+    }
     if (bounce == BOUNCES) break;
-    int wayU = bounce == 0 ? DIM_BOUNCEU : DIM_SECONDBOUNCEU;
-    vec2 way = vec2(scatteredNumber(sampleIndex, wayU, pixel), scatteredNumber(sampleIndex, wayU + 1, pixel));
+    vec2 way = bounce == 0
+      ? vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel))
+      : vec2(chanceNumber(sampleIndex, DIM_SECONDBOUNCEU, pixel), chanceNumber(sampleIndex, DIM_SECONDBOUNCEV, pixel));
     ray = Ray(surface.shadowOrigin, cosineDirection(surface.normal, way));
     vec3 hit = vec3(0.0);
     int triangle = closestHit(ray.origin, ray.direction, hit);

@@ -6,6 +6,7 @@ const slots = Array.from({ length: layersPerPass }, (_, i) => i);
 /** Adds up to eight weighted layers to a sum. Layers may be coarser than the picture. */
 export const mixFragment = /* glsl */ `
 precision highp float;
+precision highp sampler2D;
 ${slots.map((i) => `uniform highp sampler2D layer${i};`).join('\n')}
 uniform vec3 weights[${layersPerPass}];
 uniform highp sampler2D sum;

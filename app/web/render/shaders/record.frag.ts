@@ -1,5 +1,4 @@
 import { saturationRatio } from '../../../../core/camera/exposure.ts';
-import { noiseDimension } from '../../../../core/trace/picture.ts';
 import { pixelNumberGlsl } from './sequence.glsl.ts';
 
 /** Values of the uniform `mode`. */
@@ -11,6 +10,7 @@ export const blendModes = { replace: 0, lighten: 1, add: 2 } as const;
  */
 export const recordFragment = /* glsl */ `
 precision highp float;
+precision highp sampler2D;
 precision highp int;
 ${pixelNumberGlsl}
 uniform highp sampler2D frameSum;
@@ -20,6 +20,8 @@ uniform mat3 whiteBalance;
 uniform vec2 fallOffTangents;
 // electrons at mid-grey (0 = no noise), read noise, pixels that one picture pixel averages
 uniform vec3 noise;
+// first of the frame's six dimensions of noise
+uniform int noiseDimension;
 uniform vec2 pictureSize;
 uniform float frameWeight;
 uniform int mode;
@@ -35,7 +37,7 @@ float withNoise(float ratio, int channel) {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
   float held = clamp(ratio, 0.0, FULL);
   float sd = sqrt((held * noise.x + noise.y * noise.y) / noise.z) / noise.x;
-  int dim = ${noiseDimension} + 2 * channel;
+  int dim = noiseDimension + 2 * channel;
   return ratio + gaussian(pixelNumber(pixel, dim), pixelNumber(pixel, dim + 1)) * sd;
 }
 

@@ -26,6 +26,10 @@ float scatteredNumber(int sampleIndex, int dim, uvec2 pixel) {
   return unitNumber(uint(sampleIndex) * STEPS[dim] + pixelHash(pixel, dim));
 }
 
+float chanceNumber(int sampleIndex, int dim, uvec2 pixel) {
+  return unitNumber(pixelHash(pixel, dim + 64 * (sampleIndex + 1)));
+}
+
 float sampleNumber(int sampleIndex, int dim, uvec2 pixel) {
   return sampleIndex == 0 ? 0.5 : scatteredNumber(sampleIndex, dim, pixel);
 }

@@ -1,5 +1,6 @@
 import { beamDistanceFromPeak } from '../../../../core/photometry/beam.ts';
 import { emitterPeakPerLumen } from '../../../../core/photometry/emitter.ts';
+import { luxAtOneMetrePerLumen } from '../../../../core/photometry/open-light.ts';
 import type { Beam, Lamp, MeasuredBeam, Setup } from '../../../../core/setup/schema/setup.ts';
 import { emitterOf, fluxOf } from '../../../../core/world/lamp-light.ts';
 import { type Output, outputFrom } from './lamp-output.ts';
@@ -43,9 +44,15 @@ export const restateLampOutput = (setup: Setup, lampId: string, from: Output['fr
   const lamp = setup.lamps.find(({ id }) => id === lampId);
   if (!lamp || lamp.output.from === from) return setup;
   if (from === 'measured') return setLampOutput(setup, lampId, { from });
+  const emitter = emitterOf(lamp, setup.measuredBeams);
   const lumens = fluxOf(lamp, setup.measuredBeams);
-  const candela = lumens * emitterPeakPerLumen(emitterOf(lamp, setup.measuredBeams));
-  const value = from === 'lumens' ? lumens : from === 'beam-distance' ? beamDistanceFromPeak(candela) : candela;
+  const candela = lumens * emitterPeakPerLumen(emitter);
+  const value = {
+    lumens,
+    'peak-candela': candela,
+    'beam-distance': beamDistanceFromPeak(candela),
+    'lux-at-1-metre': lumens * luxAtOneMetrePerLumen(emitter),
+  }[from];
   return setLampOutput(setup, lampId, outputFrom(from, Number(value.toPrecision(4))));
 };
 

@@ -1,0 +1,33 @@
+import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
+import { meterReceiver } from '../trace/meter.ts';
+import type { Stage } from '../world/stage.ts';
+import type { Source } from '../world/world.ts';
+import type { FacePoint } from './silhouette.ts';
+
+/** Light of one source on what the camera sees of a subject, at points spread over it. */
+export type FaceLight = readonly {
+  /** Illuminance per unit strength of the source. */
+  readonly lux: number;
+  /** Luminous reflectance there, 0 to 1. */
+  readonly reflectance: number;
+  /** Part of the face that the point stands for; together they are the whole face. */
+  readonly areaSquareMetres: number;
+}[];
+
+/** Samples over emitter and time that each point is metered with: many points share the noise. */
+export const faceSamples = 4;
+/** One of so many points of the face is metered. */
+const stride = 3;
+
+const areaOf = (points: readonly FacePoint[]): number => points.reduce((sum, each) => sum + each.areaSquareMetres, 0);
+
+/** Meters a source over a face, once for all readings of a pass; empty for a face that is not seen. */
+export const faceLight = (stage: Stage, face: readonly FacePoint[], source: Source): FaceLight => {
+  const metered = face.filter((_, i) => i % stride === 0);
+  const stretch = areaOf(face) / areaOf(metered);
+  return metered.map(({ point, areaSquareMetres }) => ({
+    lux: meterReceiver(stage, source, point, faceSamples),
+    reflectance: luminanceOfLinearSrgb(point.reflectance),
+    areaSquareMetres: areaSquareMetres * stretch,
+  }));
+};
