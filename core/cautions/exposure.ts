@@ -1,8 +1,8 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { distance } from '../geometry/vec.ts';
+import { distance, dot, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { middleMoment } from '../readings/moments.ts';
-import { distanceForLight } from '../readings/stand-back.ts';
+import type { PassReading } from '../readings/pass-reading.ts';
 import {
   type BrightestChannel,
   brightestChannel,
@@ -12,10 +12,8 @@ import {
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
-import type { WorldLight } from '../world/world.ts';
 import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
-import { tooBrightAdvice } from './too-bright-advice.ts';
 
 /** Samples with which the other passes of a frame are metered; enough to tell burnt from not. */
 const sumSamples = 8;
@@ -33,21 +31,16 @@ const brightestTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoin
   return brightestChannel(sum, worldFrame);
 };
 
-/** "red is 3.4 stops over mid-grey" where one channel is full before the light as a whole, else just the stops. */
-const overWords = ({ channel, stops }: BrightestChannel, whole: number): string => {
-  const over = `${stops.toFixed(1)} stops over mid-grey`;
-  return whole > limits.burntStops ? over : `${channel} is ${over}, though the whole is not burnt yet`;
+/** What brings a pass to the night level: its count, or what the count's reading advises. */
+const wayOut = ({ count }: PassReading): string => {
+  const level = `${Math.abs(count.wantedStops)} ${count.wantedStops < 0 ? 'under' : 'over'} mid-grey`;
+  const what = count.spoken === null ? count.advice.join(' ') : `count ${count.spoken}.`;
+  return `For your night level, ${level}: ${what}`;
 };
-
-/** How far from its target the lamp would have to stand to give so many stops less; null when that is too far to tell. */
-const standBack = (light: WorldLight, surface: SurfacePoint, stops: number): number | null =>
-  light.source.kind === 'lamp'
-    ? distanceForLight(light.source, surface, middleMoment(light), ratioFromStops(-stops))
-    : null;
 
 /** The pass fills a channel of the sensor at its target, alone or together with the frame's other passes. */
 export const burnt: PassRule = (passCase) => {
-  const { world, pass, lamp, light, reading } = passCase;
+  const { world, pass, light, reading } = passCase;
   const { aim } = middleMoment(light);
   const surface = targetSurface(world.stage, world.view.position, aim);
   const own = reading.target?.brightest ?? null;
@@ -57,21 +50,14 @@ export const burnt: PassRule = (passCase) => {
   const value = most.stops;
   // where another pass gives most of the light, it is that one's fault and is said there
   if (value <= limits.burntStops || own.stops < value - 2) return null;
-  const full = `the sensor is full at ${limits.burntStops.toFixed(1)}`;
-  const advice = tooBrightAdvice({
-    stops: value,
-    countSeconds: pass.off - pass.on,
-    levelPercent: pass.levelPercent,
-    lowestLevelPercent: lamp.lowestLevelPercent,
-    standBackMetres: standBack(light, surface, value),
-  });
+  const over = `${most.channel} is ${value.toFixed(1)} stops over mid-grey; the sensor is full at ${limits.burntStops.toFixed(1)}.`;
   return {
     code: 'burnt',
     severity: 'danger',
     passId: pass.id,
     message: isAlone
-      ? `${pass.name}: at the target ${overWords(own, reading.target?.stops ?? value)}; ${full}. ${advice}`
-      : `${pass.name}: with the frame’s other passes its target comes to ${value.toFixed(1)} stops over mid-grey in ${most.channel}; ${full}. Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
+      ? `${pass.name}: at the target ${over} ${wayOut(reading)}`
+      : `${pass.name}: with the frame’s other passes at its target ${over} Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
   };
@@ -84,6 +70,21 @@ const landingShare = ({ world, light, reading }: PassCase): number => {
   if (!surface || light.source.kind !== 'lamp') return 0;
   const best = emitterPeakPerLumen(light.source.emitter) * luminanceOfLinearSrgb(light.strength);
   return ((reading.target?.illuminanceLux ?? 0) * distance(position, surface.position) ** 2) / Math.max(best, 1e-12);
+};
+
+/** Why no light leaves the lamp toward its target, where that is the reason. */
+const whyNone = ({ world, light }: PassCase): string | null => {
+  if (light.source.kind !== 'lamp') return null;
+  if (luminanceOfLinearSrgb(light.strength) <= 0)
+    return 'no light leaves the lamp: its level, or a gel, lets none out.';
+  const { position, aim } = middleMoment(light);
+  const surface = targetSurface(world.stage, world.view.position, aim);
+  const { front } = light.source.emitter;
+  if (!surface || !front) return null;
+  const [toAim, toTarget] = [sub(aim, position), sub(surface.place, position)].map(normalize) as [Vec3, Vec3];
+  return dot(toAim, toTarget) < front.cosSnoot
+    ? 'its snoot keeps the light from the surface that you see at its aim.'
+    : null;
 };
 
 /** The pass gives its target too little light to matter, or none. Light from behind is meant to leave the face dark. */
@@ -107,7 +108,8 @@ export const tooDark: PassRule = (passCase) => {
     if (reading.offAxisDegrees >= limits.backLightDegrees) return null;
     return say(
       'note',
-      'no direct light of this pass reaches the surface that you see at its aim. Something stands between, or the lamp is behind the surface.',
+      whyNone(passCase) ??
+        'no direct light of this pass reaches the surface that you see at its aim. Something stands between, or the lamp is behind the surface.',
     );
   }
   if (stops >= limits.tooDarkStops) return null;
@@ -117,8 +119,5 @@ export const tooDark: PassRule = (passCase) => {
       `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,
       stops,
     );
-  const { spoken, wantedStops, advice } = reading.count;
-  const level = `${Math.abs(wantedStops)} stops ${wantedStops < 0 ? 'under' : 'over'}`;
-  const what = spoken === null ? advice.join(' ') : `For your night level (${level}) count ${spoken}.`;
-  return say('warning', `${(-stops).toFixed(1)} stops under mid-grey at the target. ${what}`, stops);
+  return say('warning', `${(-stops).toFixed(1)} stops under mid-grey at the target. ${wayOut(reading)}`, stops);
 };

@@ -47,6 +47,9 @@ const markedIso = (iso: number, word: 'lower' | 'raise'): number => {
 const isoAdvice = (iso: number, word: 'lower' | 'raise'): string[] =>
   iso >= isoRange[0] && iso <= isoRange[1] ? [`Or ${word} the ISO to ${markedIso(iso, word)}.`] : [];
 
+/** Nobody keeps a shutter open for longer, to paint: common practice, no published source. */
+const longestSeconds = 900;
+
 /** The lamp at its lowest, for the shortest count, is still too bright: what would do it. */
 export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
   const { stops, lowestLevelPercent, shortestSeconds, staysLit, distanceMetres, standBackMetres, iso } = case_;
@@ -59,7 +62,7 @@ export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
     reachable: false,
     missStops: stops,
     advice: [
-      `${lowest} ${count}, it is still ${stops.toFixed(1)} stops too bright at ${metres(distanceMetres)} m.`,
+      `${lowest} ${count}, it is still ${stops.toFixed(1)} stops too bright at ${metres(distanceMetres)} m, level.`,
       ...(standBackMetres === null ? [] : [`Step back to ${metres(standBackMetres)} m.`]),
       `Or hang ${stops.toFixed(1)} stops of cloth or ND over it.`,
       ...isoAdvice(iso, 'lower'),
@@ -76,6 +79,6 @@ export const tooDarkAtFull = ({ stops, frameSeconds, neededSeconds, comeToMetres
     `At full level, lit for all ${figures(frameSeconds)} s, it is still ${stops.toFixed(1)} stops too dark.`,
     ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),
     ...isoAdvice(iso, 'raise'),
-    `Or keep the shutter open for ${figures(neededSeconds)} s.`,
+    ...(neededSeconds <= longestSeconds ? [`Or keep the shutter open for ${figures(neededSeconds)} s.`] : []),
   ],
 });

@@ -1,6 +1,6 @@
-import { distance } from '../geometry/vec.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
+import type { Stage } from '../world/stage.ts';
 import type { WorldLight } from '../world/world.ts';
 import {
   atLevel,
@@ -13,7 +13,7 @@ import {
 } from './count.ts';
 import { type CountAdvice, tooBrightAtLowest, tooDarkAtFull } from './count-advice.ts';
 import type { Moment } from './moments.ts';
-import { distanceForLight } from './stand-back.ts';
+import { distanceForLight, levelDistance } from './stand-back.ts';
 import type { TargetReading } from './target-reading.ts';
 
 /** How long to count, and what to do when no count will do. */
@@ -36,6 +36,7 @@ export interface CountReading {
 
 /** What the count is worked out for. */
 export interface CountCase {
+  readonly stage: Stage;
   readonly light: WorldLight;
   readonly surface: SurfacePoint | null;
   readonly target: TargetReading | null;
@@ -52,6 +53,8 @@ export interface CountCase {
 
 /** Shortest count that a hand keeps: common practice, no published source. */
 const shortestCountSeconds = 1;
+/** A difference that nobody sees in a picture, stops; our choice. */
+const unseenStops = 0.05;
 /** A count that is easy to keep, for which a lower level is proposed. */
 const easyCountSeconds = 3;
 
@@ -75,8 +78,8 @@ export const countReading = (case_: CountCase): CountReading => {
   const seconds = secondsForLevel(pass, wantedStops);
   const shortest = staysLit ? frameSeconds : Math.min(shortestCountSeconds, frameSeconds);
   const base = { seconds, wantedStops };
-  // a lamp that stays lit is right within one marking of the ISO; else a hair, so that a count set from here reads as reached
-  const slack = staysLit ? ratioFromStops(1 / 3) * (1 + 1e-6) : 1 + 1e-6;
+  // a lamp that stays lit is right within one marking of the ISO; else within what nobody sees
+  const slack = ratioFromStops(staysLit ? 1 / 3 : unseenStops) * (1 + 1e-6);
   if (seconds >= shortest / slack && seconds <= frameSeconds * slack) {
     const spoken = staysLit ? null : spokenCount(seconds, frameSeconds);
     const spokenStops = spoken === null ? null : stopsAfterCount(pass, spoken);
@@ -86,11 +89,8 @@ export const countReading = (case_: CountCase): CountReading => {
   return { ...outOfCount, ...(seconds < shortest ? tooBright(case_, pass, shortest) : tooDark(case_, pass)) };
 };
 
-const distanceNow = ({ surface, moment }: CountCase): number =>
-  surface ? distance(moment.position, surface.place) : Number.NaN;
-
-const farther = ({ light, surface, moment }: CountCase, ratio: number): number | null =>
-  surface && light.source.kind === 'lamp' ? distanceForLight(light.source, surface, moment, ratio) : null;
+const farther = ({ stage, light, surface, moment }: CountCase, ratio: number): number | null =>
+  surface && light.source.kind === 'lamp' ? distanceForLight(stage, light.source, surface, moment, ratio) : null;
 
 /** Even the shortest count is too long at the present level. */
 const tooBright = (case_: CountCase, pass: PassLight, shortest: number): CountAdvice => {
@@ -112,7 +112,7 @@ const tooBright = (case_: CountCase, pass: PassLight, shortest: number): CountAd
     lowestLevelPercent,
     shortestSeconds: shortest,
     staysLit,
-    distanceMetres: distanceNow(case_),
+    distanceMetres: levelDistance(case_.moment),
     // from where it stands now, at its lowest level, for the shortest count
     standBackMetres: farther(case_, ratioFromStops(-stops)),
     iso: isoForCount(atLevel(pass, lowestLevelPercent), wantedStops, shortest),

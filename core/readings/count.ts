@@ -36,9 +36,9 @@ export const isoForCount = (pass: PassLight, wantedStops: number, seconds: numbe
 export const stopsAfterCount = (pass: PassLight, seconds: number): number =>
   pass.stops + stopsFromRatio(seconds / pass.seconds);
 
-/** Counts as they are spoken in the dark: common practice, no published source. */
+/** Counts as they are spoken in the dark: every second up to ten, then round ones. Common practice, no published source. */
 const spokenCounts = [
-  1, 2, 3, 5, 8, 10, 13, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 180, 240, 300, 400, 480, 600, 900,
+  1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 12, 15, 20, 25, 30, 40, 50, 60, 80, 100, 120, 150, 180, 240, 300, 400, 480, 600, 900,
 ] as const;
 
 /** The spoken count nearest to a time, in stops, that the frame still holds; null when it holds none. */

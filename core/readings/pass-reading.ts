@@ -110,6 +110,7 @@ export class PassReader {
         target: surface ? raking(surface.position, surface.normal, position) : null,
       },
       count: countReading({
+        stage,
         light,
         surface,
         target,

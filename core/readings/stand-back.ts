@@ -1,7 +1,9 @@
-import type { Vec3 } from '../geometry/vec.ts';
+import { anyHit } from '../geometry/cast-ray.ts';
+import { length, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { poseToward } from '../photometry/emitter.ts';
 import { openLux } from '../photometry/open-light.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
+import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
 import type { Moment } from './moments.ts';
 
@@ -11,38 +13,42 @@ const strides = 48;
 /** How far out and in one looks, as a share of the present distance. */
 const [nearest, farthest] = [0.1, 100];
 
-/** Light per lumen on a surface from a lamp moved level toward or away from it, its height and aim kept; no shadows. */
-const luxAt = (
-  source: Extract<Source, { kind: 'lamp' }>,
-  surface: SurfacePoint,
-  from: Moment,
-  share: number,
-): number => {
-  const { place } = surface;
-  const move = (axis: 0 | 2) => place[axis] + (from.position[axis] - place[axis]) * share;
-  const position: Vec3 = [move(0), from.position[1], move(2)];
-  return openLux(source.emitter, poseToward(position, from.aim), surface);
+type LampSource = Extract<Source, { kind: 'lamp' }>;
+
+/** Where a lamp stands when it is moved level to a share of its distance from its aim, its height kept. */
+const placeAt = ({ position, aim }: Moment, share: number): Vec3 => {
+  const move = (axis: 0 | 2) => aim[axis] + (position[axis] - aim[axis]) * share;
+  return [move(0), position[1], move(2)];
 };
 
+/** Level distance of a lamp from what it is aimed at, metres. */
+export const levelDistance = ({ position, aim }: Moment): number =>
+  Math.hypot(position[0] - aim[0], position[2] - aim[2]);
+
 /**
- * How far from its target a lamp must stand to give so many times its present light: moved level along the line between
- * them, at its height, aim and beam kept. Its size counts, so that a panel close by is not taken for a point; what may
- * stand in the new way is not looked at. Of several places the one nearest to the present is taken: under a lamp held
- * high the light first rises and then falls on the way in.
+ * How far from its aim, level, a lamp must stand to give its target so many times its present light: moved along the line
+ * between them, its height, aim and beam kept, as one walks. Its size counts, so that a panel close by is not taken for a
+ * point, and so does the angle, which changes on the way. Of several places the one nearest to the present is taken:
+ * under a lamp held high the light first rises and then falls on the way in.
  *
- * @returns metres from lamp to target; null when no place from a tenth to a hundred times as far does it
+ * @returns metres; null when no place from a tenth to a hundred times as far does it, or something stands in its way
  */
 export const distanceForLight = (
-  source: Extract<Source, { kind: 'lamp' }>,
+  stage: Stage,
+  source: LampSource,
   surface: SurfacePoint,
   from: Moment,
   ratio: number,
 ): number | null => {
-  const wanted = ratio * luxAt(source, surface, from, 1);
+  const now = levelDistance(from);
+  // straight over its aim there is no way to walk
+  if (now < 1e-3) return null;
+  const luxAt = (share: number) => openLux(source.emitter, poseToward(placeAt(from, share), from.aim), surface);
+  const wanted = ratio * luxAt(1);
   if (!(wanted > 0)) return null;
   const isBack = ratio < 1;
   const isThere = (share: number): boolean => {
-    const lux = luxAt(source, surface, from, share);
+    const lux = luxAt(share);
     return isBack ? lux <= wanted : lux >= wanted;
   };
   const share = (stride: number): number => (isBack ? farthest : nearest) ** (stride / strides);
@@ -55,6 +61,9 @@ export const distanceForLight = (
     if (isThere(middle)) there = middle;
     else short = middle;
   }
-  const [dx, dz] = [from.position[0] - surface.place[0], from.position[2] - surface.place[2]];
-  return Math.hypot(dx * there, from.position[1] - surface.place[1], dz * there);
+  const way = sub(placeAt(from, there), surface.shadowOrigin);
+  const isHidden = anyHit(stage.tree, surface.shadowOrigin, normalize(way), length(way) * (1 - 1e-4));
+  // beyond the turn of the light the first place met may lie far past the ratio asked for
+  const isRight = Math.abs(luxAt(there) / wanted - 1) < 0.05;
+  return isHidden || !isRight ? null : now * there;
 };

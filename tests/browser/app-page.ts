@@ -41,6 +41,8 @@ export class AppPage {
     await this.page.waitForFunction(() => window.lampfallProbe?.().isConverged === true, undefined, {
       timeout: 180_000,
     });
+    // the mark in the picture's corner goes a moment later
+    await this.page.locator('.picture-progress:empty').waitFor({ state: 'attached' });
     await this.page.waitForTimeout(100);
     return this.probe();
   }

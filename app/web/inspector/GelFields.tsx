@@ -1,3 +1,4 @@
+import { correlatedColourTemperature } from '../../../core/colour/cct.ts';
 import { lightThroughGels } from '../../../core/colour/gel.ts';
 import type { Frame, Gel } from '../../../core/setup/schema/setup.ts';
 import { stopsFromRatio } from '../../../core/units/stops.ts';
@@ -17,10 +18,15 @@ interface GelFieldsProps {
 /** Places in the stack. The order does not matter. */
 const labels = ['Gel', 'Second', 'Third', 'Fourth', 'Fifth', 'Sixth', 'Seventh', 'Eighth'];
 
+/** Off the white locus by so much in Duv a light is called greenish or pinkish; daylight itself is at 0.003. */
+const clearDuv = 0.006;
+
 const resultText = (lampKelvin: number, gels: readonly Gel[]): string => {
-  const { cctKelvin, transmission } = lightThroughGels(lampKelvin, gels);
+  const { chromaticity, transmission } = lightThroughGels(lampKelvin, gels);
   if (transmission === 0) return 'No light gets through';
-  const colour = cctKelvin === null ? 'no white' : `${Math.round(cctKelvin)} K`;
+  const white = correlatedColourTemperature(chromaticity);
+  const tint = white && Math.abs(white.duv) > clearDuv ? (white.duv > 0 ? ', greenish' : ', pinkish') : '';
+  const colour = white === null ? 'a colour, not a white' : `${Math.round(white.temperatureKelvin)} K${tint}`;
   return `${Math.round(lampKelvin)} K becomes ${colour} · costs ${Math.abs(stopsFromRatio(transmission)).toFixed(1)} stops`;
 };
 

@@ -29,8 +29,13 @@ const beamText = ({ beamDegrees, patchMetres, lumens }: PassReading['beam']): st
     `${threeFigures(lumens)} lm`,
   ].join(' · ');
 
+const sweptText = (seconds: number): string => {
+  if (seconds > 3600) return 'hours to sweep';
+  return `${seconds < 0.1 ? 'under 0.1' : threeFigures(seconds)} s swept`;
+};
+
 const paintText = ({ areaSquareMetres, budgetLumenSeconds, seconds }: NonNullable<PassReading['paint']>): string =>
-  `${threeFigures(areaSquareMetres)} m² · ${threeFigures(budgetLumenSeconds)} lm·s · ${seconds < 0.1 ? 'under 0.1' : threeFigures(seconds)} s swept`;
+  `${threeFigures(areaSquareMetres)} m² · ${threeFigures(budgetLumenSeconds)} lm·s · ${sweptText(seconds)}`;
 
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
 export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {

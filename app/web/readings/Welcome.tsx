@@ -27,7 +27,7 @@ export const Welcome = () => {
     <aside className="welcome" aria-label="First steps">
       <p>This is what the camera would record. Walk the lamp round before you travel.</p>
       <p>
-        <em>Drag the lamp</em> on the plan to six o’clock and see the stones go flat. <em>Type 2.8</em> into the
+        <em>Drag the lamp</em> on the plan to six o’clock and see the picture go flat. <em>Type 2.8</em> into the
         aperture and see the exposure change.
       </p>
       <button type="button" onClick={close}>

@@ -115,6 +115,13 @@ export class LayerRenderer {
     return this.wanted.length === 0 ? 0 : Math.min(...this.wanted.map((layer) => Math.floor(progressOf(layer))));
   }
 
+  /** Share of all samples wanted that have been traced, 0 to 1. */
+  get progress(): number {
+    const most = this.options.maxSamples;
+    const sum = this.wanted.reduce((total, layer) => total + Math.min(progressOf(layer), most), 0);
+    return this.wanted.length === 0 ? 1 : sum / (most * this.wanted.length);
+  }
+
   get isConverged(): boolean {
     return this.wanted.every((layer) => progressOf(layer) >= this.options.maxSamples);
   }

@@ -12,6 +12,8 @@ export interface EngineState {
   /** Fewest samples in what is shown. */
   readonly samples: number;
   readonly isConverged: boolean;
+  /** Share of the samples wanted that have been traced, 0 to 1. */
+  readonly progress: number;
   /** Texels that fit one job's time budget, as learnt. */
   readonly texelsPerJob: Readonly<Record<string, number>>;
 }
@@ -76,11 +78,12 @@ export class PictureEngine {
   }
 
   get state(): EngineState {
-    const { counters, samples, isConverged } = this.layers;
+    const { counters, samples, isConverged, progress } = this.layers;
     return {
       counters,
       developed: this.developed,
       samples,
+      progress,
       isConverged: isConverged && !this.next && !this.isStale,
       texelsPerJob: this.layers.pace.texels,
     };

@@ -137,8 +137,8 @@ export const createAppStore = (setup: Setup) =>
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),
     cancel: () => set((state) => settle(state, cancelGesture(state.history))),
-    undo: () => set((state) => ({ ...settle(state, undo(state.history)), run: null })),
-    redo: () => set((state) => ({ ...settle(state, redo(state.history)), run: null })),
+    undo: () => set((state) => ({ ...settle(state, undo(state.history)), run: null, notice: null })),
+    redo: () => set((state) => ({ ...settle(state, redo(state.history)), run: null, notice: null })),
     select: (selection) => set({ selection }),
     chooseScheme: (schemeId) =>
       set((state) => {

@@ -4,7 +4,7 @@ import { limits } from '../../../core/cautions/limits.ts';
 export const senseOfStops = (stops: number): string => {
   if (stops < limits.tooDarkStops) return 'lost in the night';
   if (stops < -2.5) return 'very dark';
-  if (stops < -0.5) return 'night level';
+  if (stops < -0.5) return 'dim, as at night';
   if (stops < 0.5) return 'mid-grey, as by day';
   if (stops < 2) return 'bright';
   return stops < limits.burntStops ? 'very bright' : 'burnt';

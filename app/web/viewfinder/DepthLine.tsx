@@ -10,6 +10,7 @@ export const DepthLine = () => {
   const frame = useFrame();
   const depth = useReport()?.frames.find(({ id }) => id === frame.id)?.depth;
   const { edit } = useApp.getState();
+  if (depth === null) return <div className="depth-line">No lens focuses nearer than its focal length.</div>;
   if (!depth) return null;
   const focus = (metres: number | null) =>
     edit((setup) => focusAt(setup, { schemeId: scheme.id, frameId: frame.id }, metres));

@@ -18,8 +18,17 @@ const maxSamples = Math.min(
   4096,
 );
 
+/** How often the page is told how far the picture is. */
+const progressMilliseconds = 500;
+
+/** How far the picture is from done; nothing when it is. */
+const progressWords = ({ isConverged, samples, progress }: PictureEngine['state']): string => {
+  if (isConverged) return '';
+  return samples < 1 ? 'draft' : `refining · ${Math.floor(100 * progress)} %`;
+};
+
 /** The traced picture, drawn into the canvas it stands in. Works only while there is something left to do. */
-export const Picture = () => {
+export const Picture = ({ onProgress }: { onProgress: (words: string) => void }) => {
   const gl = useThree((state) => state.gl);
   const size = useThree((state) => state.size);
   const dpr = useThree((state) => state.viewport.dpr);
@@ -47,6 +56,11 @@ export const Picture = () => {
       engine.dispose();
     };
   }, [engine, gl]);
+
+  useEffect(() => {
+    const timer = setInterval(() => onProgress(progressWords(engine.state)), progressMilliseconds);
+    return () => clearInterval(timer);
+  }, [engine, onProgress]);
 
   // priority 1: this draws instead of the fiber's own scene render
   useFrame(() => engine.draw(), 1);

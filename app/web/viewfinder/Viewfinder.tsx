@@ -1,5 +1,5 @@
 import { Canvas } from '@react-three/fiber';
-import { useState } from 'react';
+import { useCallback, useRef, useState } from 'react';
 import { canDrawPicture } from '../render/capability.ts';
 import { DepthLine } from './DepthLine.tsx';
 import { FrameLine } from './FrameLine.tsx';
@@ -21,6 +21,11 @@ const NoPicture = () => (
 export const Viewfinder = () => {
   const { setup, schemes } = usePictureView();
   const [isLost, setIsLost] = useState(false);
+  const progress = useRef<HTMLSpanElement>(null);
+  // straight into the element: a word that changes twice a second is no reason to render
+  const showProgress = useCallback((words: string) => {
+    if (progress.current && progress.current.textContent !== words) progress.current.textContent = words;
+  }, []);
   const watch = (canvas: HTMLCanvasElement) => {
     canvas.addEventListener('webglcontextlost', () => setIsLost(true));
     canvas.addEventListener('webglcontextrestored', () => setIsLost(false));
@@ -43,11 +48,12 @@ export const Viewfinder = () => {
             }}
             aria-label={`Picture: ${schemes.map(({ name }) => name).join(' beside ')}`}
           >
-            <Picture />
+            <Picture onProgress={showProgress} />
           </Canvas>
         ) : (
           <NoPicture />
         )}
+        <span ref={progress} className="picture-progress" />
         {isLost && (
           <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
         )}

@@ -77,7 +77,7 @@ describe('words for numbers', () => {
     expect([-5, -3, -1.5, 0, 1, 2.5, 4].map(senseOfStops)).toEqual([
       'lost in the night',
       'very dark',
-      'night level',
+      'dim, as at night',
       'mid-grey, as by day',
       'bright',
       'very bright',

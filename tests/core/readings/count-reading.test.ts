@@ -142,7 +142,10 @@ describe('countReading at the lowest level and too bright: each advice, read aga
     const lowest: Case = { ...case_, level: case_.lowest, count: shortest };
     const over = (read(lowest).stops as number) - wanted;
     const [head] = count.advice as [string];
-    const [stops, metres] = first(/it is still ([\d.]+) stops too bright at ([\d.]+) m\.$/, [head]) as [number, number];
+    const [stops, metres] = first(/it is still ([\d.]+) stops too bright at ([\d.]+) m, level\.$/, [head]) as [
+      number,
+      number,
+    ];
     expect(Math.abs(stops - over)).toBeLessThanOrEqual(0.1);
     expect(count.missStops).toBeCloseTo(over, 9);
     expect(relativeError(metres, case_.distance)).toBeLessThanOrEqual(0.02);
