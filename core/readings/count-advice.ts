@@ -37,15 +37,19 @@ const metres = (value: number): string => value.toFixed(value < 3 ? 2 : value < 
 const isoRange = [50, 51200] as const;
 
 /** The marked ISO nearest to a speed that is not past it: at or under it to lower, at or over it to raise. Markings are rounded. */
-const markedIso = (iso: number, word: 'lower' | 'raise'): number => {
-  const [beyond, back] = word === 'lower' ? ([1.05, -1] as const) : ([0.95, 1] as const);
+const markedIso = (iso: number, word: 'Lower' | 'Raise'): number => {
+  const [beyond, back] = word === 'Lower' ? ([1.05, -1] as const) : ([0.95, 1] as const);
   const marked = stepThird('iso', iso * beyond, back);
-  const isPast = word === 'lower' ? exactIso(marked) > iso * 1.002 : exactIso(marked) < iso * 0.998;
+  const isPast = word === 'Lower' ? exactIso(marked) > iso * 1.002 : exactIso(marked) < iso * 0.998;
   return isPast ? stepThird('iso', marked, back) : marked;
 };
 
-const isoAdvice = (iso: number, word: 'lower' | 'raise'): string[] =>
-  iso >= isoRange[0] && iso <= isoRange[1] ? [`Or ${word} the ISO to ${markedIso(iso, word)}.`] : [];
+/** Ways out, each after the first begun with "Or". */
+const choices = (ways: readonly string[]): string[] =>
+  ways.map((way, i) => (i === 0 ? way : `Or ${way.charAt(0).toLowerCase()}${way.slice(1)}`));
+
+const isoAdvice = (iso: number, word: 'Lower' | 'Raise'): string[] =>
+  iso >= isoRange[0] && iso <= isoRange[1] ? [`${word} the ISO to ${markedIso(iso, word)}.`] : [];
 
 /** Nobody keeps a shutter open for longer, to paint: common practice, no published source. */
 const longestSeconds = 900;
@@ -63,10 +67,12 @@ export const tooBrightAtLowest = (case_: TooBright): CountAdvice => {
     missStops: stops,
     advice: [
       `${lowest} ${count}, it is still ${stops.toFixed(1)} stops too bright at ${metres(distanceMetres)} m, level.`,
-      ...(standBackMetres === null ? [] : [`Step back to ${metres(standBackMetres)} m.`]),
-      `Or hang ${stops.toFixed(1)} stops of cloth or ND over it.`,
-      ...isoAdvice(iso, 'lower'),
-      'Or bounce it off a hand, a wall or the ground beside you.',
+      ...choices([
+        ...(standBackMetres === null ? [] : [`Step back to ${metres(standBackMetres)} m.`]),
+        `Hang ${stops.toFixed(1)} stops of cloth or ND over it.`,
+        ...isoAdvice(iso, 'Lower'),
+        'Bounce it off a hand, a wall or the ground beside you.',
+      ]),
     ],
   };
 };
@@ -77,8 +83,10 @@ export const tooDarkAtFull = ({ stops, frameSeconds, neededSeconds, comeToMetres
   missStops: -stops,
   advice: [
     `At full level, lit for all ${figures(frameSeconds)} s, it is still ${stops.toFixed(1)} stops too dark.`,
-    ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),
-    ...isoAdvice(iso, 'raise'),
-    ...(neededSeconds <= longestSeconds ? [`Or keep the shutter open for ${figures(neededSeconds)} s.`] : []),
+    ...choices([
+      ...(comeToMetres === null ? [] : [`Come to ${metres(comeToMetres)} m.`]),
+      ...isoAdvice(iso, 'Raise'),
+      ...(neededSeconds <= longestSeconds ? [`Keep the shutter open for ${figures(neededSeconds)} s.`] : []),
+    ]),
   ],
 });
