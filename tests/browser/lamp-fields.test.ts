@@ -104,7 +104,7 @@ describe('a lamp and what hangs in front of it', () => {
     await slip.field('Gel').selectOption('Full plus green');
     await slip.field('Second').selectOption('colour');
     expect(await slip.type('Colour code', '#00f')).toBe('#0000ff');
-    expect(await slip.text('.gel-result')).toContain('no white');
+    expect(await slip.text('.gel-result')).toContain('a colour, not a white');
     await slip.type('Colour code', 'blue');
     expect(await slip.text('.field-problem')).toContain('#ff8800');
     await close();

@@ -162,7 +162,7 @@ describe('the main job in the page', () => {
     expect(await output.inputValue()).toBe('60000');
     await expect.poll(() => app.caution('burnt').count(), { timeout: 20_000 }).toBeGreaterThan(0);
     expect(await app.caution('burnt').first().innerText()).toMatch(
-      /count [\d.]+ s instead of 5.*step back to about \d+ m/,
+      /stops over mid-grey; .*stops too bright at [\d.]+ m, level\. Step back to [\d.]+ m\./,
     );
     // 0.25 lx rule (ANSI/PLATO FL 1-2019): the same lamp as a beam distance is 2 sqrt(candela)
     await app.page.getByLabel('The box says').selectOption('beam-distance');
