@@ -35,7 +35,8 @@ const brightestTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoin
 const wayOut = ({ count }: PassReading): string => {
   const level = `${Math.abs(count.wantedStops)} ${count.wantedStops < 0 ? 'under' : 'over'} mid-grey`;
   const what = count.spoken === null ? count.advice.join(' ') : `count ${count.spoken}.`;
-  return `For your night level, ${level}: ${what}`;
+  // a lamp that stays lit and is right as it is has neither
+  return what === '' ? '' : `For your night level, ${level}: ${what}`;
 };
 
 /** The pass fills a channel of the sensor at its target, alone or together with the frame's other passes. */
@@ -56,7 +57,7 @@ export const burnt: PassRule = (passCase) => {
     severity: 'danger',
     passId: pass.id,
     message: isAlone
-      ? `${pass.name}: at the target ${over} ${wayOut(reading)}`
+      ? `${pass.name}: at the target ${over} ${wayOut(reading)}`.trimEnd()
       : `${pass.name}: with the frame’s other passes at its target ${over} Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
@@ -119,5 +120,9 @@ export const tooDark: PassRule = (passCase) => {
       `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,
       stops,
     );
-  return say('warning', `${(-stops).toFixed(1)} stops under mid-grey at the target. ${wayOut(reading)}`, stops);
+  return say(
+    'warning',
+    `${(-stops).toFixed(1)} stops under mid-grey at the target. ${wayOut(reading)}`.trimEnd(),
+    stops,
+  );
 };
