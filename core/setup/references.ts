@@ -57,6 +57,24 @@ const checkScheme = (path: Path, scheme: Scheme, setup: Setup): void => {
   });
 };
 
+/** A lesson shows schemes, and asks for shadows, that are there. */
+const checkLesson = ({ lesson, schemes, subjects }: Setup): void => {
+  lesson?.steps.forEach(({ schemeIds, predict }, s) => {
+    const path = ['lesson', 'steps', s];
+    schemeIds.forEach((schemeId, i) => {
+      if (!schemes.some(({ id }) => id === schemeId))
+        fail([...path, 'schemeIds', i], `no scheme has the id "${schemeId}"`);
+      if (schemeIds.indexOf(schemeId) !== i) fail([...path, 'schemeIds', i], `"${schemeId}" is named twice`);
+    });
+    if (!predict) return;
+    const frames = schemes.find(({ id }) => id === schemeIds[0])?.frames ?? [];
+    if (!frames.some(({ passes }) => passes.some(({ id }) => id === predict.passId)))
+      fail([...path, 'predict', 'passId'], `no pass of the scheme "${schemeIds[0]}" has the id "${predict.passId}"`);
+    if (!subjects.some(({ id }) => id === predict.subjectId))
+      fail([...path, 'predict', 'subjectId'], `no subject has the id "${predict.subjectId}"`);
+  });
+};
+
 /** Most parts that a setup may have in all. */
 const maxParts = 5000;
 
@@ -80,6 +98,7 @@ export const checkReferences = (setup: Setup): void => {
     checkLamp(['lamps', l], lamp, setup);
   });
   checkDetail(setup);
+  checkLesson(setup);
   setup.schemes.forEach((scheme, s) => {
     checkScheme(['schemes', s], scheme, setup);
   });

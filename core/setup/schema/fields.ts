@@ -42,6 +42,13 @@ export const name = z
   )
   .describe('name shown on screen and on paper');
 
+/** Free text; lines may break and tabs may stand, other control characters may not. */
+export const plainText = (most: number) =>
+  z
+    .string({ error: 'must be a text' })
+    .max(most, `must be at most ${most} characters`)
+    .refine((text) => !/(?![\t\n\r])[\p{Cc}\p{Cs}]/u.test(text), 'must be plain text, without control characters');
+
 /** A place in the scene. */
 export const position = z
   .tuple(

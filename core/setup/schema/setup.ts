@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
-import { fixed, id, name, quantity, whole } from './fields.ts';
+import { fixed, id, name, plainText, quantity, whole } from './fields.ts';
 import { lamp } from './lamp.ts';
+import { lesson } from './lesson.ts';
 import { measuredBeam } from './measured-beam.ts';
+import { patch } from './patch.ts';
 import { ground, place } from './place.ts';
 import { scheme } from './scheme.ts';
 import { subject } from './subject.ts';
@@ -10,13 +12,7 @@ import { subject } from './subject.ts';
 /** The version that this program writes. */
 export const setupVersion = 1;
 
-/** Free text; lines may break and tabs may stand, other control characters may not. */
-const note = z
-  .string({ error: 'must be a text' })
-  .max(4000, 'must be at most 4000 characters')
-  .refine((text) => !/(?![\t\n\r])[\p{Cc}\p{Cs}]/u.test(text), 'must be plain text, without control characters')
-  .default('')
-  .describe('what to know about the setup, in a few sentences');
+const note = plainText(4000).default('').describe('what to know about the setup, in a few sentences');
 
 /** The whole document, schema version 1. References between its parts are checked in `references.ts`. */
 export const setupSchema = z
@@ -34,6 +30,8 @@ export const setupSchema = z
     camera,
     lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
     measuredBeams: z.array(measuredBeam).max(8, 'must be at most 8').default([]),
+    patch: patch.nullable().default(null).describe('a piece of ground or wall whose relief is read; null = none'),
+    lesson: lesson.nullable().default(null).describe('what the setup teaches, step by step; null = it is no lesson'),
     schemes: z.array(scheme).min(1, 'must have at least one scheme').max(24, 'must be at most 24'),
   })
   .describe('A Lampfall setup: one place, subjects, a camera, lamps, and ways of lighting them');
@@ -53,4 +51,6 @@ export type Part = Subject['parts'][number];
 export type Camera = Setup['camera'];
 export type Ground = Setup['ground'];
 export type Finish = Subject['finish'];
+export type Patch = NonNullable<Setup['patch']>;
+export type Lesson = NonNullable<Setup['lesson']>;
 export type Position = Waypoint['position'];
