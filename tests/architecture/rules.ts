@@ -33,10 +33,11 @@ const webParts: Readonly<Record<string, WebPart>> = {
   render: { folders: [], packages: ['three'], assets: false },
   state: { folders: ['workers'], packages: ['zustand'], assets: true },
   ui: { folders: [], packages: ['react', 'react-dom'], assets: false },
-  workers: { folders: [], packages: corePackages, assets: false },
+  picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
+  workers: { folders: [], packages: [...corePackages, 'd3-contour'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
-const room: WebPart = { folders: ['state', 'ui', 'render', 'workers'], packages: null, assets: true };
+const room: WebPart = { folders: ['picture', 'state', 'ui', 'render', 'workers'], packages: null, assets: true };
 
 const brokenInCore = (folder: string, { kind, target }: Import): string | null => {
   const may = coreFolders[folder];

@@ -95,7 +95,7 @@ describe('something goes wrong', () => {
     await app.settled();
     const before = await app.picture();
     await app.page.evaluate(async () => {
-      const context = document.querySelector<HTMLCanvasElement>('.picture canvas')?.getContext('webgl2');
+      const context = window.lampfallCard?.().getContext('webgl2');
       const lose = context?.getExtension('WEBGL_lose_context');
       lose?.loseContext();
       await new Promise((resolve) => setTimeout(resolve, 400));

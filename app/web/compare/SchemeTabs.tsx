@@ -1,14 +1,12 @@
 import { type KeyboardEvent, useState } from 'react';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { duplicateScheme, removeScheme, renameScheme } from '../state/edits/frame-edits.ts';
-import { Choice } from '../ui/Choice.tsx';
 
 /** The schemes as tabs: left and right arrows go through them, a double click renames. */
 export const SchemeTabs = () => {
   const setup = useSetup();
   const scheme = useScheme();
-  const compareId = useApp((state) => state.compareId);
-  const { chooseScheme, edit, compareWith } = useApp.getState();
+  const { chooseScheme, edit } = useApp.getState();
   const [renaming, setRenaming] = useState<string | null>(null);
   const onKeyDown = (event: KeyboardEvent) => {
     const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
@@ -30,7 +28,6 @@ export const SchemeTabs = () => {
     edit(() => copy.setup);
     chooseScheme(copy.schemeId);
   };
-  const others = setup.schemes.filter(({ id }) => id !== scheme.id);
   return (
     <div className="schemes">
       <div role="tablist" aria-label="Schemes" onKeyDown={onKeyDown}>
@@ -73,14 +70,6 @@ export const SchemeTabs = () => {
         <button type="button" onClick={() => edit((s) => removeScheme(s, scheme.id))}>
           Remove
         </button>
-      )}
-      {others.length > 0 && (
-        <Choice
-          label="Compare with"
-          value={compareId ?? ''}
-          options={[['', 'nothing'], ...others.map(({ id, name }) => [id, name] as const)]}
-          onChange={(id) => compareWith(id || null)}
-        />
       )}
     </div>
   );

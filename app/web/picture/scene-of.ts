@@ -1,6 +1,9 @@
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { buildWorld } from '../../../core/world/world.ts';
-import type { Scene, Tile } from '../render/scene.ts';
+import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
+import type { Size } from '../render/layer-store.ts';
+import { picturesOf, type Scene, type Shown, type Tile } from '../render/scene.ts';
+import { likeFrame } from '../state/like-frame.ts';
+import { unlitId } from '../state/session.ts';
 
 /** Widest picture that is traced, in pixels; wider screens get it magnified. */
 const widestPixels = 1280;
@@ -8,67 +11,87 @@ const widestPixels = 1280;
 /** Memory that layers and first hits on screen may take, in bytes; more lights than fit make the picture smaller. */
 const mostLayerBytes = 640e6;
 
-interface View {
+/** A scheme as it is or without its lamps. */
+export interface WantedLight {
   readonly setup: Setup;
-  readonly schemes: readonly Scheme[];
-  /** Frame shown, by id; null shows the blend. Schemes without that frame show their blend. */
-  readonly frameId: string | null;
-  /** Whether full channels are marked. */
-  readonly marksFull: boolean;
-  /** Canvas in device pixels. */
-  readonly width: number;
-  readonly height: number;
+  readonly scheme: Scheme;
+  readonly isUnlit: boolean;
+  /** What its light is called; the scheme's id where that says enough. */
+  readonly name?: string;
 }
 
-const framesOf = (scheme: Scheme, tile: Pick<Tile, 'world'>, frameId: string | null) => {
-  const { frames } = tile.world;
-  const only = frames.find(({ id }) => id === frameId);
+/** A picture that a room wants on one of its screens. */
+export interface WantedPicture extends WantedLight {
+  readonly screen: string;
+  readonly look: Tile['look'];
+  readonly against: WantedLight | null;
+  readonly marksFull: boolean;
+  /** Of the screen, in device pixels. */
+  readonly size: Size;
+}
+
+interface SceneOptions {
+  /** Frame shown, or the one like it; null shows the blend. Schemes without such a frame show their blend. */
+  readonly frame: Frame | null;
+  readonly samples: number;
+  readonly showsEarly?: boolean;
+  /** Widest traced picture. */
+  readonly widest?: number;
+}
+
+const withoutLamps = (frame: WorldFrame): WorldFrame => ({
+  ...frame,
+  lights: frame.lights.filter(({ source }) => source.kind !== 'lamp'),
+});
+
+const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown['frames'] => {
+  const like = shown && likeFrame(scheme, shown);
+  const only = like && frames.find(({ id }) => id === like.id);
   if (only) return [{ frame: only, weight: 1 }];
   if (scheme.blend.frames.length === 0) return frames.map((frame) => ({ frame, weight: 1 }));
-  return scheme.blend.frames.flatMap(({ frameId: id, weight }) => {
-    const frame = frames.find((candidate) => candidate.id === id);
+  return scheme.blend.frames.flatMap(({ frameId, weight }) => {
+    const frame = frames.find(({ id }) => id === frameId);
     return frame ? [{ frame, weight }] : [];
   });
 };
 
-/** Lays the pictures of one or two schemes side by side on a canvas, each in its sensor's aspect, and says at which size to trace. */
-export const sceneOf = ({ setup, schemes, frameId, marksFull, width, height }: View): Scene => {
-  const gap = schemes.length > 1 ? 8 : 0;
-  // on a phone held upright the pictures stand over each other
-  const isStacked = height > width;
-  const share = (length: number) => Math.floor((length - gap * (schemes.length - 1)) / schemes.length);
-  const [room, tall] = isStacked ? [width, share(height)] : [share(width), height];
-  const worlds = schemes.map((scheme) => buildWorld(setup, scheme));
-  const tiles = schemes.map((scheme, i): Tile => {
-    const world = worlds[i] as Tile['world'];
-    // a canvas that is the sensor's shape but for rounding is filled to its edges
-    const fits = Math.abs(room / tall / world.aspect - 1) < 0.01;
-    const tileWidth = fits ? room : Math.min(room, Math.floor(tall * world.aspect));
-    const tileHeight = fits ? tall : Math.min(tall, Math.round(tileWidth / world.aspect));
-    return {
-      name: scheme.id,
-      world,
-      frames: framesOf(scheme, { world }, frameId),
-      mode: scheme.blend.mode,
-      marksFull,
-      x: (isStacked ? 0 : i * (room + gap)) + Math.floor((room - tileWidth) / 2),
-      // from below: the first stands on top
-      y: (isStacked ? (schemes.length - 1 - i) * (tall + gap) : 0) + Math.floor((tall - tileHeight) / 2),
-      width: tileWidth,
-      height: tileHeight,
-    };
-  });
-  const first = tiles[0] as Tile;
-  const frames = tiles.flatMap((tile) => tile.frames.map(({ frame }) => frame));
-  const lights = frames.flatMap((frame) => frame.lights).length;
-  const layers = setup.bounces > 0 ? 2 * lights : lights;
-  // each view keeps at least one sample of first hits; through the open lens each frame has its own
-  const views = new Set(frames.map(({ view }) => view)).size;
-  const bytes = (layers + views) * first.width * first.height * 16;
-  const shrink = Math.min(1, widestPixels / Math.max(first.width, 1), Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
-  const size = {
-    width: Math.max(Math.round(first.width * shrink), 1),
-    height: Math.max(Math.round(first.height * shrink), 1),
-  };
-  return { tiles, size };
+const shownOf = ({ setup, scheme, isUnlit, name }: WantedLight, frame: Frame | null): Shown => {
+  const world = buildWorld(setup, scheme);
+  const frames = framesOf(scheme, world, frame);
+  const seen = isUnlit ? frames.map((each) => ({ ...each, frame: withoutLamps(each.frame) })) : frames;
+  return { name: isUnlit ? unlitId : (name ?? scheme.id), world, frames: seen, mode: scheme.blend.mode };
+};
+
+/** The size to trace at: that of the largest screen, as far as memory goes. */
+const tracedSize = (tiles: readonly Tile[], widest: number): Size => {
+  const width = Math.max(1, ...tiles.map((tile) => tile.width));
+  const height = Math.max(1, ...tiles.map((tile) => tile.height));
+  const frames = tiles.flatMap(picturesOf).flatMap((shown) => shown.frames.map(({ frame }) => ({ shown, frame })));
+  const lamps = frames.flatMap(({ shown, frame }) =>
+    frame.lights.flatMap(({ source }) => (source.kind === 'lamp' ? [shown.world.bounces] : [])),
+  );
+  // through the open lens each frame has its own first hits, moon and sky
+  const views = new Set(frames.map(({ frame }) => JSON.stringify(frame.view))).size;
+  const layers = lamps.reduce<number>((sum, bounces) => sum + (bounces > 0 ? 2 : 1), 0) + 3 * views;
+  const bytes = layers * width * height * 16;
+  const shrink = Math.min(1, widest / width, Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
+  return { width: Math.max(Math.round(width * shrink), 1), height: Math.max(Math.round(height * shrink), 1) };
+};
+
+/** What the darkroom is to show for the pictures that a room wants. */
+export const sceneOf = (
+  pictures: readonly WantedPicture[],
+  { frame, samples, showsEarly = false, widest = widestPixels }: SceneOptions,
+): Scene => {
+  const tiles = pictures.map(
+    (picture): Tile => ({
+      ...shownOf(picture, frame),
+      screen: picture.screen,
+      look: picture.look,
+      against: picture.against && shownOf(picture.against, frame),
+      marksFull: picture.marksFull,
+      ...picture.size,
+    }),
+  );
+  return { tiles, size: tracedSize(tiles, widest), samples, showsEarly };
 };

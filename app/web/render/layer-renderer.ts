@@ -25,7 +25,7 @@ const bouncedPerDirect = 4;
 const progressOf = ({ samples, bounces }: StoredLayer): number => (bounces > 0 ? samples / bouncedPerDirect : samples);
 
 export interface LayerRendererOptions {
-  /** Samples after which a layer counts as converged. */
+  /** Samples after which a layer counts as converged, until `want` says another number. */
   readonly maxSamples: number;
   /** Whether a quick coarse picture is traced first where the full one would not fit the time budget. */
   readonly coarseFirst: boolean;
@@ -40,14 +40,16 @@ export class LayerRenderer {
   readonly pace: Pace;
   private readonly tracer: Tracer;
   private readonly store: LayerStore;
-  private readonly options: LayerRendererOptions;
+  private readonly coarseFirst: boolean;
+  private maxSamples: number;
   private wanted: StoredLayer[] = [];
   private labels = new Map<StoredLayer, string>();
   private readonly jobs: LayerJobs;
   private job: Job | null = null;
 
   constructor(gl: WebGLRenderer, options: LayerRendererOptions = { maxSamples: 64, coarseFirst: true }) {
-    this.options = options;
+    this.coarseFirst = options.coarseFirst;
+    this.maxSamples = options.maxSamples;
     this.tracer = new Tracer(gl);
     this.store = new LayerStore(gl);
     this.jobs = new LayerJobs(this.tracer, this.store);
@@ -57,14 +59,17 @@ export class LayerRenderer {
   /**
    * Declares which layers are wanted from now on, at which size. Layers already traced are kept.
    *
+   * @param maxSamples samples after which a layer counts as converged
    * @param shownOn traced layers that are not wanted but still on screen, and are not disposed of
    */
   want(
     stage: Stage,
     layers: readonly WantedLayer[],
     size: Size,
+    maxSamples = this.maxSamples,
     shownOn: ReadonlySet<StoredLayer> = new Set(),
   ): StoredLayer[] {
+    this.maxSamples = maxSamples;
     if (this.tracer.setStage(stage)) this.store.clear();
     // a job under way may be reading the coarse first hits: they are not resized under it
     const coarseSize = this.job ? null : this.coarseSize(size);
@@ -81,6 +86,14 @@ export class LayerRenderer {
     else this.dropUselessJob();
     this.store.trim(new Set(this.wanted), shownOn);
     return this.wanted;
+  }
+
+  /** Nothing is wanted any more; what was traced is kept as far as it fits. */
+  wantNothing(): StoredLayer[] {
+    this.dropJob();
+    this.wanted = [];
+    this.store.trim(new Set(), new Set());
+    return [];
   }
 
   /** The full size, halved until one sample fits the time budget, at most three times. */
@@ -117,13 +130,13 @@ export class LayerRenderer {
 
   /** Share of all samples wanted that have been traced, 0 to 1. */
   get progress(): number {
-    const most = this.options.maxSamples;
+    const most = this.maxSamples;
     const sum = this.wanted.reduce((total, layer) => total + Math.min(progressOf(layer), most), 0);
     return this.wanted.length === 0 ? 1 : sum / (most * this.wanted.length);
   }
 
   get isConverged(): boolean {
-    return this.wanted.every((layer) => progressOf(layer) >= this.options.maxSamples);
+    return this.wanted.every((layer) => progressOf(layer) >= this.maxSamples);
   }
 
   /**
@@ -171,13 +184,13 @@ export class LayerRenderer {
   /** Coarse pictures of direct light first, then the layer with the fewest samples; direct light goes before bounced. */
   private nextJob(): Job | null {
     const isBare = (layer: StoredLayer) => layer.bounces === 0 && !layer.coarse && !layer.full;
-    const bare = this.options.coarseFirst && this.wanted.find(isBare);
+    const bare = this.coarseFirst && this.wanted.find(isBare);
     if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.jobs.coarse(bare);
     const least = this.wanted.reduce<StoredLayer | null>(
       (best, next) => (!best || progressOf(next) < progressOf(best) ? next : best),
       null,
     );
-    return least && progressOf(least) < this.options.maxSamples ? this.jobs.full(least) : null;
+    return least && progressOf(least) < this.maxSamples ? this.jobs.full(least) : null;
   }
 
   private count({ kind, layer }: Job): void {

@@ -1,13 +1,11 @@
 import { Matrix3, type Texture, Vector2, Vector3, type WebGLRenderer, type WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
-import type { Response } from '../../../core/camera/response.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { Triple } from '../../../core/colour/matrix.ts';
 import { noiseDimensionOf } from '../../../core/trace/picture.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
-import { developFragment } from './shaders/develop.frag.ts';
 import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
 import { blendModes, recordFragment } from './shaders/record.frag.ts';
 import { floatTarget } from './targets.ts';
@@ -28,10 +26,10 @@ export interface FrameMix {
   readonly weight: number;
 }
 
-/** CSS pixels between the strokes that mark full channels. */
-const markPitchPixels = 6;
+/** Two pictures can be held at a time. */
+export type Held = 'first' | 'second';
 
-/** Turns layers into pictures: weights, white balance, blend of frames, response, screen. Traces nothing. */
+/** Turns layers into linear pictures: weights, white balance, blend of frames. Traces nothing. */
 export class Mixer {
   private readonly gl: WebGLRenderer;
   private readonly targets = new Map<string, WebGLRenderTarget>();
@@ -54,14 +52,6 @@ export class Mixer {
     frameWeight: { value: 1 },
     mode: { value: 0 },
   });
-  private readonly developPass = new FullScreenPass(developFragment, {
-    picture: { value: null as Texture | null },
-    screenOrigin: { value: new Vector2() },
-    screenSize: { value: new Vector2() },
-    isPlain: { value: false },
-    markPitch: { value: 0 },
-  });
-
   constructor(gl: WebGLRenderer) {
     this.gl = gl;
   }
@@ -110,13 +100,14 @@ export class Mixer {
 
   /**
    * Linear picture of one frame, or of several blended; rows run downward, 1 = mid-grey; the fourth number tells which
-   * channels are full. Kept until the next picture is mixed.
+   * channels are full. Kept until the next picture of the same hold is mixed.
    */
   mix(
     frames: readonly FrameMix[],
     mode: 'lighten' | 'add' | 'average',
     width: number,
     height: number,
+    held: Held = 'first',
   ): WebGLRenderTarget {
     const u = this.recordPass.uniforms;
     u.pictureSize.value.set(width, height);
@@ -127,37 +118,15 @@ export class Mixer {
       this.setDevelopment(frame.development, frame.view, width);
       u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;
       u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
-      const next = this.target(`picture-${(frames.length - 1 - i) % 2}`, width, height);
+      const next = this.target(`${held}-${(frames.length - 1 - i) % 2}`, width, height);
       this.recordPass.draw(this.gl, next);
       picture = next;
     });
-    return picture ?? this.target('picture-0', width, height);
-  }
-
-  /** Puts a picture on the screen, in device pixels from the lower left, with full channels marked if asked. */
-  develop(
-    picture: { readonly texture: Texture },
-    { x, y, width, height }: { x: number; y: number; width: number; height: number },
-    response: Response,
-    marksFull: boolean,
-  ): void {
-    const u = this.developPass.uniforms;
-    const gl = this.gl;
-    const ratio = gl.getPixelRatio();
-    u.picture.value = picture.texture;
-    u.screenOrigin.value.set(x, y);
-    u.screenSize.value.set(width, height);
-    u.isPlain.value = response === 'plain';
-    u.markPitch.value = marksFull ? markPitchPixels * ratio : 0;
-    gl.setViewport(x / ratio, y / ratio, width / ratio, height / ratio);
-    gl.setScissor(x / ratio, y / ratio, width / ratio, height / ratio);
-    gl.setScissorTest(true);
-    this.developPass.draw(gl, null);
-    gl.setScissorTest(false);
+    return picture ?? this.target(`${held}-0`, width, height);
   }
 
   dispose(): void {
     for (const target of this.targets.values()) target.dispose();
-    for (const pass of [this.mixPass, this.recordPass, this.developPass]) pass.dispose();
+    for (const pass of [this.mixPass, this.recordPass]) pass.dispose();
   }
 }

@@ -1,12 +1,16 @@
 import type { WebGLRenderer } from 'three';
+import { Developer } from './developer.ts';
 import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
-import type { StoredLayer } from './layer-store.ts';
-import { Mixer } from './mixer.ts';
-import type { Scene, Tile } from './scene.ts';
+import type { Size, StoredLayer } from './layer-store.ts';
+import { type Held, Mixer } from './mixer.ts';
+import type { Scene, Shown, Tile } from './scene.ts';
 import { layersOfScene, SceneLayers } from './scene-layers.ts';
+import type { Screens } from './screens.ts';
 
 export interface EngineState {
   readonly counters: TraceCounters;
+  /** Different layers that are wanted now. */
+  readonly layers: number;
   /** Pictures mixed and developed since the start. */
   readonly developed: number;
   /** Fewest samples in what is shown. */
@@ -22,27 +26,31 @@ export interface EngineState {
 const pollMilliseconds = 3;
 
 /**
- * Runs layers, mixing and developing for what is on the screen, a little at a time, and stops when done. Tracing goes on
- * between animation frames; the screen is drawn when the page asks, after `onStale` told it to.
+ * Runs layers, mixing and developing for what is on the screens, a little at a time, and stops when done. Tracing goes on
+ * between animation frames; the screens are drawn when the page asks, after `onStale` told it to.
  */
 export class PictureEngine {
   private readonly gl: WebGLRenderer;
+  private readonly screens: Screens;
   private readonly layers: LayerRenderer;
   private readonly mixer: Mixer;
+  private readonly developer: Developer;
+  private readonly sceneLayers = new SceneLayers();
   private next: Scene | null = null;
   private scene: Scene | null = null;
-  private readonly sceneLayers: SceneLayers;
   private isStale = false;
   private developed = 0;
+  private layerCount = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
   private readonly onStale: () => void;
 
-  constructor(gl: WebGLRenderer, onStale: () => void, maxSamples = 64) {
+  constructor(gl: WebGLRenderer, screens: Screens, onStale: () => void) {
     this.gl = gl;
-    this.sceneLayers = new SceneLayers(maxSamples);
+    this.screens = screens;
     this.onStale = onStale;
-    this.layers = new LayerRenderer(gl, { maxSamples, coarseFirst: true });
+    this.layers = new LayerRenderer(gl);
     this.mixer = new Mixer(gl);
+    this.developer = new Developer(gl);
   }
 
   /** Asks for a scene; it is taken up as soon as the one before has something to show. */
@@ -52,22 +60,19 @@ export class PictureEngine {
     this.schedule();
   }
 
-  /** Until a scene of another layout can be drawn, the one before is drawn into its rectangles. */
+  /** Until a scene of another layout can be drawn, the one before is drawn onto its screens. */
   private keepShowing({ tiles }: Scene): void {
     const { scene } = this;
-    if (!scene || scene.tiles.length !== tiles.length) return;
-    const moved = scene.tiles.map((tile, i) => {
-      const { x, y, width, height } = tiles[i] as Tile;
-      return { ...tile, x, y, width, height };
+    if (!scene) return;
+    const sizes = new Map(tiles.map(({ screen, width, height }) => [screen, { width, height }]));
+    const changed = scene.tiles.filter(({ screen, width, height }) => {
+      const size = sizes.get(screen);
+      return size !== undefined && (size.width !== width || size.height !== height);
     });
-    const isSame = moved.every((tile, i) => {
-      const { x, y, width, height } = scene.tiles[i] as Tile;
-      return tile.x === x && tile.y === y && tile.width === width && tile.height === height;
-    });
-    if (isSame) return;
-    this.scene = { ...scene, tiles: moved };
+    if (changed.length === 0) return;
+    this.scene = { ...scene, tiles: scene.tiles.map((tile) => ({ ...tile, ...sizes.get(tile.screen) })) };
     this.isStale = true;
-    if (this.layers.isShowable) this.onStale();
+    if (this.canDraw) this.onStale();
   }
 
   private schedule(): void {
@@ -77,10 +82,16 @@ export class PictureEngine {
     }, pollMilliseconds);
   }
 
+  /** Whether there is something to draw. */
+  private get canDraw(): boolean {
+    return this.scene !== null && (this.scene.showsEarly || this.layers.isShowable);
+  }
+
   get state(): EngineState {
     const { counters, samples, isConverged, progress } = this.layers;
     return {
       counters,
+      layers: this.layerCount,
       developed: this.developed,
       samples,
       progress,
@@ -91,15 +102,21 @@ export class PictureEngine {
 
   /** Gives the card its next job, if it is free, and comes back while there is more to do. */
   private work(now: number): void {
-    if (this.next && (!this.scene || this.layers.isShowable)) this.takeUp(this.next);
+    if (this.next && (!this.scene || this.canDraw)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
-    if (this.isStale && this.layers.isShowable) this.onStale();
+    if (this.isStale && this.canDraw) this.onStale();
     if (this.next || !this.layers.isConverged) this.schedule();
   }
 
-  /** Draws the screen if anything changed since it was last drawn. */
-  draw(): void {
-    if (this.isStale && this.scene && this.layers.isShowable) this.develop(this.scene);
+  /** Draws what there is once more, onto screens that were put up since. */
+  refresh(): void {
+    this.isStale = this.scene !== null;
+    if (this.canDraw) this.onStale();
+  }
+
+  /** Draws the screens if anything changed since they were last drawn. */
+  draw(ratio: number): void {
+    if (this.isStale && this.scene && this.canDraw) this.develop(this.scene, ratio);
   }
 
   private takeUp(scene: Scene): void {
@@ -107,28 +124,49 @@ export class PictureEngine {
     this.scene = scene;
     this.isStale = true;
     const stage = scene.tiles[0]?.world.stage;
-    if (!stage) {
-      this.sceneLayers.clear();
-      return;
-    }
     const wanted = layersOfScene(scene);
     const keys = [...wanted.keys()];
-    const layers = this.layers.want(stage, [...wanted.values()], scene.size, this.sceneLayers.shownOn(keys));
-    this.sceneLayers.set(new Map(keys.map((key, i) => [key, layers[i] as StoredLayer])));
+    const layers = stage
+      ? this.layers.want(stage, [...wanted.values()], scene.size, scene.samples, this.sceneLayers.shownOn(keys))
+      : this.layers.wantNothing();
+    this.sceneLayers.set(new Map(keys.map((key, i) => [key, layers[i] as StoredLayer])), scene.samples);
+    this.layerCount = new Set(layers).size;
   }
 
-  private develop(scene: Scene): void {
+  private develop(scene: Scene, ratio: number): void {
     this.isStale = false;
     this.developed++;
-    this.gl.setRenderTarget(null);
-    this.gl.setScissorTest(false);
-    this.gl.clear();
+    this.fit(scene.tiles);
     for (const tile of scene.tiles) {
-      const mixes = tile.frames.map(({ frame, weight }) => this.sceneLayers.frameMix(tile, frame, weight));
-      const picture = this.mixer.mix(mixes, tile.mode, scene.size.width, scene.size.height);
-      const response = tile.frames[0]?.frame.development.response ?? 'soft';
-      this.mixer.develop(picture, tile, response, tile.marksFull);
+      if (!this.sceneLayers.isReady(tile)) this.screens.blank(tile.screen);
+      else {
+        this.gl.setRenderTarget(null);
+        this.developTile(tile, scene.size, ratio);
+        this.screens.copy(tile.screen, this.gl.domElement, tile);
+      }
     }
+  }
+
+  /** Makes the card's canvas large enough for every tile; it never shrinks. */
+  private fit(tiles: readonly Tile[]): void {
+    const { width, height } = this.gl.domElement;
+    const wide = Math.max(width, ...tiles.map((tile) => tile.width));
+    const tall = Math.max(height, ...tiles.map((tile) => tile.height));
+    if (wide > width || tall > height) this.gl.setSize(wide, tall, false);
+  }
+
+  private mix(shown: Shown, { width, height }: Size, held: Held) {
+    const mixes = shown.frames.map(({ frame, weight }) => this.sceneLayers.frameMix(shown, frame, weight));
+    return this.mixer.mix(mixes, shown.mode, width, height, held);
+  }
+
+  private developTile(tile: Tile, size: Size, ratio: number): void {
+    const picture = this.mix(tile, size, 'first');
+    const response = tile.frames[0]?.frame.development.response ?? 'soft';
+    if (tile.look === 'difference' && tile.against)
+      this.developer.difference(picture, this.mix(tile.against, size, 'second'), tile, ratio);
+    else if (tile.look === 'levels') this.developer.levels(picture, tile, ratio);
+    else this.developer.picture(picture, tile, response, tile.marksFull, ratio);
   }
 
   /** Starts over after a lost context. */
@@ -138,12 +176,5 @@ export class PictureEngine {
     if (this.scene && !this.next) this.next = this.scene;
     this.scene = null;
     this.schedule();
-  }
-
-  dispose(): void {
-    if (this.timer) clearTimeout(this.timer);
-    this.timer = null;
-    this.layers.dispose();
-    this.mixer.dispose();
   }
 }

@@ -4,11 +4,11 @@ import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
 import type { FrameMix, WeightedLayer } from './mixer.ts';
-import type { Scene, Tile } from './scene.ts';
+import { picturesOf, type Scene, type Shown, type Tile } from './scene.ts';
 
 /** By place and id among the frame's lights: ids alone do not do, a pass may be called "sky". */
-const storeKey = (tile: Tile, frame: WorldFrame, light: number, bounces: number): string =>
-  `${tile.name}/${frame.id}/${light}/${frame.lights[light]?.id}/${bounces}`;
+const storeKey = (shown: Shown, frame: WorldFrame, light: number, bounces: number): string =>
+  `${shown.name}/${frame.id}/${light}/${frame.lights[light]?.id}/${bounces}`;
 
 /** Samples of bounced light under which it is only noise and is left out of the picture. */
 const fewestBounced = 4;
@@ -17,15 +17,15 @@ const fewestBounced = 4;
 export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
   const direct = new Map<string, WantedLayer>();
   const bounced = new Map<string, WantedLayer>();
-  for (const tile of scene.tiles)
-    for (const { frame } of tile.frames)
+  for (const shown of scene.tiles.flatMap(picturesOf))
+    for (const { frame } of shown.frames)
       frame.lights.forEach(({ id, source }, i) => {
-        const { bounces } = tile.world;
-        const label = source.kind === 'lamp' ? `${tile.name}/${id}` : id;
+        const { bounces } = shown.world;
+        const label = source.kind === 'lamp' ? `${shown.name}/${id}` : id;
         const layer = { label, view: frame.view, source, bounces: 0 } as const;
-        direct.set(storeKey(tile, frame, i, 0), layer);
+        direct.set(storeKey(shown, frame, i, 0), layer);
         if (bounces > 0)
-          bounced.set(storeKey(tile, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
+          bounced.set(storeKey(shown, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
       });
   return new Map([...direct, ...bounced]);
 };
@@ -35,21 +35,21 @@ export class SceneLayers {
   private stored = new Map<string, StoredLayer>();
   /** Bounced light last shown for a light: it stays until that of a moved lamp has samples enough. */
   private readonly lastBounced = new Map<string, StoredLayer>();
-  private readonly fewestShown: number;
-
-  /** @param maxSamples after which layers are not refined further */
-  constructor(maxSamples: number) {
-    this.fewestShown = Math.min(fewestBounced, maxSamples);
-  }
+  private fewestShown = fewestBounced;
 
   /** Bounced light that may have to be shown on with these lights, and must not be disposed of. */
   shownOn(keys: Iterable<string>): Set<StoredLayer> {
     return new Set([...keys].flatMap((key) => this.lastBounced.get(key) ?? []));
   }
 
-  /** Takes up the layers of a new scene. */
-  set(stored: Map<string, StoredLayer>): void {
+  /**
+   * Takes up the layers of a new scene.
+   *
+   * @param maxSamples after which layers are not refined further
+   */
+  set(stored: Map<string, StoredLayer>, maxSamples: number): void {
     this.stored = stored;
+    this.fewestShown = Math.min(fewestBounced, maxSamples);
     // seen by another camera, at another size or on another stage it would lie in the wrong place
     for (const [key, { shot }] of this.lastBounced) if (stored.get(key)?.shot !== shot) this.lastBounced.delete(key);
   }
@@ -65,14 +65,26 @@ export class SceneLayers {
     return this.lastBounced.get(key)?.full?.texture;
   }
 
+  /** Whether all direct light of a tile has been traced, if only coarsely. */
+  isReady(tile: Tile): boolean {
+    return picturesOf(tile).every((shown) =>
+      shown.frames.every(({ frame }) =>
+        frame.lights.every((_, i) => {
+          const stored = this.stored.get(storeKey(shown, frame, i, 0));
+          return stored !== undefined && (stored.full ?? stored.coarse) !== null;
+        }),
+      ),
+    );
+  }
+
   /** A frame as the mixer takes it, of what has been traced so far. */
-  frameMix(tile: Tile, frame: WorldFrame, weight: number): FrameMix {
-    const { bounces } = tile.world;
+  frameMix(shown: Shown, frame: WorldFrame, weight: number): FrameMix {
+    const { bounces } = shown.world;
     const layers = frame.lights.flatMap((light, i): WeightedLayer[] => {
-      const stored = this.stored.get(storeKey(tile, frame, i, 0));
+      const stored = this.stored.get(storeKey(shown, frame, i, 0));
       const texture = (stored?.full ?? stored?.coarse)?.texture as Texture;
       const weight = layerWeight(frame, light);
-      const farTexture = bounces > 0 ? this.bouncedTexture(storeKey(tile, frame, i, bounces)) : undefined;
+      const farTexture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
       return [{ texture, weight }, ...(farTexture ? [{ texture: farTexture, weight }] : [])];
     });
     return { layers, development: frame.development, view: frame.view, weight };

@@ -4,6 +4,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
 import { withoutKnownBeams } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { schemesOnScreen, useSession } from './session.ts';
 
 /** Readings and cautions as last worked out, by scheme id. They trail the setup by a few hundredths of a second. */
 export const useReports = create<{
@@ -36,21 +37,21 @@ export const startReports = (): void => {
   let asked = 0;
   let isBusy = false;
   let sentBeams: Setup['measuredBeams'] | null = null;
-  let last: { setup: Setup; schemeId: string; compareId: string | null } | null = null;
+  let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
   const ask = () => {
-    const { history, schemeId, compareId } = useApp.getState();
-    const setup = history.present;
-    const isSame = last?.setup === setup && last.schemeId === schemeId && last.compareId === compareId;
+    const setup = useApp.getState().history.present;
+    const schemeIds = schemesOnScreen();
+    const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
     if (isBusy || isSame) return;
     // another document may use the same ids for its schemes
     if (last && last.setup.id !== setup.id) useReports.setState({ byScheme: {} });
-    last = { setup, schemeId, compareId };
+    last = { setup, schemeIds };
     isBusy = true;
     const request: ReportRequest = {
       id: ++asked,
       stageKey: stageKeyOf(setup),
       ...withoutKnownBeams(setup, sentBeams),
-      schemeIds: compareId ? [schemeId, compareId] : [schemeId],
+      schemeIds,
     };
     worker.postMessage(request);
     sentBeams = setup.measuredBeams;
@@ -69,5 +70,6 @@ export const startReports = (): void => {
     useReports.setState({ byScheme: {}, failed: true });
   };
   useApp.subscribe(ask);
+  useSession.subscribe(ask);
   ask();
 };

@@ -28,7 +28,7 @@ export interface Notice {
  * Which state lives how long:
  * | key | saved | exported | undoable |
  * | history.present (the setup) | not yet | yes | yes |
- * | schemeId, frameId, showsBlend, compareId, selection, marksFull, notice, hasUnsaved, run | no | no | no |
+ * | schemeId, frameId, showsBlend, selection, notice, hasUnsaved, run, and all of session.ts | no | no | no |
  */
 interface AppState {
   readonly history: History<Setup>;
@@ -36,11 +36,7 @@ interface AppState {
   /** The frame shown and edited; "blend" is not a frame but shows all of them. */
   readonly frameId: string;
   readonly showsBlend: boolean;
-  /** The scheme shown beside the present one; null = none. */
-  readonly compareId: string | null;
   readonly selection: Selection;
-  /** Whether the picture marks where a channel is full. */
-  readonly marksFull: boolean;
   readonly notice: Notice | null;
   /** Whether anything was changed since it was last saved; opening another document does not save the one before. */
   readonly hasUnsaved: boolean;
@@ -63,8 +59,6 @@ interface AppState {
   chooseScheme(schemeId: string): void;
   chooseFrame(frameId: string): void;
   showBlend(): void;
-  compareWith(schemeId: string | null): void;
-  markFull(marks: boolean): void;
   tell(notice: Notice | null): void;
   markSaved(): void;
 }
@@ -88,7 +82,6 @@ const opening = (setup: Setup) => {
     schemeId: scheme.id,
     frameId: frame.id,
     showsBlend: scheme.frames.length > 1,
-    compareId: null,
     selection: firstPass(frame),
     notice: null,
     run: null,
@@ -96,13 +89,10 @@ const opening = (setup: Setup) => {
 };
 
 /** Session pointers that lead nowhere after a step of history are set right. */
-const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'compareId' | 'selection'>, history: History<Setup>) => {
+const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
   const { schemes, subjects } = history.present;
   const scheme = schemes.find(({ id }) => id === state.schemeId) ?? (schemes[0] as Scheme);
   const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
-  // never a scheme beside itself
-  const isThere = state.compareId !== scheme.id && schemes.some(({ id }) => id === state.compareId);
-  const compareId = isThere ? state.compareId : null;
   let { selection } = state;
   if (selection?.kind === 'pass') {
     const { frameId, passId } = selection;
@@ -112,7 +102,7 @@ const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'compareId' | 'se
     const { subjectId } = selection;
     if (!subjects.some(({ id }) => id === subjectId)) selection = null;
   }
-  return { history, schemeId: scheme.id, frameId: frame.id, compareId, selection };
+  return { history, schemeId: scheme.id, frameId: frame.id, selection };
 };
 
 /** The app's store, started on a setup. */
@@ -121,7 +111,6 @@ export const createAppStore = (setup: Setup) =>
     ...opening(setup),
     history: startHistory(setup),
     hasUnsaved: false,
-    marksFull: false,
     open: (next) => set(({ history }) => ({ ...opening(next), history: record(commitGesture(history), next) })),
     edit: (change, run) =>
       set((state) => {
@@ -145,13 +134,10 @@ export const createAppStore = (setup: Setup) =>
         const scheme = state.history.present.schemes.find(({ id }) => id === schemeId);
         if (!scheme) return {};
         const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
-        const compareId = state.compareId === schemeId ? state.schemeId : state.compareId;
-        return { ...settle({ ...state, schemeId, frameId: frame.id, compareId }, state.history) };
+        return settle({ ...state, schemeId, frameId: frame.id }, state.history);
       }),
     chooseFrame: (frameId) => set({ frameId, showsBlend: false }),
     showBlend: () => set({ showsBlend: true }),
-    compareWith: (compareId) => set({ compareId }),
-    markFull: (marksFull) => set({ marksFull }),
     tell: (notice) => set({ notice }),
     markSaved: () => set({ hasUnsaved: false }),
   }));

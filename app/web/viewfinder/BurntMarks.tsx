@@ -1,5 +1,6 @@
 import { useApp, useFrame, useScheme } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
+import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { burntWords } from './burnt-words.ts';
 
@@ -15,9 +16,9 @@ export const BurntMarks = () => {
   const scheme = useScheme();
   const frame = useFrame();
   const report = useReport();
-  const marksFull = useApp((state) => state.marksFull);
+  const marksFull = useSession((state) => state.marks.full);
   const showsBlend = useApp((state) => state.showsBlend);
-  const { markFull } = useApp.getState();
+  const { mark } = useSession.getState();
   const seen = showsBlend ? scheme.frames : [frame];
   const frames = seen.flatMap(({ id, name }) => {
     const of = report?.frames.find((each) => each.id === id);
@@ -25,7 +26,7 @@ export const BurntMarks = () => {
   });
   return (
     <div className="burnt">
-      <Check label="Mark burnt" isOn={marksFull} onChange={markFull} />
+      <Check label="Mark burnt" isOn={marksFull} onChange={(isOn) => mark('full', isOn)} />
       {frames.length > 0 && <span className="burnt-words">{burntWords(frames)}</span>}
       {marksFull && (
         <ul className="burnt-key" aria-label="What the strokes mean">

@@ -1,69 +1,67 @@
-import { Canvas } from '@react-three/fiber';
-import { useCallback, useRef, useState } from 'react';
+import { useMemo } from 'react';
+import { NoPicture } from '../picture/NoPicture.tsx';
+import { Progress } from '../picture/Progress.tsx';
+import { Screen } from '../picture/Screen.tsx';
+import { maxSamples } from '../picture/samples.ts';
+import { sceneOf } from '../picture/scene-of.ts';
+import { useCardLost, useScene } from '../picture/use-scene.ts';
+import { useScreenSizes } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
+import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
+import { useSession } from '../state/session.ts';
 import { DepthLine } from './DepthLine.tsx';
 import { FrameLine } from './FrameLine.tsx';
 import { LightLine } from './LightLine.tsx';
-import { Picture } from './Picture.tsx';
 import { StarLine } from './StarLine.tsx';
-import { usePictureView } from './use-picture-view.ts';
 
 const able = canDrawPicture();
 
-const NoPicture = () => (
-  <p className="no-picture">
-    This browser can’t draw the picture: it has no WebGL2, or not enough of it. The ground plan, the readings and the
-    cautions work all the same. Try a current browser, or turn on hardware acceleration.
-  </p>
-);
+/** The present scheme's picture. */
+const Picture = () => {
+  const setup = useSetup();
+  const scheme = useScheme();
+  const frame = useFrame();
+  const showsBlend = useApp((state) => state.showsBlend);
+  const marks = useSession((state) => state.marks);
+  const [sizes, onSize] = useScreenSizes();
+  const isLost = useCardLost(true);
+  const scene = useMemo(() => {
+    const size = sizes.get('viewfinder');
+    if (!size) return null;
+    const look = marks.levels ? 'levels' : 'picture';
+    const picture = {
+      setup,
+      scheme,
+      isUnlit: false,
+      screen: 'viewfinder',
+      look,
+      against: null,
+      marksFull: marks.full,
+      size,
+    } as const;
+    return sceneOf([picture], { frame: showsBlend ? null : frame, samples: maxSamples });
+  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, sizes]);
+  useScene(scene);
+  return (
+    <>
+      <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
+      <Progress />
+      {isLost && (
+        <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
+      )}
+    </>
+  );
+};
 
 /** What the sensor records, with the line of camera settings under it. */
 export const Viewfinder = () => {
-  const { setup, schemes } = usePictureView();
-  const [isLost, setIsLost] = useState(false);
-  const progress = useRef<HTMLSpanElement>(null);
-  // straight into the element: a word that changes twice a second is no reason to render
-  const showProgress = useCallback((words: string) => {
-    if (progress.current && progress.current.textContent !== words) progress.current.textContent = words;
-  }, []);
-  const watch = (canvas: HTMLCanvasElement) => {
-    canvas.addEventListener('webglcontextlost', () => setIsLost(true));
-    canvas.addEventListener('webglcontextrestored', () => setIsLost(false));
-  };
-  const { widthMm, heightMm } = (schemes[0]?.camera ?? setup.camera).sensor;
+  const setup = useSetup();
+  const scheme = useScheme();
+  const { widthMm, heightMm } = (scheme.camera ?? setup.camera).sensor;
   return (
     <section className="viewfinder" aria-label="Viewfinder">
-      <div
-        className={`picture${schemes.length > 1 ? ' picture-pair' : ''}${isLost ? ' picture-lost' : ''}`}
-        style={schemes.length > 1 ? undefined : { aspectRatio: widthMm / heightMm }}
-      >
-        {able ? (
-          <Canvas
-            frameloop="demand"
-            dpr={[1, 1.5]}
-            gl={{ antialias: false, alpha: false, powerPreference: 'high-performance' }}
-            onCreated={({ gl }) => {
-              gl.setClearColor('#08090a');
-              watch(gl.domElement);
-            }}
-            aria-label={`Picture: ${schemes.map(({ name }) => name).join(' beside ')}`}
-          >
-            <Picture onProgress={showProgress} />
-          </Canvas>
-        ) : (
-          <NoPicture />
-        )}
-        <span ref={progress} className="picture-progress" />
-        {isLost && (
-          <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
-        )}
-        {schemes.length > 1 && (
-          <div className="picture-names">
-            {schemes.map(({ id, name }) => (
-              <span key={id}>{name}</span>
-            ))}
-          </div>
-        )}
+      <div className="picture" style={{ aspectRatio: widthMm / heightMm }}>
+        {able ? <Picture /> : <NoPicture />}
       </div>
       <FrameLine />
       <div className="frame-more">

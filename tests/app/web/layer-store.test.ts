@@ -62,12 +62,12 @@ describe('bounced light of a lamp that moves', () => {
     frame.lights.forEach((_, i) => {
       stored.set(`${keyOf(i)}/0`, layerOf(store, `direct ${i}`, shot, 1));
     });
-    layers.set(stored);
+    layers.set(stored, 64);
     return layers.frameMix(tile, frame, 1).layers.length - frame.lights.length;
   };
 
   it('is left out at first, then shown on until that of the new place has four samples', () => {
-    const [layers, store] = [new SceneLayers(64), new LayerStore(card)];
+    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
     const shot = shotOf(store, 'a');
     const [old, moved] = [layerOf(store, 'old', shot, 3), layerOf(store, 'moved', shot, 0)];
     expect(shownWith(layers, store, shot, old)).toBe(0);
@@ -82,7 +82,7 @@ describe('bounced light of a lamp that moves', () => {
   });
 
   it('is not shown on for another camera', () => {
-    const [layers, store] = [new SceneLayers(64), new LayerStore(card)];
+    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
     const [shot, other] = [shotOf(store, 'a'), shotOf(store, 'b')];
     expect(shownWith(layers, store, shot, layerOf(store, 'old', shot, 4))).toBe(1);
     expect(shownWith(layers, store, other, layerOf(store, 'new', other, 0))).toBe(0);

@@ -1,4 +1,5 @@
 import { DataTexture, FloatType, RGBAFormat, type Texture, WebGLRenderer } from 'three';
+import { Developer } from '../../../app/web/render/developer.ts';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import type { Response } from '../../../core/camera/response.ts';
@@ -85,14 +86,14 @@ const harness: Harness = {
     const data = Float32Array.from(midGreyRatios.flatMap((v) => [v, v, v, 1]));
     const texture = new DataTexture(data, width, 1, RGBAFormat, FloatType);
     texture.needsUpdate = true;
-    const mixer = new Mixer(gl);
+    const developer = new Developer(gl);
     gl.setPixelRatio(1);
     gl.setSize(width, 1, false);
-    mixer.develop({ texture }, { x: 0, y: 0, width, height: 1 }, response, false);
+    developer.picture({ texture }, { width, height: 1 }, response, false, 1);
     const bytes = new Uint8Array(width * 4);
     const context = gl.getContext();
     context.readPixels(0, 0, width, 1, context.RGBA, context.UNSIGNED_BYTE, bytes);
-    mixer.dispose();
+    developer.dispose();
     texture.dispose();
     return Array.from({ length: width }, (_, i) => bytes[i * 4] as number);
   },

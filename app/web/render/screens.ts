@@ -1,0 +1,30 @@
+import type { Size } from './layer-store.ts';
+
+/** Plain canvases on the page that finished pictures are copied to, by name. They can stand, scroll and print anywhere. */
+export class Screens {
+  private readonly canvases = new Map<string, HTMLCanvasElement>();
+
+  /** Puts a canvas up; the answer takes it down again. */
+  add(name: string, canvas: HTMLCanvasElement): () => void {
+    this.canvases.set(name, canvas);
+    return () => {
+      if (this.canvases.get(name) === canvas) this.canvases.delete(name);
+    };
+  }
+
+  /** Copies the lower left part of the card's canvas. Must follow the drawing without a pause. */
+  copy(name: string, card: HTMLCanvasElement, { width, height }: Size): void {
+    const canvas = this.canvases.get(name);
+    if (!canvas) return;
+    if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
+    canvas
+      .getContext('2d', { alpha: false })
+      ?.drawImage(card, 0, card.height - height, width, height, 0, 0, width, height);
+  }
+
+  /** Blackens a screen that has nothing to show yet. */
+  blank(name: string): void {
+    const canvas = this.canvases.get(name);
+    canvas?.getContext('2d', { alpha: false })?.clearRect(0, 0, canvas.width, canvas.height);
+  }
+}

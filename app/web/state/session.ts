@@ -1,0 +1,83 @@
+import { create } from 'zustand';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { useApp, useSetup } from './app-store.ts';
+
+/** What fills the left of the page. */
+export type Room = 'viewfinder' | 'compare' | 'sweep';
+
+/** What is marked over a picture, or shown in its place. */
+export interface Marks {
+  /** Where a channel is full. */
+  readonly full: boolean;
+  /** The picture as a map of stops from mid-grey. */
+  readonly levels: boolean;
+  /** Outlines of the shadows that each lamp throws. */
+  readonly shadows: boolean;
+  /** Where the subjects' outlines are lit. */
+  readonly outline: boolean;
+}
+
+/** Two pictures laid over each other: schemes by id, `unlitId` for the one without lamps. */
+export interface Pair {
+  readonly kind: 'wipe' | 'difference';
+  readonly a: string;
+  readonly b: string;
+}
+
+/** Stands for the picture without lamps; no scheme can be called so. */
+export const unlitId = ':unlit';
+
+/** Most schemes that stand side by side. */
+export const mostCompared = 6;
+
+/** Looks of the page that are neither saved nor undone. */
+interface Session {
+  readonly room: Room;
+  readonly marks: Marks;
+  /** Schemes that the user chose to compare; null = the first few. */
+  readonly comparedIds: readonly string[] | null;
+  readonly showsUnlit: boolean;
+  /** Whether camera settings are changed in all compared schemes at once. */
+  readonly locksExposure: boolean;
+  /** null = all tiles side by side. */
+  readonly pair: Pair | null;
+  /** Step of the lesson that is followed; null = the lesson is put away. */
+  readonly lessonStep: number | null;
+  /** Whether the picture and the shadows are hidden until the user has pointed. */
+  readonly hidesAnswer: boolean;
+  set(part: Partial<Omit<Session, 'set' | 'mark'>>): void;
+  mark(name: keyof Marks, isOn: boolean): void;
+}
+
+export const useSession = create<Session>((set) => ({
+  room: 'viewfinder',
+  marks: { full: false, levels: false, shadows: false, outline: false },
+  comparedIds: null,
+  showsUnlit: true,
+  locksExposure: true,
+  pair: null,
+  lessonStep: null,
+  hidesAnswer: false,
+  set: (part) => set(part),
+  mark: (name, isOn) => set(({ marks }) => ({ marks: { ...marks, [name]: isOn } })),
+}));
+
+/** The schemes that are compared, in the order of the document. */
+export const comparedSchemes = ({ schemes }: Setup, ids: readonly string[] | null): Scheme[] => {
+  const chosen = ids ? schemes.filter(({ id }) => ids.includes(id)) : schemes;
+  return (chosen.length > 0 ? chosen : schemes).slice(0, mostCompared);
+};
+
+/** Ids of the schemes whose numbers are on screen: the present one, and those compared with it. */
+export const schemesOnScreen = (): string[] => {
+  const { history, schemeId } = useApp.getState();
+  const { room, comparedIds } = useSession.getState();
+  if (room !== 'compare') return [schemeId];
+  return [...new Set([schemeId, ...comparedSchemes(history.present, comparedIds).map(({ id }) => id)])];
+};
+
+export const useComparedSchemes = (): Scheme[] => {
+  const setup = useSetup();
+  const ids = useSession((state) => state.comparedIds);
+  return comparedSchemes(setup, ids);
+};
