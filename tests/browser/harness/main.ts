@@ -23,6 +23,8 @@ export interface Harness {
   blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
   /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
   develop(midGreyRatios: number[], response: Response): number[];
+  /** Bytes of the map of stops for grey values given as ratios to mid-grey: their levels, or their difference to others. */
+  map(midGreyRatios: number[], others: number[] | null): number[];
   /** Times of a moved lamp over 31,000 triangles. */
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
 }
@@ -76,26 +78,52 @@ const linearPicture = (
   );
 };
 
+/** A row of grey texels, each value so many times. */
+const greys = (ratios: number[], times: number): DataTexture => {
+  const data = Float32Array.from(ratios.flatMap((v) => Array.from({ length: times }, () => [v, v, v, 1]).flat()));
+  const texture = new DataTexture(data, ratios.length * times, 1, RGBAFormat, FloatType);
+  texture.needsUpdate = true;
+  return texture;
+};
+
+/** Bytes, three a pixel, of one row that is drawn on the card's canvas. */
+const onScreen = (
+  width: number,
+  draw: (developer: Developer, size: { width: number; height: number }) => DataTexture[],
+): number[] => {
+  const developer = new Developer(gl);
+  gl.setPixelRatio(1);
+  gl.setSize(width, 1, false);
+  const used = draw(developer, { width, height: 1 });
+  const bytes = new Uint8Array(width * 4);
+  const context = gl.getContext();
+  context.readPixels(0, 0, width, 1, context.RGBA, context.UNSIGNED_BYTE, bytes);
+  for (const texture of used) texture.dispose();
+  developer.dispose();
+  return [...bytes].filter((_, i) => i % 4 < 3);
+};
+
 const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, [frameId], { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
-  develop(midGreyRatios, response) {
-    const width = midGreyRatios.length;
-    const data = Float32Array.from(midGreyRatios.flatMap((v) => [v, v, v, 1]));
-    const texture = new DataTexture(data, width, 1, RGBAFormat, FloatType);
-    texture.needsUpdate = true;
-    const developer = new Developer(gl);
-    gl.setPixelRatio(1);
-    gl.setSize(width, 1, false);
-    developer.picture({ texture }, { width, height: 1 }, response, false, 1);
-    const bytes = new Uint8Array(width * 4);
-    const context = gl.getContext();
-    context.readPixels(0, 0, width, 1, context.RGBA, context.UNSIGNED_BYTE, bytes);
-    developer.dispose();
-    texture.dispose();
-    return Array.from({ length: width }, (_, i) => bytes[i * 4] as number);
+  develop: (midGreyRatios, response) =>
+    onScreen(midGreyRatios.length, (developer, size) => {
+      const texture = greys(midGreyRatios, 1);
+      developer.picture({ texture }, size, response, false, 1);
+      return [texture];
+    }).filter((_, i) => i % 3 === 0),
+  map: (midGreyRatios, others) => {
+    const wide = 8;
+    const bytes = onScreen(midGreyRatios.length * wide, (developer, size) => {
+      const [texture, other] = [greys(midGreyRatios, wide), greys(others ?? [], wide)];
+      if (others) developer.difference({ texture }, { texture: other }, size, 1);
+      else developer.levels({ texture }, size, 1);
+      return [texture, other];
+    });
+    // the middle of each: at the edges of bands lines are drawn
+    return midGreyRatios.flatMap((_, i) => bytes.slice((i * wide + 3) * 3, (i * wide + 4) * 3));
   },
 };
 
