@@ -2,8 +2,9 @@ import { check } from './check.ts';
 import { type Command, CommandError, oneLine } from './command.ts';
 import { picture } from './picture.ts';
 import { readings } from './readings.ts';
+import { sweep } from './sweep.ts';
 
-const commands = new Map<string, Command>(Object.entries({ check, readings, picture }));
+const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture }));
 
 const help = (): string =>
   [

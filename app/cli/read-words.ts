@@ -50,3 +50,15 @@ export const wholeOption = (
   if (value >= low && value <= high) return value;
   throw new CommandError(`--${name} must be a whole number from ${low} to ${high}, not "${text}"; usage: ${usage}`);
 };
+
+/** Numbers of an option with commas between, "0.3,1,2"; undefined without it. Throws `CommandError` when one is no number. */
+export const numbersOption = ({ option }: Words, name: string, usage: string): number[] | undefined => {
+  const text = option(name);
+  if (text === undefined) return undefined;
+  return text.split(',').map((part) => {
+    if (/^\s*-?(?:\d+\.?\d*|\.\d+)\s*$/.test(part)) return Number(part);
+    throw new CommandError(
+      `--${name} must be numbers with commas between, such as 0.5,1,2, not "${text}"; usage: ${usage}`,
+    );
+  });
+};

@@ -78,6 +78,42 @@ const passRows = (scheme: Scheme, { frames }: SchemeReport): string[][] =>
 const metres = (value: number | null): string =>
   value === null ? 'infinity' : `${value.toFixed(value < 10 ? 1 : 0)} m`;
 
+const nameOf = (frame: Frame, passId: string | null): string =>
+  frame.passes.find(({ id }) => id === passId)?.name ?? 'moon and sky';
+
+const patchText = ({ rmsContrast, shadowedShare }: NonNullable<PassReading['relief']['patch']>): string =>
+  `patch contrast ${rmsContrast.toFixed(2)}, ${(100 * shadowedShare).toFixed(0)} % in shadow`;
+
+/** A line under the table, where there is something to say. */
+const lineOf = (head: string, parts: readonly string[]): string[] =>
+  parts.length > 0 ? [`  ${head}: ${parts.join('; ')}`] : [];
+
+/** Evenness and patch of a pass, and what its shadow agrees with. */
+const passLines = (frame: Frame, reading: PassReading): string[] => {
+  const { passId, evennessStops, fallOffStops, relief, agreement } = reading;
+  const light = [
+    ...(evennessStops === null ? [] : [`even to ${evennessStops.toFixed(1)} stops`]),
+    ...(fallOffStops === null ? [] : [`distance alone ${fallOffStops.toFixed(1)}`]),
+    ...(relief.patch ? [patchText(relief.patch)] : []),
+  ];
+  const shadow = Object.entries({ moon: agreement.moonDegrees, glow: agreement.glowDegrees }).flatMap(
+    ([what, apart]) => (apart === null ? [] : [`${apart.toFixed(0)}° off the ${what}’s`]),
+  );
+  const head = `${nameOf(frame, passId)} in ${frame.name}`;
+  return [...lineOf(head, light), ...lineOf(`Shadow of ${head}`, shadow)];
+};
+
+/** What all light of a frame does together. */
+const togetherLines = (frame: Frame, { keyToFillStops, keyPassId, fillPassId, patch }: FrameReport): string[] => {
+  const parts = [
+    ...(keyToFillStops === null
+      ? []
+      : [`${nameOf(frame, keyPassId)} over ${nameOf(frame, fillPassId)} ${keyToFillStops.toFixed(1)} stops`]),
+    ...(patch ? [`patch contrast ${patch.rmsContrast.toFixed(2)}`] : []),
+  ];
+  return lineOf(`All light in ${frame.name}`, parts);
+};
+
 /** Depth of field, focus steps, star trails and full channels of a frame, in one line. */
 const frameLine = (frame: Frame, { depth, stars, clipped }: FrameReport): string => {
   const steps = depth && !depth.isSharpThroughout ? depth.steps.map(({ focusMetres }) => metres(focusMetres)) : [];
@@ -98,7 +134,11 @@ const frameLine = (frame: Frame, { depth, stars, clipped }: FrameReport): string
 export const readingsTable = (setup: Setup): string[] => {
   const tables = setup.schemes.map((scheme) => {
     const report = reportScheme(setup, scheme);
-    const frames = scheme.frames.map((frame, f) => frameLine(frame, report.frames[f] as FrameReport));
+    const frames = scheme.frames.flatMap((frame, f) => {
+      const own = report.frames[f] as FrameReport;
+      const passes = own.passes.flatMap((reading) => passLines(frame, reading));
+      return [...passes, ...togetherLines(frame, own), frameLine(frame, own)];
+    });
     return { name: scheme.name, rows: passRows(scheme, report), frames };
   });
   const line = aligned(tables.flatMap(({ rows }) => rows));
@@ -112,4 +152,7 @@ export const tableKey = [
   'Count: seconds for the night level, or the stops by which no count does it.',
   'Rim: share of the outline that is lit, and how much brighter it is than the face.',
   'Grazing: angle of the light to level ground under the aim / to the surface at the aim.',
+  'Even to: from the 5th to the 95th percentile of the light on the lit face; what distance alone makes of it.',
+  'Patch contrast: standard deviation over mean of the drawn patch’s luminance, by one pass or by all light together.',
+  'One pass over another, or over moon and sky: key to fill, each at its best on the subject’s face.',
 ];

@@ -1,14 +1,20 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
+import type { GroundPoint } from '../../core/geometry/hull.ts';
+import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { Slips } from './inspector/Slips.tsx';
 import { openFile } from './library/open-file.ts';
+import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { SetupMenu } from './library/SetupMenu.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
+import { RoomChoice } from './RoomChoice.tsx';
 import { useApp } from './state/app-store.ts';
 import { useReport } from './state/reports.ts';
+import { useSession } from './state/session.ts';
+import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
@@ -62,6 +68,14 @@ const onDrop = (event: DragEvent) => {
   if (file) void openFile(file);
 };
 
+/** The user points at the ground in answer to a lesson. */
+const onPoint = (at: GroundPoint) => {
+  const { pointing, set } = useSession.getState();
+  if (pointing) set({ pointing: { ...pointing, at } });
+};
+
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom } as const;
+
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
   ['plan', 'Plan'],
@@ -86,13 +100,17 @@ export const App = () => {
   const cautionCount = useReport()?.cautions.length ?? 0;
   const { undo, redo } = useApp.getState();
   const [isWalking, setIsWalking] = useState(false);
+  const Left = leftRooms[useSession((state) => state.room)];
+  const pointing = useSession((state) => state.pointing);
+  const isWide = useSession((state) => state.isWide);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
     <StepGesture.Provider value={stepGesture}>
-      <main className="page" data-room={room} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+      <main className="page" data-room={room} data-wide={isWide && Left !== Viewfinder} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
         <header className="top">
           <SetupMenu />
           <SchemeTabs />
+          <RoomChoice />
           <div className="choices steps">
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo
@@ -104,22 +122,23 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          <Viewfinder />
+          <Left />
           <div className="notes">
+            <LessonPanel />
             <Cautions />
             <Welcome />
           </div>
         </div>
         <div className="right">
           <div className="ground">
-            {isWalking ? (
+            {isWalking && !pointing ? (
               <Suspense fallback={<p className="quiet">Coming…</p>}>
                 <Walkaround />
               </Suspense>
             ) : (
-              <GroundPlan />
+              <GroundPlan {...(pointing ? { pointing: { ...pointing, onPoint } } : {})} />
             )}
-            {able && (
+            {able && !pointing && (
               <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
                 {isWalking ? 'From above' : 'Any side'}
               </button>

@@ -3,6 +3,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { App } from './App.tsx';
 import { saveFile } from './library/save-file.ts';
+import { startMarks } from './state/marks.ts';
 import { startReports } from './state/reports.ts';
 import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
@@ -12,8 +13,15 @@ import './ui/slips.css';
 import './ui/phone.css';
 import './ui/lamp-fields.css';
 import './ui/camera-fields.css';
+import './ui/compare.css';
+import './ui/sweep.css';
+import './ui/marks.css';
+import './ui/mini-plan.css';
+import './ui/lesson.css';
+import './ui/print.css';
 
 startReports();
+startMarks();
 createRoot(document.getElementById('root') as HTMLElement).render(
   <StrictMode>
     <FaultScreen onSave={saveFile}>

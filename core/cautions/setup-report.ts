@@ -1,21 +1,29 @@
 import { type ClippedReading, clippedReadings } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
+import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
-import { PassReader, type PassReading } from '../readings/pass-reading.ts';
+import { PassReader, type PassReading, type Surroundings } from '../readings/pass-reading.ts';
 import { type StarReading, starReading } from '../readings/star-reading.ts';
-import type { Frame, Scheme, Setup } from '../setup/schema/setup.ts';
+import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { cautionsOf } from './all-cautions.ts';
 import type { Caution } from './caution.ts';
 import { enclosureOf } from './lamp-place.ts';
 
-export interface FrameReport {
+export interface FrameReport extends FrameReading {
   readonly id: string;
   readonly passes: readonly PassReading[];
   /** null when the frame is focused nearer than the lens can. */
   readonly depth: DepthReading | null;
   readonly stars: StarReading;
   readonly clipped: ClippedReading;
+  readonly cautions: readonly Caution[];
+}
+
+/** What is told of one pass. */
+export interface PassReport {
+  readonly reading: PassReading;
   readonly cautions: readonly Caution[];
 }
 
@@ -43,33 +51,61 @@ const cameraInside = (world: World): Caution[] => {
   return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
 };
 
+const surroundingsOf = ({ patch, place }: Setup): Surroundings => ({
+  patchCorners: patch ? patch.corners.map(worldFromDocument) : null,
+  ambient: place,
+});
+
+/** Reading and cautions of one pass; null when its lamp is not there. */
+const readPass = (
+  setup: Setup,
+  world: World,
+  reader: PassReader,
+  frame: Frame,
+  worldFrame: WorldFrame,
+  pass: Pass,
+): PassReport | null => {
+  const light = worldFrame.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+  if (!light || !lamp) return null;
+  const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
+  const cautions = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading });
+  return { reading, cautions: cautions.map((caution) => ({ ...caution, frameId: frame.id })) };
+};
+
 /** Readings and cautions of a frame's passes. */
 const reportPasses = (setup: Setup, world: World, reader: PassReader, frame: Frame, worldFrame: WorldFrame) => {
-  const [passes, cautions]: [PassReading[], Caution[]] = [[], []];
-  for (const pass of frame.passes) {
-    const light = worldFrame.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
-    const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-    if (!light || !lamp) continue;
-    const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
-    passes.push(reading);
-    const found = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading });
-    cautions.push(...found.map((caution) => ({ ...caution, frameId: frame.id })));
-  }
-  return { passes, cautions };
+  const reports = frame.passes.flatMap((pass) => readPass(setup, world, reader, frame, worldFrame, pass) ?? []);
+  return { passes: reports.map(({ reading }) => reading), cautions: reports.flatMap(({ cautions }) => cautions) };
+};
+
+/** The same for one pass of a scheme alone, without the rest of the scheme; null when it is not there. */
+export const reportPass = (setup: Setup, scheme: Scheme, frameId: string, passId: string): PassReport | null => {
+  const world = buildWorld(setup, scheme);
+  const at = scheme.frames.findIndex(({ id }) => id === frameId);
+  const [frame, worldFrame] = [scheme.frames[at], world.frames[at]];
+  const pass = frame?.passes.find(({ id }) => id === passId);
+  if (!frame || !worldFrame || !pass) return null;
+  return readPass(setup, world, new PassReader(world, surroundingsOf(setup)), frame, worldFrame, pass);
 };
 
 /** Readings and cautions of one scheme. */
 export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const world = buildWorld(setup, scheme);
   const camera = scheme.camera ?? setup.camera;
-  const reader = new PassReader(world);
+  const surroundings = surroundingsOf(setup);
+  const reader = new PassReader(world, surroundings);
   const range = visibleRange(world);
   const clipped = clippedReadings(world);
   const frames = scheme.frames.map((frame, f): FrameReport => {
     const worldFrame = world.frames[f] as WorldFrame;
+    const { passes, cautions } = reportPasses(setup, world, reader, frame, worldFrame);
+    const doses = passes.map((pass) => ({ ...pass, subjectId: pass.rim.subjectId }));
     return {
       id: frame.id,
-      ...reportPasses(setup, world, reader, frame, worldFrame),
+      passes,
+      cautions,
+      ...frameReading(world, worldFrame, doses, surroundings.patchCorners),
       depth: depthReading(camera, frame, range),
       stars: starReading(camera, frame),
       clipped: clipped[f] as ClippedReading,

@@ -4,22 +4,25 @@ import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
+import { type AgreementReading, type Ambient, agreementReading } from './agreement-reading.ts';
 import { type BeamReading, beamReading } from './beam-reading.ts';
 import { type ColourReading, colourReading } from './colour-reading.ts';
 import { type CountReading, countReading } from './count-reading.ts';
 import { lampDirection } from './direction.ts';
-import { faceLight } from './face-light.ts';
+import { type EvennessReading, evennessReading } from './evenness-reading.ts';
+import { bestDose } from './key-to-fill.ts';
 import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
 import { type PaintReading, paintReading } from './paint-reading.ts';
+import { type PatchReading, patchReading } from './patch-reading.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading } from './rim-reading.ts';
 import { type ShadowReading, shadowReading } from './shadow-reading.ts';
-import { type Silhouette, silhouetteOf } from './silhouette.ts';
+import { type Sight, sightOf } from './sight.ts';
 import { type TargetReading, targetReading, targetSurface } from './target-reading.ts';
 
 /** All numbers of one pass. Names are those of `lampfall readings --json`. Angles in degrees, bearings from the scene's north. */
-export interface PassReading {
+export interface PassReading extends EvennessReading {
   readonly passId: string;
   readonly lampId: string;
   /** Angle at the aim point between the directions to camera and lamp: 0 = on the camera's axis, 90 = side, 180 = behind. */
@@ -33,8 +36,14 @@ export interface PassReading {
   readonly shadows: readonly ShadowReading[];
   readonly rim: RimReading;
   readonly lens: LensReading;
-  /** On level ground under the aim point; `target` on the surface that the camera sees there. */
-  readonly relief: Raking & { readonly target: Raking | null };
+  /**
+   * On level ground under the aim point; `target` on the surface that the camera sees there; `patch` on what it sees of
+   * the drawn patch, null without one, where it is not seen, and where none of this light comes.
+   */
+  readonly relief: Raking & { readonly target: Raking | null; readonly patch: PatchReading | null };
+  readonly agreement: AgreementReading;
+  /** What the pass does at its best on its subject's face: 95th percentile of dose; null when that is not seen. */
+  readonly bestDoseLuxSeconds: number | null;
   readonly count: CountReading;
   readonly beam: BeamReading;
   readonly colour: ColourReading;
@@ -69,19 +78,32 @@ const subjectAt = (world: World, aim: Vec3, seen: number): number => {
   return best;
 };
 
-/** Outlines do not change with the lamp; a reader keeps them while it reads the passes of one world. */
+/** What a pass is read against beside its world. */
+export interface Surroundings {
+  /** Corners of the drawn patch in order round it, world metres; null without one. */
+  readonly patchCorners: readonly Vec3[] | null;
+  readonly ambient: Ambient;
+}
+
+const nothingAround: Surroundings = { patchCorners: null, ambient: { moonlight: null, glowDomes: [] } };
+
+/** Reads the passes of one world. */
 export class PassReader {
   private readonly world: World;
-  private readonly silhouettes = new Map<number, Silhouette>();
+  private readonly sight: Sight;
+  private readonly surroundings: Surroundings;
 
-  constructor(world: World) {
+  constructor(world: World, surroundings = nothingAround) {
     this.world = world;
+    this.sight = sightOf(world.stage, world.view);
+    this.surroundings = surroundings;
   }
 
-  private silhouette(subject: number): Silhouette {
-    const known = this.silhouettes.get(subject) ?? silhouetteOf(this.world.stage, this.world.view, subject);
-    this.silhouettes.set(subject, known);
-    return known;
+  private readPatch({ source }: WorldLight): PatchReading | null {
+    const { patchCorners } = this.surroundings;
+    if (!patchCorners) return null;
+    const light = this.sight.patchLight(patchCorners, source);
+    return patchReading(this.world.stage, this.sight.patch(patchCorners), source, light);
   }
 
   read({ pass, lamp, frame, worldFrame, light, wantedStops }: PassToRead): PassReading {
@@ -92,23 +114,29 @@ export class PassReader {
     const surface = targetSurface(stage, view.position, aim);
     const target = surface ? targetReading(stage, surface, light, worldFrame) : null;
     const subject = subjectAt(this.world, aim, surface?.subject ?? -1);
-    const silhouette = this.silhouette(subject);
-    const face = faceLight(stage, silhouette.face, light.source);
+    const silhouette = this.sight.silhouette(subject);
+    const face = this.sight.faceLight(subject, light.source);
+    const shadows = stage.subjects.map((each) => shadowReading(stage, view, each, position));
+    const elevationDegrees = degreesFromRadians(direction.elevationRadians);
     return {
       passId: pass.id,
       lampId: pass.lampId,
       offAxisDegrees: degreesFromRadians(direction.offAxisRadians),
       clock: clockText(direction.clockHours),
-      elevationDegrees: degreesFromRadians(direction.elevationRadians),
+      elevationDegrees,
       distanceMetres: direction.distanceMetres,
       target,
-      shadows: stage.subjects.map((each) => shadowReading(stage, view, each, position)),
+      shadows,
       rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source, face) },
       lens: lensReading(this.world, light),
       relief: {
         ...groundRaking(aim, position),
         target: surface ? raking(surface.position, surface.normal, position) : null,
+        patch: this.readPatch(light),
       },
+      ...evennessReading(silhouette, face, light.source),
+      bestDoseLuxSeconds: bestDose([[light, face]]),
+      agreement: agreementReading(shadows[subject] ?? null, elevationDegrees, this.surroundings.ambient),
       count: countReading({
         stage,
         light,

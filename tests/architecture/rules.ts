@@ -18,6 +18,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   trace: traceSees,
   readings: readingsSee,
   cautions: cautionsSee,
+  sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
 };
 const corePackages = ['three', 'three-mesh-bvh', 'zod'];
@@ -34,10 +35,16 @@ const webParts: Readonly<Record<string, WebPart>> = {
   state: { folders: ['workers'], packages: ['zustand'], assets: true },
   ui: { folders: [], packages: ['react', 'react-dom'], assets: false },
   picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
+  sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
+  frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
   workers: { folders: [], packages: [...corePackages, 'd3-contour'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
-const room: WebPart = { folders: ['picture', 'state', 'ui', 'render', 'workers'], packages: null, assets: true };
+const room: WebPart = {
+  folders: ['frames', 'picture', 'sheets', 'state', 'ui', 'render', 'workers'],
+  packages: null,
+  assets: true,
+};
 
 const brokenInCore = (folder: string, { kind, target }: Import): string | null => {
   const may = coreFolders[folder];

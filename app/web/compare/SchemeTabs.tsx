@@ -1,14 +1,17 @@
 import { type KeyboardEvent, useState } from 'react';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { duplicateScheme, removeScheme, renameScheme } from '../state/edits/frame-edits.ts';
+import { maxSchemes, removeScheme, renameScheme } from '../state/edits/frame-edits.ts';
+import { duplicateHere } from './duplicate-here.ts';
+import { RenameField } from './RenameField.tsx';
 
-/** The schemes as tabs: left and right arrows go through them, a double click renames. */
+/** The schemes as tabs: left and right arrows go through them, a double click or F2 renames. */
 export const SchemeTabs = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const { chooseScheme, edit } = useApp.getState();
   const [renaming, setRenaming] = useState<string | null>(null);
   const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key === 'F2') setRenaming(scheme.id);
     const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
     if (step === 0 || renaming) return;
     const at = setup.schemes.findIndex(({ id }) => id === scheme.id);
@@ -18,35 +21,16 @@ export const SchemeTabs = () => {
     chooseScheme(next.id);
     document.getElementById(`scheme-${next.id}`)?.focus();
   };
-  const rename = (text: string) => {
-    const name = text.trim().slice(0, 80);
-    if (renaming && name) edit((s) => renameScheme(s, renaming, name));
+  const rename = (id: string) => (name: string | null) => {
+    if (name) edit((s) => renameScheme(s, id, name));
     setRenaming(null);
-  };
-  const duplicate = () => {
-    const copy = duplicateScheme(setup, scheme.id);
-    edit(() => copy.setup);
-    chooseScheme(copy.schemeId);
   };
   return (
     <div className="schemes">
       <div role="tablist" aria-label="Schemes" onKeyDown={onKeyDown}>
         {setup.schemes.map(({ id, name }) =>
           renaming === id ? (
-            <input
-              key={id}
-              className="text"
-              defaultValue={name}
-              aria-label="Name of the scheme"
-              maxLength={80}
-              // biome-ignore lint/a11y/noAutofocus: the user has just asked to type here
-              autoFocus
-              onBlur={(event) => rename(event.currentTarget.value)}
-              onKeyDown={(event) => {
-                if (event.key === 'Enter') rename(event.currentTarget.value);
-                if (event.key === 'Escape') setRenaming(null);
-              }}
-            />
+            <RenameField key={id} name={name} onDone={rename(id)} />
           ) : (
             <button
               key={id}
@@ -63,7 +47,7 @@ export const SchemeTabs = () => {
           ),
         )}
       </div>
-      <button type="button" onClick={duplicate} disabled={setup.schemes.length >= 24}>
+      <button type="button" onClick={() => duplicateHere(scheme.id)} disabled={setup.schemes.length >= maxSchemes}>
         Duplicate
       </button>
       {setup.schemes.length > 1 && (

@@ -1,8 +1,9 @@
 import type { Camera } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { moveCamera } from '../state/edits/place-edits.ts';
+import { cameraOutline, cameraTurn, frameEdgesPath, pathOf } from '../ui/plan-paths.ts';
+import type { PlanView } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
-import { type PlanView, planHalf, toPlan } from './plan-view.ts';
 
 /** The camera, and the picture's left and right edges as two lines over the ground. */
 export const CameraMark = ({
@@ -17,19 +18,10 @@ export const CameraMark = ({
   isSelected: boolean;
 }) => {
   const { edit, select } = useApp.getState();
-  const [x, y] = toPlan(view, camera.position);
-  const [ax, ay] = toPlan(view, camera.aim);
-  const turn = Math.atan2(ay - y, ax - x);
-  const roll = Math.abs(Math.sin((camera.rollDegrees * Math.PI) / 180)) > 0.7;
-  const half = Math.atan((roll ? camera.sensor.heightMm : camera.sensor.widthMm) / 2 / camera.focalLengthMm);
-  const reach = planHalf * 3;
-  const edge = (side: 1 | -1) =>
-    [x + reach * Math.cos(turn + side * half), y + reach * Math.sin(turn + side * half)] as const;
-  const [left, right] = [edge(-1), edge(1)];
-  const degrees = (turn * 180) / Math.PI + 90;
+  const degrees = (cameraTurn(view, camera) * 180) / Math.PI + 90;
   return (
     <>
-      <path d={`M${left[0]} ${left[1]}L${x} ${y}L${right[0]} ${right[1]}`} className="frame-edges" aria-hidden="true" />
+      <path d={frameEdgesPath(view, camera)} className="frame-edges" aria-hidden="true" />
       <PlanMark
         view={view}
         position={camera.position}
@@ -39,7 +31,7 @@ export const CameraMark = ({
         onSelect={() => select({ kind: 'camera' })}
         onMove={(to, run) => edit((setup) => moveCamera(setup, schemeId, to), run)}
       >
-        <path d="M-9 -4H-5L-3 -9H3L5 -4H9V7H-9Z" transform={`rotate(${degrees})`} className="camera-body" />
+        <path d={pathOf(cameraOutline)} transform={`rotate(${degrees})`} className="camera-body" />
       </PlanMark>
     </>
   );

@@ -2,29 +2,35 @@ import { useRef } from 'react';
 import { stageOf } from '../../../core/world/stage.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
+import { useSession } from '../state/session.ts';
+import { type PlanView, planHalf, planViewOf } from '../ui/plan-view.ts';
 import { CameraMark } from './CameraMark.tsx';
 import { LampMark } from './LampMark.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
-import { type PlanView, planHalf, planViewOf } from './plan-view.ts';
+import { PlanPointer } from './PlanPointer.tsx';
+import { askingView, type Pointing } from './pointing.ts';
 import { ShadowShapes } from './ShadowShapes.tsx';
 import { SubjectMark } from './SubjectMark.tsx';
 
-/** The ground from above: camera at the bottom, clock round the subject, lamps, shadows, frame edges. */
-export const GroundPlan = () => {
+/**
+ * The ground from above: camera at the bottom, clock round the subject, lamps, shadows, frame edges. With `pointing`, a
+ * question lies over it.
+ */
+export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) => {
   const setup = useSetup();
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
   const isDragging = useApp((state) => state.history.gestureStart !== null);
+  const hidesShadows = useSession((state) => state.hidesAnswer);
   const camera = cameraOf(setup, scheme.id);
   const stage = stageOf(setup);
   const passes = scheme.frames.flatMap((frame) => frame.passes.map((pass) => ({ frame, pass })));
   const kept = useRef<PlanView | null>(null);
   // the drawing holds still under a hand that drags
-  if (!kept.current || !isDragging)
-    kept.current = planViewOf(
-      camera,
-      passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position)),
-    );
+  if (!kept.current || !isDragging) {
+    const places = passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position));
+    kept.current = pointing ? askingView(camera, places, pointing) : planViewOf(camera, places);
+  }
   const view = kept.current;
   const isPassSelected = (frameId: string, passId: string) =>
     selection?.kind === 'pass' && selection.passId === passId && selection.frameId === frameId;
@@ -36,15 +42,16 @@ export const GroundPlan = () => {
         aria-label="Ground plan, camera at the bottom"
       >
         <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
-        {passes.map(({ frame, pass }) => (
-          <ShadowShapes
-            key={`${frame.id}/${pass.id}`}
-            view={view}
-            stage={stage}
-            pass={pass}
-            isSelected={isPassSelected(frame.id, pass.id)}
-          />
-        ))}
+        {!hidesShadows &&
+          passes.map(({ frame, pass }) => (
+            <ShadowShapes
+              key={`${frame.id}/${pass.id}`}
+              view={view}
+              stage={stage}
+              pass={pass}
+              isSelected={isPassSelected(frame.id, pass.id)}
+            />
+          ))}
         {setup.subjects.map((subject, s) => {
           const onStage = stage.subjects[s];
           return (
@@ -77,6 +84,7 @@ export const GroundPlan = () => {
             )
           );
         })}
+        {pointing && <PlanPointer view={view} {...pointing} />}
       </svg>
     </section>
   );

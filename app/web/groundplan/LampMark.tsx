@@ -6,8 +6,9 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { aimPass, movePass } from '../state/edits/pass-edits.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
+import { wedgePath } from '../ui/plan-paths.ts';
+import { type PlanView, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
-import { type PlanView, toPlan } from './plan-view.ts';
 
 interface LampMarkProps {
   readonly view: PlanView;
@@ -18,18 +19,6 @@ interface LampMarkProps {
   readonly camera: Position;
   readonly isSelected: boolean;
 }
-
-/** A wedge from a lamp toward its aim, as wide as the beam. */
-const wedge = (dx: number, dy: number, degrees: number): string => {
-  const reach = Math.hypot(dx, dy);
-  const half = (Math.min(degrees, 170) * Math.PI) / 360;
-  const turn = Math.atan2(dy, dx);
-  const [a, b] = [turn - half, turn + half].map((t) => [reach * Math.cos(t), reach * Math.sin(t)] as const) as [
-    readonly [number, number],
-    readonly [number, number],
-  ];
-  return `M0 0L${a[0]} ${a[1]}A${reach} ${reach} 0 0 1 ${b[0]} ${b[1]}Z`;
-};
 
 /** A lamp of a pass, its beam, and the cross it is aimed at. */
 export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected }: LampMarkProps) => {
@@ -47,7 +36,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
   return (
     <g style={{ color: colour }}>
       <g transform={`translate(${x} ${y})`} className="beam" aria-hidden="true">
-        <path d={wedge(ax - x, ay - y, drawnBeamDegrees(lamp, measuredBeams))} />
+        <path d={wedgePath(0, 0, ax - x, ay - y, drawnBeamDegrees(lamp, measuredBeams))} />
         <line x2={ax - x} y2={ay - y} />
       </g>
       {isSelected && (

@@ -1,4 +1,5 @@
-import { type PlanView, pathOf, planHalf, ringStep, toPlan } from './plan-view.ts';
+import { pathOf } from '../ui/plan-paths.ts';
+import { type PlanView, planHalf, ringStep, toPlan } from '../ui/plan-view.ts';
 
 const hours = [12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11];
 

@@ -2,8 +2,8 @@ import type { KeyboardEvent, ReactNode } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Position } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
+import { fromPlan, type PlanView, toPlan } from '../ui/plan-view.ts';
 import { nudgedPosition } from './nudge.ts';
-import { fromPlan, type PlanView, toPlan } from './plan-view.ts';
 import { useDrag } from './use-drag.ts';
 
 interface PlanMarkProps {

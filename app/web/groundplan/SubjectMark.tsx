@@ -1,24 +1,12 @@
-import { convexHull, type GroundPoint } from '../../../core/geometry/hull.ts';
+import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Subject } from '../../../core/setup/schema/setup.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
 import { moveSubject } from '../state/edits/place-edits.ts';
+import { footprintOf } from '../ui/footprint.ts';
+import { pathOf } from '../ui/plan-paths.ts';
+import { type PlanView, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
-import { type PlanView, pathOf, toPlan } from './plan-view.ts';
-
-const footprints = new WeakMap<StageSubject, GroundPoint[]>();
-const footprintOf = (subject: StageSubject): GroundPoint[] => {
-  const known = footprints.get(subject);
-  if (known) return known;
-  const { points } = subject;
-  const places = Array.from(
-    { length: points.length / 3 },
-    (_, i): GroundPoint => [points[3 * i] as number, -(points[3 * i + 2] as number)],
-  );
-  const hull = convexHull(places);
-  footprints.set(subject, hull);
-  return hull;
-};
 
 interface SubjectMarkProps {
   readonly view: PlanView;

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Position } from '../../../core/setup/schema/setup.ts';
-import type { PlanView } from './plan-view.ts';
+import type { PlanView } from '../ui/plan-view.ts';
 
 const arrows: Readonly<Record<string, GroundPoint>> = {
   ArrowLeft: [-1, 0],

@@ -1,10 +1,10 @@
 import { type PointerEvent as ReactPointerEvent, useRef } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import { useApp } from '../state/app-store.ts';
-import { planHalf } from './plan-view.ts';
+import { planHalf } from '../ui/plan-view.ts';
 
 /** Drawing place of the pointer. */
-const placeOf = (svg: SVGSVGElement, event: { clientX: number; clientY: number }): GroundPoint => {
+export const placeOf = (svg: SVGSVGElement, event: { clientX: number; clientY: number }): GroundPoint => {
   const matrix = svg.getScreenCTM();
   if (!matrix) return [0, 0];
   const { x, y } = new DOMPoint(event.clientX, event.clientY).matrixTransform(matrix.inverse());

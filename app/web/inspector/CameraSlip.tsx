@@ -3,6 +3,7 @@ import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { aimCamera, cameraOf, changeCamera, moveCamera, setDrawn, setSensor } from '../state/edits/place-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { DrawnFields } from './DrawnFields.tsx';
+import { OwnCamera } from './OwnCamera.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { SensorFields } from './SensorFields.tsx';
 import { Slip } from './Slip.tsx';
@@ -21,7 +22,7 @@ export const CameraSlip = () => {
       <svg viewBox="-10 -10 20 18" width={12} height={12} aria-hidden="true">
         <path d="M-9 -4H-5L-3 -9H3L5 -4H9V7H-9Z" />
       </svg>
-      <strong>Camera</strong>
+      <strong>{scheme.camera ? 'Own camera' : 'Camera'}</strong>
       <span>
         {focalLengthMm} mm · {position[2].toFixed(2)} m · {bodyHeightWord(position[2])}
       </span>
@@ -29,6 +30,7 @@ export const CameraSlip = () => {
   );
   return (
     <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'camera' })}>
+      <OwnCamera setup={setup} schemeId={scheme.id} schemeName={scheme.name} />
       <div className="fields">
         <NumberField
           label="Focal length"

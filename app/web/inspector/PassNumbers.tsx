@@ -1,6 +1,6 @@
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
-import { metresText, signed, threeFigures } from '../ui/words.ts';
+import { metresText, percentText, signed, threeFigures } from '../ui/words.ts';
 import { CountLine } from './CountLine.tsx';
 
 const degrees = (value: number) => `${value.toFixed(value < 10 ? 1 : 0)}°`;
@@ -37,9 +37,27 @@ const sweptText = (seconds: number): string => {
 const paintText = ({ areaSquareMetres, budgetLumenSeconds, seconds }: NonNullable<PassReading['paint']>): string =>
   `${threeFigures(areaSquareMetres)} m² · ${threeFigures(budgetLumenSeconds)} lm·s · ${sweptText(seconds)}`;
 
+const evennessText = ({ evennessStops, fallOffStops, faceLitShare }: PassReading): string => {
+  if (fallOffStops === null || faceLitShare === null) return 'the camera does not see the subject';
+  const distance = `${fallOffStops.toFixed(1)} from distance alone`;
+  if (evennessStops === null) return `face not lit · ${distance}`;
+  return `${evennessStops.toFixed(1)} stops · ${distance} · ${percentText(faceLitShare)} lit`;
+};
+
+const patchText = ({ patch }: PassReading['relief']): string =>
+  patch === null
+    ? 'not lit, or not in the picture'
+    : `contrast ${patch.rmsContrast.toFixed(2)} · ${percentText(patch.shadowedShare)} in shadow`;
+
+const againstText = (apartDegrees: number): string => {
+  const sense =
+    apartDegrees < 45 ? 'shadows agree' : apartDegrees > 135 ? 'shadows against each other' : 'shadows cross';
+  return `${Math.round(apartDegrees)}° · ${sense}`;
+};
+
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
 export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
-  const { target, rim, relief, shadows } = reading;
+  const { target, rim, relief, shadows, agreement } = reading;
   const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
   const shadowText = (shadow: PassReading['shadows'][number]) => {
     const length = shadow.endless ? 'endless: lamp below its top' : `${threeFigures(shadow.lengthMetres ?? 0)} m`;
@@ -82,6 +100,26 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
         <>
           <dt>Rakes the target</dt>
           <dd>{raking(relief.target)}</dd>
+        </>
+      )}
+      {setup.patch && (
+        <>
+          <dt>Patch</dt>
+          <dd>{patchText(relief)}</dd>
+        </>
+      )}
+      <dt>Evenness</dt>
+      <dd>{evennessText(reading)}</dd>
+      {agreement.moonDegrees !== null && (
+        <>
+          <dt>Against the moon</dt>
+          <dd>{againstText(agreement.moonDegrees)}</dd>
+        </>
+      )}
+      {agreement.glowDegrees !== null && (
+        <>
+          <dt>Against the glow</dt>
+          <dd>{againstText(agreement.glowDegrees)}</dd>
         </>
       )}
       <dt>Outline{rim.subjectId ? ` of ${name(rim.subjectId)}` : ''}</dt>

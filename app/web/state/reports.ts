@@ -5,6 +5,7 @@ import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts'
 import { withoutKnownBeams } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
 import { schemesOnScreen, useSession } from './session.ts';
+import { stageKeyOf } from './stage-key.ts';
 
 /** Readings and cautions as last worked out, by scheme id. They trail the setup by a few hundredths of a second. */
 export const useReports = create<{
@@ -19,16 +20,6 @@ export const useReports = create<{
 export const useReport = (): SchemeReport | undefined => {
   const schemeId = useApp((state) => state.schemeId);
   return useReports((state) => state.byScheme[schemeId]);
-};
-
-let nextStageKey = 1;
-const stageKeys = new WeakMap<object, WeakMap<object, number>>();
-const stageKeyOf = ({ subjects, ground }: Setup): number => {
-  const byGround = stageKeys.get(subjects) ?? new WeakMap<object, number>();
-  stageKeys.set(subjects, byGround);
-  const key = byGround.get(ground) ?? nextStageKey++;
-  byGround.set(ground, key);
-  return key;
 };
 
 /** Starts the worker that reads setups; one question at a time, always the newest. */

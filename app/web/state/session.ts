@@ -24,6 +24,17 @@ export interface Pair {
   readonly b: string;
 }
 
+/** A place on the ground: [east, north] in metres. */
+type GroundPlace = readonly [east: number, north: number];
+
+/** A lesson asks where the tip of a shadow falls. */
+export interface Pointing {
+  /** Where the user pointed; null before that. */
+  readonly at: GroundPlace | null;
+  /** Where the tip is; null until it is revealed, and for a shadow without end. */
+  readonly truth: GroundPlace | null;
+}
+
 /** Stands for the picture without lamps; no scheme can be called so. */
 export const unlitId = ':unlit';
 
@@ -39,12 +50,16 @@ interface Session {
   readonly showsUnlit: boolean;
   /** Whether camera settings are changed in all compared schemes at once. */
   readonly locksExposure: boolean;
+  /** Whether plan and slips make room for the tiles. */
+  readonly isWide: boolean;
   /** null = all tiles side by side. */
   readonly pair: Pair | null;
   /** Step of the lesson that is followed; null = the lesson is put away. */
   readonly lessonStep: number | null;
   /** Whether the picture and the shadows are hidden until the user has pointed. */
   readonly hidesAnswer: boolean;
+  /** What is asked and answered on the plan; null = nothing is asked. */
+  readonly pointing: Pointing | null;
   set(part: Partial<Omit<Session, 'set' | 'mark'>>): void;
   mark(name: keyof Marks, isOn: boolean): void;
 }
@@ -55,12 +70,19 @@ export const useSession = create<Session>((set) => ({
   comparedIds: null,
   showsUnlit: true,
   locksExposure: true,
+  isWide: false,
   pair: null,
   lessonStep: null,
   hidesAnswer: false,
+  pointing: null,
   set: (part) => set(part),
   mark: (name, isOn) => set(({ marks }) => ({ marks: { ...marks, [name]: isOn } })),
 }));
+
+// another document may use the same ids for its schemes
+useApp.subscribe(({ history: { present } }, { history: before }) => {
+  if (present.id !== before.present.id) useSession.setState({ comparedIds: null, pair: null });
+});
 
 /** The schemes that are compared, in the order of the document. */
 export const comparedSchemes = ({ schemes }: Setup, ids: readonly string[] | null): Scheme[] => {

@@ -1,3 +1,4 @@
+import { MarkChecks } from '../picture/MarkChecks.tsx';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { setBounces, setNightLevel } from '../state/edits/setup-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
@@ -33,6 +34,7 @@ export const LightLine = () => {
         parse={parseStops}
         onChange={(stops) => edit((s) => setNightLevel(s, stops))}
       />
+      <MarkChecks />
       <BurntMarks />
     </div>
   );

@@ -1,5 +1,7 @@
 import { useMemo } from 'react';
+import { FrameLine } from '../frames/FrameLine.tsx';
 import { NoPicture } from '../picture/NoPicture.tsx';
+import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Progress } from '../picture/Progress.tsx';
 import { Screen } from '../picture/Screen.tsx';
 import { maxSamples } from '../picture/samples.ts';
@@ -10,7 +12,6 @@ import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
 import { DepthLine } from './DepthLine.tsx';
-import { FrameLine } from './FrameLine.tsx';
 import { LightLine } from './LightLine.tsx';
 import { StarLine } from './StarLine.tsx';
 
@@ -45,6 +46,7 @@ const Picture = () => {
   return (
     <>
       <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
+      <PictureMarks schemeId={scheme.id} />
       <Progress />
       {isLost && (
         <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
@@ -57,11 +59,13 @@ const Picture = () => {
 export const Viewfinder = () => {
   const setup = useSetup();
   const scheme = useScheme();
+  const hidesAnswer = useSession((state) => state.hidesAnswer);
   const { widthMm, heightMm } = (scheme.camera ?? setup.camera).sensor;
   return (
     <section className="viewfinder" aria-label="Viewfinder">
       <div className="picture" style={{ aspectRatio: widthMm / heightMm }}>
-        {able ? <Picture /> : <NoPicture />}
+        {!able && <NoPicture />}
+        {able && (hidesAnswer ? <p className="no-picture">Hidden until you have pointed.</p> : <Picture />)}
       </div>
       <FrameLine />
       <div className="frame-more">

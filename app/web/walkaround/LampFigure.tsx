@@ -1,9 +1,13 @@
 import { Line } from '@react-three/drei';
+import { useMemo } from 'react';
 import { add, basisAround, distance, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
-import type { Frame, Lamp, Pass, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Waypoint } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
+import { useApp } from '../state/app-store.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
+import { WalkLabel } from './WalkLabel.tsx';
+import type { WalkPass } from './walk-passes.ts';
 
 /** Where the edge of the beam passes at the aim's distance: a ring of points. */
 const beamRing = (position: Vec3, aim: Vec3, degrees: number): Vec3[] => {
@@ -18,30 +22,53 @@ const beamRing = (position: Vec3, aim: Vec3, degrees: number): Vec3[] => {
   });
 };
 
-interface LampFigureProps {
-  readonly frame: Frame;
-  readonly pass: Pass;
-  readonly lamp: Lamp;
-  readonly measuredBeams: Setup['measuredBeams'];
-}
+/** Half the length of the cross at the aim, metres. */
+const crossHalf = 0.2;
+const crossAt = ([x, y, z]: Vec3): Vec3[] => [
+  [x - crossHalf, y, z],
+  [x + crossHalf, y, z],
+  [x, y - crossHalf, z],
+  [x, y + crossHalf, z],
+  [x, y, z - crossHalf],
+  [x, y, z + crossHalf],
+];
 
-/** A lamp in the walkaround: a small ball, a post to the ground, and its beam as lines. */
-export const LampFigure = ({ frame, pass, lamp, measuredBeams }: LampFigureProps) => {
-  const waypoint = pass.waypoints[0] as Pass['waypoints'][number];
-  const [position, aim] = [worldFromDocument(waypoint.position), worldFromDocument(waypoint.aim)];
+const linesOf = (place: Waypoint, degrees: number) => {
+  const [position, aim] = [worldFromDocument(place.position), worldFromDocument(place.aim)];
+  const ring = beamRing(position, aim, degrees);
+  return {
+    position,
+    ring,
+    post: [position, [position[0], 0, position[2]]] as Vec3[],
+    edges: [0, 6, 12, 18].flatMap((i): Vec3[] => [position, ring[i] as Vec3]),
+    axis: [position, aim] as Vec3[],
+    cross: crossAt(aim),
+  };
+};
+
+/** A lamp in the walkaround: a small ball, a post to the ground, its beam as lines, and the cross it is aimed at. */
+export const LampFigure = ({ entry, isSelected }: { entry: WalkPass; isSelected: boolean }) => {
+  const { frame, pass, lamp, place, measuredBeams } = entry;
   const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
-  const ring = beamRing(position, aim, drawnBeamDegrees(lamp, measuredBeams));
+  const degrees = drawnBeamDegrees(lamp, measuredBeams);
+  const { position, ring, post, edges, axis, cross } = useMemo(() => linesOf(place, degrees), [place, degrees]);
+  const walk = useMemo(() => pass.waypoints.map((waypoint) => worldFromDocument(waypoint.position)), [pass.waypoints]);
+  const look = { color: colour, lineWidth: isSelected ? 2 : 1, transparent: true, opacity: isSelected ? 1 : 0.5 };
+  const onClick = () => useApp.getState().select({ kind: 'pass', frameId: frame.id, passId: pass.id });
   return (
     <group>
-      <mesh position={[...position]}>
-        <sphereGeometry args={[0.09, 16, 12]} />
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: a thing in the scene; by keyboard its slip is chosen */}
+      <mesh position={[...position]} onClick={onClick}>
+        <sphereGeometry args={[isSelected ? 0.11 : 0.09, 16, 12]} />
         <meshBasicMaterial color={colour} />
       </mesh>
-      <Line points={[position, [position[0], 0, position[2]]]} color={colour} lineWidth={1} />
-      <Line points={ring} color={colour} lineWidth={1} />
-      {[0, 6, 12, 18].map((i) => (
-        <Line key={i} points={[position, ring[i] as Vec3]} color={colour} lineWidth={1} />
-      ))}
+      <Line points={post} {...look} lineWidth={1} />
+      <Line points={ring} {...look} />
+      <Line points={edges} segments {...look} />
+      <Line points={axis} {...look} lineWidth={1} dashed dashSize={0.08} gapSize={0.12} />
+      <Line points={cross} segments {...look} depthTest={false} />
+      {walk.length > 1 && <Line points={walk} {...look} />}
+      <WalkLabel at={position} text={pass.name} isStrong={isSelected} />
     </group>
   );
 };

@@ -1,60 +1,98 @@
-import { OrbitControls } from '@react-three/drei';
 import { Canvas } from '@react-three/fiber';
-import { useEffect, useMemo } from 'react';
-import { scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import { distance, type Vec3 } from '../../../core/geometry/vec.ts';
+import { worldFromDocument } from '../../../core/world/axes.ts';
 import { buildWorld } from '../../../core/world/world.ts';
-import { useScheme, useSetup } from '../state/app-store.ts';
+import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import { useSession } from '../state/session.ts';
 import { CameraFigure } from './CameraFigure.tsx';
+import { EyeControls } from './EyeControls.tsx';
 import { LampFigure } from './LampFigure.tsx';
+import { MoonFigure, PatchFigure } from './SceneMarks.tsx';
+import { ShadowFigure } from './ShadowFigure.tsx';
 import { stageGeometry } from './stage-geometry.ts';
+import { eyeOf, type ViewKind } from './views.ts';
+import { walkPasses } from './walk-passes.ts';
 
-/** From where the walkaround starts: behind the camera, to the right and above. */
-const startPlace = (camera: Vec3, aim: Vec3): Vec3 => {
-  const [x, , z] = scale(sub(camera, aim), 1.9);
-  return [aim[0] + x * 0.85 + z * 0.5, aim[1] + 7, aim[2] + z * 0.85 - x * 0.5];
-};
+const views: readonly (readonly [ViewKind, string])[] = [
+  ['start', 'Reset view'],
+  ['camera', 'Camera'],
+  ['above', 'Above'],
+  ['side', 'Side'],
+];
 
-/** The set-up in plain daylight from any side: what stands where. Not lit by the lamps: that is what the viewfinder is for. */
-const Walkaround = () => {
+/**
+ * The set-up in plain daylight from any side: what stands where, what the lamps reach, and where shadows fall. Not lit by
+ * the lamps: that is what the viewfinder is for.
+ */
+const Walkaround = ({ hidesShadows = false }: { hidesShadows?: boolean }) => {
   const setup = useSetup();
   const scheme = useScheme();
+  const selection = useApp((state) => state.selection);
+  const hidesAnswer = useSession((state) => state.hidesAnswer);
+  const keys = useRef<HTMLDivElement>(null);
+  const [asked, setAsked] = useState<{ kind: ViewKind }>({ kind: 'start' });
   const world = useMemo(() => buildWorld(setup, scheme), [setup, scheme]);
   const geometry = useMemo(() => stageGeometry(world.stage), [world.stage]);
   useEffect(() => () => geometry.dispose(), [geometry]);
-  const [east, north, up] = (scheme.camera ?? setup.camera).aim;
-  const aim: Vec3 = [east, up, -north];
-  const passes = scheme.frames.flatMap((frame) => frame.passes.map((pass) => ({ frame, pass })));
+  const passes = useMemo(() => walkPasses(setup, scheme), [setup, scheme]);
+  const camera = scheme.camera ?? setup.camera;
+  const aim = useMemo(() => worldFromDocument(camera.aim), [camera]);
+  const spreadMetres = [world.view.position, ...passes.map(({ place }) => worldFromDocument(place.position))].reduce(
+    (most, place) => Math.max(most, distance(place, aim)),
+    2,
+  );
+  // the eye is placed anew when the camera is, not when a lamp is
+  // biome-ignore lint/correctness/useExhaustiveDependencies: as said
+  const eye = useMemo(() => eyeOf(asked.kind, world.view, aim, spreadMetres), [asked, aim]);
+  const moon = world.frames[0]?.lights.find(({ id }) => id === 'moon')?.source;
+  const isSelected = (frameId: string, passId: string) =>
+    selection?.kind === 'pass' && selection.passId === passId && selection.frameId === frameId;
   return (
     <section className="walkaround" aria-label="Walkaround: drag to turn, wheel or pinch to come closer">
-      <Canvas
-        frameloop="demand"
-        dpr={[1, 1.5]}
-        camera={{ position: [...startPlace(world.view.position, aim)], fov: 45, far: 400 }}
+      <div
+        ref={keys}
+        className="walk-scene"
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys
+        tabIndex={0}
+        aria-label="The set-up from any side. Arrow keys turn it, plus and minus come closer and go back."
       >
-        <color attach="background" args={['#16181b']} />
-        <fog attach="fog" args={['#16181b', 20, 120]} />
-        <hemisphereLight args={['#d8d2c4', '#33373c', 1.1]} />
-        <directionalLight position={[4, 10, 6]} intensity={0.9} />
-        <mesh geometry={geometry}>
-          <meshLambertMaterial vertexColors />
-        </mesh>
-        <CameraFigure view={world.view} />
-        {passes.map(({ frame, pass }) => {
-          const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-          return (
-            lamp && (
-              <LampFigure
-                key={`${frame.id}/${pass.id}`}
-                frame={frame}
-                pass={pass}
-                lamp={lamp}
-                measuredBeams={setup.measuredBeams}
-              />
-            )
-          );
-        })}
-        <OrbitControls makeDefault target={[...aim]} maxPolarAngle={Math.PI / 2 - 0.02} enableDamping={false} />
-      </Canvas>
+        <Canvas
+          frameloop="demand"
+          dpr={[1, 1.5]}
+          camera={{ position: [...eye.position], fov: eye.fieldDegrees, far: 400 }}
+        >
+          <color attach="background" args={['#16181b']} />
+          <fog attach="fog" args={['#16181b', 20, 120]} />
+          <hemisphereLight args={['#d8d2c4', '#33373c', 1.1]} />
+          <directionalLight position={[4, 10, 6]} intensity={0.9} />
+          <mesh geometry={geometry}>
+            <meshLambertMaterial vertexColors />
+          </mesh>
+          <CameraFigure view={world.view} depthMetres={Math.min(distance(world.view.position, aim), 60)} />
+          {passes.map((entry) => {
+            const stands = isSelected(entry.frame.id, entry.pass.id);
+            return <LampFigure key={entry.key} entry={entry} isSelected={stands} />;
+          })}
+          {!hidesShadows &&
+            !hidesAnswer &&
+            passes.map((entry) => {
+              const stands = isSelected(entry.frame.id, entry.pass.id);
+              return <ShadowFigure key={entry.key} stage={world.stage} entry={entry} isSelected={stands} />;
+            })}
+          {setup.patch && <PatchFigure patch={setup.patch} />}
+          {moon?.kind === 'moon' && <MoonFigure toward={moon.toward as Vec3} aim={aim} awayMetres={spreadMetres} />}
+          <EyeControls eye={eye} asked={asked} keysFrom={keys} />
+        </Canvas>
+      </div>
+      <div className="walk-views" role="group" aria-label="Seen from">
+        {views.map(([kind, name]) => (
+          <button key={kind} type="button" onClick={() => setAsked({ kind })}>
+            {name}
+          </button>
+        ))}
+      </div>
     </section>
   );
 };

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { hatchPath } from '../../../app/web/groundplan/hatch.ts';
-import { fromPlan, planHalf, planViewOf, ringStep, toPlan } from '../../../app/web/groundplan/plan-view.ts';
+import { askingView, placeWords } from '../../../app/web/groundplan/pointing.ts';
+import { hatchPath } from '../../../app/web/ui/hatch.ts';
+import { fromPlan, planHalf, planViewOf, ringStep, toPlan } from '../../../app/web/ui/plan-view.ts';
 import type { Position } from '../../../core/setup/schema/setup.ts';
 
 const cameras: readonly (readonly [string, Position, Position])[] = [
@@ -75,5 +76,33 @@ describe('hatchPath', () => {
         1,
       ),
     ).toBe('');
+  });
+});
+
+describe('askingView', () => {
+  const camera = { position: [0, 0, 1], aim: [0, 8, 1] } as const satisfies { position: Position; aim: Position };
+  const asked = askingView(camera, [], { at: null, truth: null });
+
+  it('is wider than the plan without a question, and holds still while the cross moves on it', () => {
+    expect(asked.unitsPerMetre).toBeLessThan(planViewOf(camera, []).unitsPerMetre * 0.8);
+    for (const at of [
+      [0, 8],
+      [-9, 1],
+      [12, 15],
+    ] as const)
+      expect(askingView(camera, [], { at, truth: null })).toEqual(asked);
+  });
+
+  it('widens for a place that is off the drawing, so that it is on it', () => {
+    const truth = [40, 3] as const;
+    const view = askingView(camera, [], { at: [0, 8], truth });
+    expect(toPlan(asked, truth)[0]).toBeGreaterThan(planHalf);
+    expect(Math.hypot(...toPlan(view, truth))).toBeLessThan(planHalf);
+  });
+
+  it('tells a place by the clock, camera at six', () => {
+    expect(placeWords(asked, [4.2, 8])).toBe('3:00, 4.2 m from the middle');
+    expect(placeWords(asked, [0, 5])).toBe('6:00, 3.0 m from the middle');
+    expect(placeWords(asked, [-2, 8])).toBe('9:00, 2.0 m from the middle');
   });
 });

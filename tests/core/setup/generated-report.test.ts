@@ -41,13 +41,34 @@ const shrunk = ({ ground, subjects, ...rest }: Setup): Setup => ({
 
 const isShare = (value: number): boolean => value >= 0 && value <= 1;
 
+type Pass = SchemeReport['frames'][number]['passes'][number];
+
+/** Shares lie between 0 and 1, angles between ways of shadows between 0 and 180, stops between best and worst over 0. */
+const expectSharesAndAngles = (
+  reading: Pick<Pass, 'relief' | 'agreement' | 'evennessStops' | 'fallOffStops' | 'faceLitShare'>,
+): void => {
+  const { relief, agreement, evennessStops, fallOffStops, faceLitShare } = reading;
+  const shares = [faceLitShare, relief.patch?.shadowedShare ?? null].filter((share) => share !== null);
+  expect(shares.every(isShare)).toBe(true);
+  const angles = [agreement.moonDegrees, agreement.glowDegrees].filter((angle) => angle !== null);
+  expect(angles.every((angle) => angle >= 0 && angle <= 180)).toBe(true);
+  expect(Math.min(evennessStops ?? 0, fallOffStops ?? 0, relief.patch?.rmsContrast ?? 0)).toBeGreaterThanOrEqual(0);
+  // what has no face cannot be lit evenly
+  if (faceLitShare === null) expect([evennessStops, fallOffStops]).toEqual([null, null]);
+};
+
 /** Promises of a report that need no outside value. */
 const expectSense = ({ frames }: SchemeReport, setup: Setup, scheme: Scheme): void => {
-  frames.forEach(({ passes, clipped, stars, depth }, f) => {
+  frames.forEach(({ passes, clipped, stars, depth, patch, keyPassId, fillPassId, keyToFillStops }, f) => {
+    if (patch) expect(setup.patch).not.toBeNull();
+    if (patch) expect(patch.rmsContrast).toBeGreaterThanOrEqual(0);
+    if (fillPassId !== null) expect(keyToFillStops).toBeGreaterThanOrEqual(0);
+    if (keyToFillStops !== null) expect(passes.map(({ passId }) => passId)).toContain(keyPassId);
     expect([clipped.red, clipped.green, clipped.blue].every(isShare)).toBe(true);
     expect(stars.trailPixels).toBeGreaterThan(0);
     if (depth?.complete) expect(depth.steps.length === 0).toBe(depth.nearestMetres === null);
-    for (const { count, beam, paint, colour, target } of passes) {
+    for (const { count, beam, paint, colour, target, relief, agreement, ...reading } of passes) {
+      expectSharesAndAngles({ relief, agreement, ...reading });
       const seconds = scheme.frames[f]?.seconds as number;
       expect(count.wantedStops).toBe(setup.nightLevelStops);
       if (count.spoken !== null) expect(count.spoken).toBeLessThanOrEqual(seconds);

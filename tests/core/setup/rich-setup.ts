@@ -42,7 +42,7 @@ const dresses = [
   { cloth: { stops: 0.5 }, snootDegrees: 90, held: 'stand', off: 10 },
 ];
 
-/** A good setup with every kind of part, lamp, beam and ambient light: more for mutations to take hold of. */
+/** A good setup with every kind of part, lamp, beam and ambient light, a patch and a lesson: more for mutations to take hold of. */
 export const richSetup = (): Loose => {
   const setup = goodSetup();
   const [torch, panel] = setup.lamps;
@@ -70,6 +70,14 @@ export const richSetup = (): Loose => {
     },
   ];
   setup.measuredBeams = [measured];
+  setup.patch = {
+    corners: [
+      [-1, 5, 0],
+      [2, 5, 0],
+      [2, 7, 0.1],
+      [-1, 7, 0],
+    ],
+  };
   setup.bounces = 1;
   setup.camera.drawn = { focusBlur: true, vignetting: true, noise: true, response: 'plain' };
   const [scheme] = setup.schemes;
@@ -88,5 +96,10 @@ export const richSetup = (): Loose => {
     camera: { position: [3, 0, 0.4], aim: [0, 8, 1], rollDegrees: 90, focalLengthMm: 50 },
     frames: [sky, { ...land, passes: setup.lamps.map(dressed) }],
   });
+  const steps = [
+    { title: 'Look', text: 'From the side.', schemeIds: ['side'], predict: { passId: 'key', subjectId: 'post' } },
+    { title: 'Compare', text: 'From the side and through a longer lens.', schemeIds: ['side', 'own-camera'] },
+  ];
+  setup.lesson = { steps };
   return setup;
 };

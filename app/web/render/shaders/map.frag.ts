@@ -64,12 +64,19 @@ int bandAt(vec2 pixel) { return int(floor(stopsAt(pixel) + 0.5)); }
 
 vec3 colourOf(int band) { return bands[clamp(band - firstBand, 0, bandCount - 1)]; }
 
-// Whether a place in a cell, CSS pixels from its middle with y down, belongs to the sign or digit of a number.
+int digitsOf(int number) { return abs(number) > 9 ? 2 : 1; }
+
+// Sign and digits.
+int lettersOf(int number) { return number == 0 ? 1 : digitsOf(number) + 1; }
+
+// Whether a place in a cell, CSS pixels from its middle with y down, lies on the small plate that a number stands on.
+bool isPlate(vec2 p, int number) { return abs(p.x) < float(lettersOf(number)) * 4.0 + 2.0 && abs(p.y) < 8.0; }
+
+// Whether it belongs to the sign or a digit of the number.
 bool isInk(vec2 p, int number) {
-  const float dot = 2.0;
-  int digits = abs(number) > 9 ? 2 : 1;
-  int count = number == 0 ? 1 : digits + 1;
-  vec2 at = floor(p / dot) + vec2(float(count * 4 - 1) * 0.5, 2.5);
+  int digits = digitsOf(number);
+  int count = lettersOf(number);
+  vec2 at = floor(p / 2.0) + vec2(float(count * 4 - 1) * 0.5, 2.5);
   int slot = int(floor(at.x / 4.0));
   int column = int(floor(at.x)) - slot * 4;
   int row = int(floor(at.y));
@@ -95,9 +102,10 @@ void main() {
   bool fits = middle.x + 16.0 < screenSize.x / ratio && middle.y + 10.0 < screenSize.y / ratio;
   int number = bandAt(there);
   bool tells = fits && (isDifference ? number != 0 : float(number) >= DARKEST);
-  if (tells && isInk(css - middle, number)) {
+  if (tells && isPlate(css - middle, number)) {
     vec3 ground = colourOf(number);
-    base = dot(ground, vec3(0.2126, 0.7152, 0.0722)) > 0.42 ? vec3(0.06) : vec3(0.85, 0.82, 0.77);
+    vec3 ink = dot(ground, vec3(0.2126, 0.7152, 0.0722)) > 0.42 ? vec3(0.06) : vec3(0.85, 0.82, 0.77);
+    base = isInk(css - middle, number) ? ink : ground;
   }
   colour = vec4(base, 1.0);
 }

@@ -34,11 +34,14 @@ export const focusAt = (setup: Setup, place: FramePlace, metres: number | null):
   return changeFrame(setup, place, (frame) => (frame.focusMetres === focusMetres ? frame : { ...frame, focusMetres }));
 };
 
+/** Most schemes of a setup. */
+export const maxSchemes = 24;
+
 /** A copy of a scheme after it, under a new name. */
 export const duplicateScheme = (setup: Setup, schemeId: string): { setup: Setup; schemeId: string } => {
   const at = setup.schemes.findIndex(({ id }) => id === schemeId);
   const original = setup.schemes[at];
-  if (!original || setup.schemes.length >= 24) return { setup, schemeId };
+  if (!original || setup.schemes.length >= maxSchemes) return { setup, schemeId };
   const id = freshId(setup.schemes, original.id);
   const copy: Scheme = { ...original, id, name: `${original.name} copy`.slice(0, 80) };
   return { setup: { ...setup, schemes: setup.schemes.toSpliced(at + 1, 0, copy) }, schemeId: id };
@@ -47,8 +50,23 @@ export const duplicateScheme = (setup: Setup, schemeId: string): { setup: Setup;
 export const renameScheme = (setup: Setup, schemeId: string, name: string): Setup =>
   changeScheme(setup, schemeId, (scheme) => ({ ...scheme, name }));
 
-export const removeScheme = (setup: Setup, schemeId: string): Setup =>
-  setup.schemes.length > 1 ? { ...setup, schemes: setup.schemes.filter(({ id }) => id !== schemeId) } : setup;
+/** A lesson without a scheme: steps that showed nothing else go, and nothing is asked of one that is not there. */
+const lessonWithout = ({ lesson }: Setup, schemeId: string): Setup['lesson'] => {
+  if (!lesson?.steps.some(({ schemeIds }) => schemeIds.includes(schemeId))) return lesson;
+  const steps = lesson.steps.flatMap((step) => {
+    const schemeIds = step.schemeIds.filter((id) => id !== schemeId);
+    const predict = step.schemeIds[0] === schemeId ? null : step.predict;
+    return schemeIds.length > 0 ? [{ ...step, schemeIds, predict }] : [];
+  });
+  return steps.length > 0 ? { ...lesson, steps } : null;
+};
+
+/** Removes a scheme, but the last. */
+export const removeScheme = (setup: Setup, schemeId: string): Setup => {
+  const schemes = setup.schemes.filter(({ id }) => id !== schemeId);
+  if (schemes.length === 0 || schemes.length === setup.schemes.length) return setup;
+  return { ...setup, schemes, lesson: lessonWithout(setup, schemeId) };
+};
 
 /** A pass at the end of a frame. */
 export const addPass = (setup: Setup, place: FramePlace, pass: Pass): Setup =>

@@ -38,6 +38,41 @@ export const setSensor = (setup: Setup, schemeId: string, part: Partial<Camera['
 export const setDrawn = (setup: Setup, schemeId: string, part: Partial<Camera['drawn']>): Setup =>
   changeCamera(setup, schemeId, (camera) => ({ ...camera, drawn: { ...camera.drawn, ...part } }));
 
+/** Gives a scheme a camera of its own, which begins as the setup's. */
+export const giveOwnCamera = (setup: Setup, schemeId: string): Setup =>
+  changeScheme(setup, schemeId, (scheme) => (scheme.camera ? scheme : { ...scheme, camera: setup.camera }));
+
+/** Has a scheme seen with the setup's camera again. */
+export const dropOwnCamera = (setup: Setup, schemeId: string): Setup =>
+  changeScheme(setup, schemeId, (scheme) => (scheme.camera ? { ...scheme, camera: null } : scheme));
+
+/**
+ * The camera with another focal length, moved along its level bearing to where what it looks at comes out as large as
+ * before. Size in the picture goes with focal length over depth (pinhole), so the distance to the aim changes in
+ * proportion to the focal length; the height stays. Exact for what lies square to the view at the aim; what stands plumb
+ * changes by the cosine of the tilt besides.
+ *
+ * @returns null where there is no such place: nearer than the aim is higher or lower than the camera, straight above or
+ *   below it, or outside the world
+ */
+export const sameSizeCamera = (camera: Camera, focalLengthMm: number): Camera | null => {
+  const { position, aim } = camera;
+  const [east, north, up] = [position[0] - aim[0], position[1] - aim[1], position[2] - aim[2]];
+  const level = Math.hypot(east, north);
+  const away = Math.hypot(level, up) * (focalLengthMm / camera.focalLengthMm);
+  const square = away ** 2 - up ** 2;
+  if (level < 1e-6 || square < 1e-6) return null;
+  const share = Math.sqrt(square) / level;
+  const to: Position = [aim[0] + east * share, aim[1] + north * share, position[2]];
+  return areApart(to, withinWorld(to)) ? null : { ...camera, position: to, focalLengthMm };
+};
+
+/** Gives a scheme's own camera, made if need be, another focal length with the subject kept the same size. The same setup where that can't be. */
+export const setFocalLengthSameSize = (setup: Setup, schemeId: string, focalLengthMm: number): Setup => {
+  const camera = sameSizeCamera(cameraOf(setup, schemeId), focalLengthMm);
+  return camera ? changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera })) : setup;
+};
+
 export const moveSubject = (setup: Setup, subjectId: string, to: Position): Setup => ({
   ...setup,
   subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, position: withinWorld(to) })),

@@ -1,28 +1,33 @@
 import { stepThird } from '../../../core/units/third-stops.ts';
-import { useApp, useFrame, useScheme } from '../state/app-store.ts';
+import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { type FrameNumber, setFrameNumber, setTint, setWhiteBalance } from '../state/edits/frame-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { parseQuantity } from '../ui/parse-quantity.ts';
 import { shutterText } from '../ui/words.ts';
+import { cutCounts } from './cut-counts.ts';
+import { useExposureEdit } from './use-exposure-edit.ts';
 
 const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : ' · magenta');
 
-/** Which frame is seen, and its aperture, seconds, ISO, white balance and focus. Only what the focus blur needs traces anything. */
+/**
+ * Which frame is seen, and its aperture, seconds, ISO, white balance and focus; those of all compared schemes while their
+ * exposure is locked. Only what the focus blur needs traces anything.
+ */
 export const FrameLine = () => {
+  const setup = useSetup();
   const scheme = useScheme();
   const frame = useFrame();
   const showsBlend = useApp((state) => state.showsBlend);
-  const { chooseFrame, showBlend, edit, tell } = useApp.getState();
-  const place = { schemeId: scheme.id, frameId: frame.id };
-  const set = (field: FrameNumber) => (value: number) => edit((setup) => setFrameNumber(setup, place, field, value));
+  const { chooseFrame, showBlend, tell } = useApp.getState();
+  const { schemeIds, change } = useExposureEdit();
+  const set = (field: FrameNumber) => (value: number) => change((s, place) => setFrameNumber(s, place, field, value));
   const setShutter = (seconds: number) => {
-    const cut = frame.passes.filter((pass) => pass.off - pass.on > seconds);
+    const cut = cutCounts(setup, frame, schemeIds, seconds);
     set('seconds')(seconds);
-    const counts = cut.map(({ name, on, off }) => `${name} from ${shutterText(off - on)} s`).join(', ');
     if (cut.length > 0)
       tell({
         tone: 'problem',
-        text: `The shutter is shorter than a count. Cut to ${shutterText(seconds)} s: ${counts}. Undo gives it back.`,
+        text: `The shutter is shorter than a count. Cut to ${shutterText(seconds)} s: ${cut.join(', ')}. Undo gives it back.`,
       });
   };
   /** Focus on the stars is a distance too. */
@@ -82,7 +87,7 @@ export const FrameLine = () => {
           max={12000}
           digits={0}
           step={100}
-          onChange={(kelvin) => edit((setup) => setWhiteBalance(setup, place, kelvin))}
+          onChange={(kelvin) => change((s, place) => setWhiteBalance(s, place, kelvin))}
         />
         <NumberField
           label={`Tint${tintWord(frame.whiteBalance.tint)}`}
@@ -92,7 +97,7 @@ export const FrameLine = () => {
           max={5}
           digits={1}
           step={0.1}
-          onChange={(tint) => edit((setup) => setTint(setup, place, tint))}
+          onChange={(tint) => change((s, place) => setTint(s, place, tint))}
         />
         <NumberField
           label="Focus"

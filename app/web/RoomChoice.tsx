@@ -1,0 +1,22 @@
+import { type Room, useSession } from './state/session.ts';
+
+const rooms: readonly (readonly [Room, string, string])[] = [
+  ['viewfinder', 'Picture', 'One scheme, as large as can be'],
+  ['compare', 'Compare', 'Schemes side by side'],
+  ['sweep', 'Sweep', 'One lamp at many places'],
+];
+
+/** What fills the left of the page. */
+export const RoomChoice = () => {
+  const room = useSession((state) => state.room);
+  const { set } = useSession.getState();
+  return (
+    <div className="choices" role="group" aria-label="What is shown">
+      {rooms.map(([id, name, title]) => (
+        <button key={id} type="button" title={title} aria-pressed={room === id} onClick={() => set({ room: id })}>
+          {name}
+        </button>
+      ))}
+    </div>
+  );
+};

@@ -1,0 +1,24 @@
+import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
+import { likeFrame } from '../state/like-frame.ts';
+import { metresText, shutterText, signed } from '../ui/words.ts';
+
+/** Each setting of a frame in the words of the trade. */
+const settings: readonly ((frame: Frame) => string)[] = [
+  ({ aperture }) => `f/${Number(aperture.toFixed(1))}`,
+  ({ seconds }) => `${shutterText(seconds)} s`,
+  ({ iso }) => `ISO ${Math.round(iso)}`,
+  ({ whiteBalance: { kelvin } }) => `${Math.round(kelvin)} K`,
+  ({ whiteBalance: { tint } }) => `tint ${signed(tint)}`,
+  ({ focusMetres }) => `focus ${metresText(focusMetres >= 10000 ? null : focusMetres)}`,
+];
+
+/** In which settings schemes are exposed otherwise than one of them, a sentence a scheme: "Front: f/5.6, ISO 200". */
+export const exposureDifferences = (model: Scheme, others: readonly Scheme[]): string[] =>
+  others.flatMap(({ name, frames }) => {
+    const differing = frames.flatMap((frame) => {
+      const like = likeFrame(model, frame);
+      const words = settings.flatMap((say) => (like && say(like) !== say(frame) ? [say(frame)] : []));
+      return words.length > 0 ? [`${frames.length > 1 ? `${frame.name} ` : ''}${words.join(', ')}`] : [];
+    });
+    return differing.length > 0 ? [`${name}: ${differing.join('; ')}`] : [];
+  });

@@ -1,0 +1,90 @@
+import type { FrameReport, SchemeReport } from '../../../core/cautions/setup-report.ts';
+import type { PassReading } from '../../../core/readings/pass-reading.ts';
+import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
+import { bodyHeightWord } from '../../../core/units/body-height.ts';
+import { percentText, senseOfStops, signed, threeFigures } from '../ui/words.ts';
+
+/** A number with its sense, under the same word in every tile. */
+export interface TileRow {
+  readonly label: string;
+  /** "" where there is none; then the sense says why. Every tile has every row, so that they compare row by row. */
+  readonly value: string;
+  readonly sense: string;
+}
+
+/** What stands under the picture of a scheme. */
+export interface TileWords {
+  /** Each pass: "Key · 3:00 · 6.0 m · knee". */
+  readonly passes: readonly string[];
+  /** The pass that the rows are about where there are several; else null. */
+  readonly keyName: string | null;
+  readonly rows: readonly TileRow[];
+}
+
+const row = (label: string, value = '', sense = ''): TileRow => ({ label, value, sense });
+
+const targetRow = ({ target }: PassReading): TileRow => {
+  if (!target) return row('Target', '', 'aimed past everything');
+  if (target.stops === null) return row('Target', '', 'no light on it');
+  return row('Target', `${signed(target.stops)} stops`, senseOfStops(target.stops));
+};
+
+const rimRow = ({ rim: { litShare, rimToFaceStops } }: PassReading): TileRow => {
+  if (litShare === null) return row('Rim', '', 'subject not seen');
+  const toFace = rimToFaceStops === null ? '' : `${signed(rimToFaceStops)} to the face`;
+  return row('Rim', `${percentText(litShare)} lit`, toFace);
+};
+
+/** From the drawn patch where there is one, else from how the lamp rakes the ground. */
+const reliefRow = ({ relief }: PassReading, { patch }: FrameReport): TileRow => {
+  if (relief.patch) {
+    const contrast = (patch ?? relief.patch).rmsContrast.toFixed(2);
+    return row('Relief', `${contrast} · ${percentText(relief.patch.shadowedShare)}`, 'contrast · in shadow');
+  }
+  const { grazingDegrees, shadowLengthPerHeight } = relief;
+  if (shadowLengthPerHeight === null) return row('Relief', '', 'lamp under the ground');
+  return row(
+    'Relief',
+    `${grazingDegrees.toFixed(grazingDegrees < 10 ? 1 : 0)}°`,
+    `shadows ×${threeFigures(shadowLengthPerHeight)}`,
+  );
+};
+
+const evennessRow = ({ evennessStops }: PassReading): TileRow =>
+  evennessStops === null
+    ? row('Evenness', '', 'nothing lit')
+    : row('Evenness', `${evennessStops.toFixed(1)} stops`, 'across the subject');
+
+const keyToFillRow = ({ keyToFillStops, fillPassId }: FrameReport, frame: Frame): TileRow => {
+  if (keyToFillStops === null) return row('Key to fill', '', 'no fill');
+  const fill = frame.passes.find(({ id }) => id === fillPassId)?.name ?? 'moon and sky';
+  return row('Key to fill', `${signed(keyToFillStops)} stops`, `over ${fill}`);
+};
+
+/**
+ * What is said under a tile: its passes, and of the key light the numbers that schemes are compared by.
+ *
+ * @param shown ids of the frames that the tile shows
+ */
+export const tileWords = (scheme: Scheme, report: SchemeReport, shown: readonly string[]): TileWords => {
+  const frames = scheme.frames.flatMap((frame) => {
+    const of = shown.includes(frame.id) ? report.frames.find(({ id }) => id === frame.id) : undefined;
+    return of ? [{ frame, of }] : [];
+  });
+  const passes = frames.flatMap(({ frame, of }) =>
+    of.passes.map((reading) => {
+      const pass = frame.passes.find(({ id }) => id === reading.passId);
+      const height = bodyHeightWord(pass?.waypoints[0]?.position[2] ?? 0);
+      return `${pass?.name ?? reading.passId} · ${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${height}`;
+    }),
+  );
+  const main = frames.findLast(({ of }) => of.passes.length > 0);
+  const key = main?.of.passes.find(({ passId }) => passId === main.of.keyPassId) ?? main?.of.passes[0];
+  if (!main || !key) return { passes, keyName: null, rows: [] };
+  const keyName = main.frame.passes.find(({ id }) => id === key.passId)?.name ?? null;
+  return {
+    passes,
+    keyName: passes.length > 1 ? keyName : null,
+    rows: [targetRow(key), rimRow(key), reliefRow(key, main.of), evennessRow(key), keyToFillRow(main.of, main.frame)],
+  };
+};

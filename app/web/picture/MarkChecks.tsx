@@ -1,0 +1,50 @@
+import { buildWorld } from '../../../core/world/world.ts';
+import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import { removePatch, setPatch } from '../state/edits/patch-edits.ts';
+import { useSession } from '../state/session.ts';
+import { Check } from '../ui/Check.tsx';
+import { firstPatch } from './patch-moves.ts';
+
+const checks = [
+  ['levels', 'Levels', 'The picture as a map of stops from mid-grey, each with its number'],
+  ['shadows', 'Shadows', 'Outlines and hatches the shadows that each lamp casts, as the camera sees them'],
+  ['outline', 'Lit outline', 'A doubled line where a lamp lights a subject’s outline: the rim'],
+] as const;
+
+/** What is marked over the picture, and the patch whose relief is read. */
+export const MarkChecks = () => {
+  const setup = useSetup();
+  const scheme = useScheme();
+  const marks = useSession((state) => state.marks);
+  const { mark } = useSession.getState();
+  const { edit, tell } = useApp.getState();
+  const placePatch = () => {
+    const corners = firstPatch(buildWorld(setup, scheme));
+    if (!corners) {
+      tell({ tone: 'problem', text: 'The middle of the picture shows no ground or wall that a patch could lie on.' });
+      return;
+    }
+    edit((present) => setPatch(present, corners));
+    // the patch is there once the page has been drawn again
+    requestAnimationFrame(() => document.getElementById('patch')?.focus());
+  };
+  return (
+    <div className="mark-checks" role="group" aria-label="Marks over the picture">
+      {checks.map(([name, label, title]) => (
+        <span key={name} title={title}>
+          <Check label={label} isOn={marks[name]} onChange={(isOn) => mark(name, isOn)} />
+        </span>
+      ))}
+      <button
+        id="patch-button"
+        type="button"
+        className="small"
+        aria-pressed={setup.patch !== null}
+        title="A piece of ground or wall whose relief is read: contrast, and how much of it lies in shadow"
+        onClick={() => (setup.patch ? edit(removePatch) : placePatch())}
+      >
+        Patch
+      </button>
+    </div>
+  );
+};

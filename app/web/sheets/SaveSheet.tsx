@@ -1,0 +1,88 @@
+import { useCallback, useRef, useState } from 'react';
+import { useApp } from '../state/app-store.ts';
+import { NumberField } from '../ui/NumberField.tsx';
+import { developPictures } from './develop-pictures.ts';
+import { measureOnPage } from './draw-sheet.ts';
+import { sheetLimits } from './fit-sheet.ts';
+import { PrintSheet } from './PrintSheet.tsx';
+import { saveSheetFile } from './save-sheet-file.ts';
+import type { Sheet } from './sheet.ts';
+import { sheetLayout } from './sheet-layout.ts';
+import { useSheetWork } from './use-sheet-work.ts';
+
+/** Width that pictures are developed at for paper, as if the sheet were so many pixels wide: 150 to the inch of A4 across. */
+const paperPixels = 1650;
+
+interface Printed {
+  readonly sheet: Sheet;
+  readonly pictures: ReadonlyMap<string, HTMLCanvasElement>;
+}
+
+/** Takes what a room shows out of the page: as one PNG, or on paper. `describe` is asked when a button is pressed. */
+export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet | null; prints?: boolean }) => {
+  const menu = useRef<HTMLDetailsElement>(null);
+  const [width, setWidth] = useState(1920);
+  const [printed, setPrinted] = useState<Printed | null>(null);
+  const { share, run, cancel } = useSheetWork();
+  const { tell } = useApp.getState();
+  const isBusy = share !== null;
+  const save = () =>
+    run(async (watch) => {
+      const sheet = describe();
+      const outcome = sheet && (await saveSheetFile(sheet, width, watch));
+      if (outcome) tell(outcome);
+    });
+  const print = () =>
+    run(async (watch) => {
+      const sheet = describe();
+      if (!sheet) return;
+      const { cells } = sheetLayout(sheet, paperPixels, measureOnPage());
+      const boxes = new Map(cells.map(({ cell, picture }) => [cell, picture]));
+      const pictures = await developPictures(sheet, (cell) => boxes.get(cell) ?? { width: 1, height: 1 }, watch);
+      if (pictures) setPrinted({ sheet, pictures });
+    });
+  const onDone = useCallback(() => setPrinted(null), []);
+  return (
+    <details
+      ref={menu}
+      className="menu sheet-menu"
+      onKeyDown={(event) => event.key === 'Escape' && menu.current?.removeAttribute('open')}
+    >
+      <summary>{prints ? 'Save or print' : 'Save'}</summary>
+      <div className="menu-list" role="group" aria-label="Sheet">
+        <p>Pictures, plans and numbers on one sheet. Nothing leaves this machine.</p>
+        <NumberField
+          label="Width"
+          unit="px"
+          value={width}
+          min={sheetLimits.narrowest}
+          max={sheetLimits.widest}
+          step={64}
+          digits={0}
+          onChange={(value) => setWidth(Math.round(value))}
+        />
+        <div className="choices">
+          <button type="button" disabled={isBusy} onClick={save}>
+            Save PNG
+          </button>
+          {prints && (
+            <button type="button" disabled={isBusy} onClick={print}>
+              Print
+            </button>
+          )}
+          {isBusy && (
+            <button type="button" onClick={cancel}>
+              Cancel
+            </button>
+          )}
+        </div>
+        {isBusy && (
+          <p className="sheet-progress" role="status">
+            <progress value={share} max={1} aria-label="Developing the pictures" /> {Math.floor(100 * share)} %
+          </p>
+        )}
+      </div>
+      {printed && <PrintSheet {...printed} onDone={onDone} />}
+    </details>
+  );
+};

@@ -1,0 +1,20 @@
+import { sceneOf } from '../picture/scene-of.ts';
+import { canDrawPicture } from '../render/capability.ts';
+import { type PrintOrder, theDarkroom } from '../render/darkroom.ts';
+import type { Size } from '../render/layer-store.ts';
+import { cellsOf, type Sheet, type SheetCell } from './sheet.ts';
+
+/** Told how far the work is, and able to call it off. */
+export type Watch = Pick<PrintOrder, 'onProgress' | 'signal'>;
+
+/** Develops the pictures of a sheet, by screen; none where this browser can't draw them, null when it was called off. */
+export const developPictures = async (
+  sheet: Sheet,
+  sizeOf: (cell: SheetCell) => Size,
+  watch: Watch,
+): Promise<ReadonlyMap<string, HTMLCanvasElement> | null> => {
+  if (!canDrawPicture()) return new Map();
+  const wanted = cellsOf(sheet).map((cell) => ({ ...cell.picture, size: sizeOf(cell) }));
+  const scene = sceneOf(wanted, { frame: sheet.frame, samples: sheet.samples, showsEarly: true });
+  return theDarkroom().print({ scene, ...watch });
+};

@@ -1,0 +1,78 @@
+import type { SweepCell } from '../../../core/sweep/cell.ts';
+import type { SweepKind } from '../../../core/sweep/sweep-plan.ts';
+import { Screen } from '../picture/Screen.tsx';
+import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
+import { canDrawPicture } from '../render/capability.ts';
+import { useSweeps } from '../state/sweeps.ts';
+import { CautionMark } from '../ui/CautionMark.tsx';
+import { cautionText, cellLines } from './cell-words.ts';
+import type { PresentCell } from './present-cell.ts';
+import { screenOf } from './sheet-of.ts';
+
+const able = canDrawPicture();
+
+interface CellTileProps {
+  readonly kind: SweepKind;
+  readonly cell: SweepCell;
+  readonly index: number;
+  readonly aspect: number;
+  /** Whether the tabulator key comes here. */
+  readonly isEntry: boolean;
+  readonly present: PresentCell | null;
+  readonly onSize: OnScreenSize;
+}
+
+/** A small picture with its name, its numbers and the marks of its cautions; pressed, it is seen large. */
+export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }: CellTileProps) => {
+  const isOpen = useSweeps((state) => state.openId === cell.id);
+  const read = useSweeps((state) => state.readings[cell.id]);
+  const isMissing = useSweeps((state) => state.isCancelled && state.pictures.shown <= index);
+  const { open } = useSweeps.getState();
+  const presentWord = present?.id === cell.id ? (present.isExact ? 'now' : 'nearest to now') : null;
+  const lines = cellLines(kind, cell, read);
+  const cautions = read?.cautions ?? [];
+  const label = [cell.column, cell.row, presentWord, ...lines, ...cautions.map(cautionText)];
+  return (
+    <li>
+      <button
+        type="button"
+        className="cell"
+        data-cell={cell.id}
+        tabIndex={isEntry ? 0 : -1}
+        aria-pressed={isOpen}
+        aria-label={label.filter((part) => part !== null).join(', ')}
+        onClick={() => open(isOpen ? null : cell.id)}
+      >
+        {able && (
+          <span className="cell-picture" style={{ aspectRatio: aspect }}>
+            <Screen name={screenOf(cell)} label={cell.column} onSize={onSize} />
+            {isMissing && <span className="cell-missing">not traced</span>}
+          </span>
+        )}
+        <span className="cell-name">
+          <strong>{cell.column}</strong>
+          {presentWord && (
+            <span className="cell-present" title="Where the lamp is in the scheme">
+              <svg viewBox="0 0 10 10" width={10} height={10} aria-hidden="true">
+                <path d="M5 1L9 9H1Z" />
+              </svg>
+              {presentWord}
+            </span>
+          )}
+          <span className="cell-marks">
+            {cautions.map((caution) => (
+              <span key={caution.code} title={cautionText(caution)}>
+                <CautionMark severity={caution.severity} />
+              </span>
+            ))}
+          </span>
+        </span>
+        {lines.map((line) => (
+          <span key={line} className="cell-line">
+            {line}
+          </span>
+        ))}
+      </button>
+    </li>
+  );
+};

@@ -1,0 +1,67 @@
+import { useEffect, useRef, useState } from 'react';
+import { maxSamples } from '../picture/samples.ts';
+import type { ScreenSizes } from '../picture/use-screen-sizes.ts';
+import { canDrawPicture } from '../render/capability.ts';
+import { theDarkroom } from '../render/darkroom.ts';
+import { type SweepRun, useSweeps } from '../state/sweeps.ts';
+import { cellPicture, shownFrame, tracedSize } from './cell-picture.ts';
+import { developLarge, developSheet } from './develop-sheet.ts';
+import { screenOf } from './sheet-of.ts';
+
+const able = canDrawPicture();
+
+/** Samples of a small picture. */
+const tileSamples = Math.min(16, maxSamples);
+
+/** Name of the screen that a picture is seen large on. */
+export const largeScreen = 'sweep-large';
+
+/**
+ * Has the pictures of a sweep developed onto the tiles as long as the room is there. Coming back to the room, those
+ * that were traced are shown again, and a sweep under way goes on.
+ */
+export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
+  const isCancelled = useSweeps((state) => state.isCancelled);
+  const openId = useSweeps((state) => state.openId);
+  const [isBusy, setIsBusy] = useState(false);
+  const open = run.cells.find(({ id }) => id === openId);
+  const openSize = sizes.get(largeScreen);
+  const large = useRef<ReturnType<typeof cellPicture> | null>(null);
+  const first = run.cells[0];
+  const tile = first && sizes.get(screenOf(first));
+  const [width, height] = [tile?.width ?? 0, tile?.height ?? 0];
+
+  useEffect(() => {
+    const picture = open && openSize ? cellPicture(run, open, openSize, largeScreen) : null;
+    large.current = picture;
+    if (isBusy || !able) return;
+    if (!picture) return theDarkroom().rest();
+    const stop = new AbortController();
+    void developLarge(picture, { frame: shownFrame(run), size: tracedSize(run) }, maxSamples, stop.signal);
+    return () => stop.abort();
+  }, [run, open, openSize, isBusy]);
+
+  useEffect(() => {
+    const { pictures, tellPictures } = useSweeps.getState();
+    if (!able) tellPictures({ stage: 'done', shown: 0, share: 1 });
+    if (!able || width === 0) return;
+    // what is there already is only shown again
+    const isAgain = isCancelled || pictures.stage === 'done';
+    const cells = isAgain ? run.cells.slice(0, pictures.shown) : run.cells;
+    const stop = new AbortController();
+    const order = {
+      pictures: cells.map((cell) => cellPicture(run, cell, { width, height })),
+      frame: shownFrame(run),
+      size: tracedSize(run),
+      levels: isAgain || tileSamples === 1 ? [1] : [1, tileSamples],
+    };
+    setIsBusy(true);
+    void developSheet(order, () => large.current, stop.signal, isAgain ? () => undefined : tellPictures).then(() => {
+      if (!stop.signal.aborted) setIsBusy(false);
+    });
+    return () => {
+      stop.abort();
+      theDarkroom().rest();
+    };
+  }, [run, isCancelled, width, height]);
+};

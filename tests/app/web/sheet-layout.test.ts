@@ -1,0 +1,189 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { compareSheet } from '../../../app/web/sheets/compare-sheet.ts';
+import { fitSheet, sheetLimits } from '../../../app/web/sheets/fit-sheet.ts';
+import { settingWords } from '../../../app/web/sheets/setting-words.ts';
+import { cellsOf, type Sheet } from '../../../app/web/sheets/sheet.ts';
+import { type MeasureText, type SheetBox, sheetLayout } from '../../../app/web/sheets/sheet-layout.ts';
+import { wrapWords } from '../../../app/web/sheets/wrap-words.ts';
+import { parseSetup } from '../../../core/setup/parse-setup.ts';
+
+const setup = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
+
+/** Every letter half as wide as it is high. */
+const measure: MeasureText = (text, { sizePixels }) => text.length * sizePixels * 0.5;
+
+const words = {
+  passes: ['Key · 3:00 · 6.0 m · knee'],
+  keyName: null,
+  rows: [
+    { label: 'Target', value: '−1.4 stops', sense: 'dim, as at night' },
+    { label: 'Rim', value: '', sense: '' },
+  ],
+};
+const sheetOf = (count: number, isUnlit = false): Sheet => {
+  const schemes = Array.from({ length: count }, (_, i) => ({
+    ...(setup.schemes[0] as (typeof setup.schemes)[number]),
+    id: `scheme-${i}`,
+    name: `Scheme ${i}`,
+  }));
+  const lit = schemes.map((scheme) => ({ scheme, isUnlit: false, words, cautions: ['flat'] }));
+  const [first] = lit;
+  const unlit = isUnlit && first ? [{ ...first, isUnlit: true, words: null, cautions: [] }] : [];
+  return compareSheet({
+    setup,
+    tiles: [...lit, ...unlit],
+    frame: null,
+    marks: { full: false, levels: false },
+    samples: 4,
+  });
+};
+const overlap = (a: SheetBox, b: SheetBox) =>
+  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+
+const cases = [640, 900, 1333, 1920, 4096].flatMap((width) =>
+  [1, 2, 3, 4, 6, 7].map((count) => [width, count] as const),
+);
+
+describe('sheetLayout', () => {
+  it.each(cases)(
+    '%i px wide with %i tiles: all boxes are whole pixels inside the sheet and none lie on another',
+    (width, count) => {
+      const layout = sheetLayout(sheetOf(count), width, measure);
+      expect(layout.width).toBe(width);
+      const boxes = layout.cells.flatMap(({ picture, plan }) => (plan ? [picture, plan] : [picture]));
+      expect(layout.cells).toHaveLength(count);
+      for (const { x, y, width: w, height: h } of boxes) {
+        for (const v of [x, y, w, h]) expect(Number.isInteger(v)).toBe(true);
+        expect(x).toBeGreaterThanOrEqual(0);
+        expect(x + w).toBeLessThanOrEqual(width);
+        expect(y + h).toBeLessThanOrEqual(layout.height);
+      }
+      boxes.forEach((a, i) => {
+        for (const b of boxes.slice(i + 1)) expect(overlap(a, b)).toBe(false);
+      });
+    },
+  );
+
+  it.each(cases)(
+    '%i px wide with %i tiles: no words reach out of the sheet or into a picture, none under 11 px',
+    (width, count) => {
+      const layout = sheetLayout(sheetOf(count, true), width, measure);
+      for (const text of layout.texts) {
+        const box: SheetBox = {
+          x: text.x,
+          y: text.y - text.sizePixels * 0.7,
+          width: measure(text.text, text),
+          height: text.sizePixels * 0.7,
+        };
+        expect(text.sizePixels).toBeGreaterThanOrEqual(11);
+        expect(box.x + box.width).toBeLessThanOrEqual(width);
+        expect(text.y).toBeLessThanOrEqual(layout.height);
+        for (const { picture, plan } of layout.cells) {
+          expect(overlap(box, picture), `${text.text} over a picture`).toBe(false);
+          if (plan) expect(overlap(box, plan), `${text.text} over a plan`).toBe(false);
+        }
+      }
+    },
+  );
+
+  it('pictures have the sensor’s aspect (abs 1 px) and all the same size', () => {
+    for (const width of [640, 1920, 4096]) {
+      const { cells } = sheetLayout(sheetOf(6), width, measure);
+      const [first] = cells;
+      for (const { picture } of cells) {
+        expect(Math.abs(picture.height - picture.width / 1.5)).toBeLessThanOrEqual(1);
+        expect(picture.width).toBe(first?.picture.width);
+      }
+    }
+  });
+
+  it('keeps the order of the schemes, left to right and then down', () => {
+    const { cells } = sheetLayout(sheetOf(5), 1920, measure);
+    const places = cells.map(({ picture }) => picture.y * 1e5 + picture.x);
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+  });
+
+  it('puts fewer cells side by side where the smallest letters would not fit', () => {
+    const sheet = { ...sheetOf(6), columns: 6 };
+    expect(sheetLayout(sheet, 1920, measure).columns).toBe(6);
+    expect(sheetLayout(sheet, 640, measure).columns).toBe(4);
+  });
+
+  it('is the same sheet in finer pixels when it is twice as wide (rel 2 %)', () => {
+    const [one, two] = [2000, 4000].map((width) => sheetLayout(sheetOf(6, true), width, measure));
+    expect((two?.height ?? 0) / (one?.height ?? 1)).toBeGreaterThan(1.96);
+    expect((two?.height ?? 0) / (one?.height ?? 1)).toBeLessThan(2.04);
+  });
+});
+
+describe('fitSheet', () => {
+  const many = { ...sheetOf(6), columns: 1 };
+
+  it('gives the layout where it is low enough', () => {
+    expect(fitSheet(sheetOf(6), 4096, measure)).toHaveProperty('layout');
+  });
+
+  it('refuses a sheet that would be too tall, in words with a width that would do, which then does', () => {
+    const refused = fitSheet(many, 4096, measure);
+    if (!('refusal' in refused)) throw new Error('fits');
+    expect(refused.refusal).toMatch(/^4096 px wide, the sheet would be \d+ px tall; 8192 are possible\./);
+    const width = Number(/width of (\d+) px/.exec(refused.refusal)?.[1]);
+    expect(width).toBeGreaterThanOrEqual(sheetLimits.narrowest);
+    const fitted = fitSheet(many, width, measure);
+    if (!('layout' in fitted)) throw new Error('still too tall');
+    expect(fitted.layout.height).toBeLessThanOrEqual(sheetLimits.tallest);
+    // and it is about the widest: a tenth wider does not fit
+    expect(fitSheet(many, Math.round(width * 1.1), measure)).toHaveProperty('refusal');
+  });
+
+  it('asks for fewer pictures where no width would do', () => {
+    const cells = Array.from({ length: 40 }, () => cellsOf(many)).flat();
+    const refused = fitSheet({ ...many, groups: [{ name: '', cells }] }, 640, measure);
+    expect(refused).toHaveProperty('refusal', expect.stringMatching(/Show fewer pictures\.$/));
+  });
+});
+
+describe('wrapWords', () => {
+  const widthOf = (text: string) => text.length;
+  it('breaks at spaces only, keeps every word in order, and fills lines as far as they go', () => {
+    expect(wrapWords('one two three four', 9, widthOf)).toEqual(['one two', 'three', 'four']);
+    expect(wrapWords('one two three four', 100, widthOf)).toEqual(['one two three four']);
+    expect(wrapWords('a verylongword b', 4, widthOf)).toEqual(['a', 'verylongword', 'b']);
+  });
+});
+
+describe('compareSheet', () => {
+  it('names the unlit tile, gives it no plan and no numbers, and every picture a screen of its own', () => {
+    const cells = cellsOf(sheetOf(3, true));
+    expect(cells.map(({ name }) => name)).toEqual(['Scheme 0', 'Scheme 1', 'Scheme 2', 'Unlit']);
+    expect(cells.at(-1)?.plan).toBeNull();
+    expect(cells.at(-1)?.lines).toEqual(['Without lamps']);
+    expect(new Set(cells.map(({ picture }) => picture.screen)).size).toBe(4);
+  });
+
+  it('says the rows that have something to say', () => {
+    expect(cellsOf(sheetOf(1))[0]?.lines).toEqual([
+      'Key · 3:00 · 6.0 m · knee',
+      'Target: −1.4 stops, dim, as at night',
+      'Cautions: flat',
+    ]);
+  });
+
+  it('says camera and exposure once, and again under a scheme that has others', () => {
+    const [first] = setup.schemes;
+    if (!first) throw new Error('no scheme');
+    const other = {
+      ...first,
+      id: 'other',
+      frames: first.frames.map((frame) => ({ ...frame, iso: 800, aperture: 5.6 })),
+    };
+    const tiles = [first, other].map((scheme) => ({ scheme, isUnlit: false, words, cautions: [] }));
+    const sheet = compareSheet({ setup, tiles, frame: null, marks: { full: false, levels: false }, samples: 4 });
+    expect(sheet.subtitle).toBe(settingWords(setup, first, null));
+    const [same, changed] = cellsOf(sheet);
+    expect(same?.lines[0]).toBe('Key · 3:00 · 6.0 m · knee');
+    expect(changed?.lines[0]).toContain('f/5.6');
+    expect(changed?.lines[0]).toContain('ISO 800');
+  });
+});

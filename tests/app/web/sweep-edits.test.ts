@@ -1,0 +1,67 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { duplicateScheme, renameScheme, setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
+import { applyCell, schemeOfCell } from '../../../app/web/state/edits/sweep-edits.ts';
+import { formatSetup } from '../../../core/setup/format-setup.ts';
+import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import type { Pass, Setup } from '../../../core/setup/schema/setup.ts';
+import type { SweepCell } from '../../../core/sweep/cell.ts';
+import { sweepCells } from '../../../core/sweep/sweep-cells.ts';
+
+const stones = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
+const place = { schemeId: 'side', frameId: 'painted', passId: 'key' };
+const passOf = (setup: Setup, scheme = 0): Pass => setup.schemes[scheme]?.frames[1]?.passes[0] as Pass;
+const cells = sweepCells(stones, place, { kind: 'angles', steps: 4, heightsMetres: [0.5] });
+const cell = cells[3] as SweepCell;
+const asFile = (setup: Setup) => parseSetup(formatSetup(setup));
+
+describe('applyCell', () => {
+  it('puts the cell’s pass in place of the one that was swept, and shares the rest', () => {
+    const applied = applyCell(stones, place, cell);
+    expect(passOf(applied)).toBe(cell.pass);
+    expect(applied.subjects).toBe(stones.subjects);
+    expect(applied.schemes.slice(1)).toEqual(stones.schemes.slice(1));
+    expect(asFile(applied)).toEqual(applied);
+  });
+
+  it('refuses a cell that fits no longer: pass or lamp gone, frame shorter, another pass', () => {
+    const shorter = setFrameNumber(stones, place, 'seconds', 4);
+    expect(applyCell(shorter, place, cell)).toBe(shorter);
+    expect(applyCell(stones, { ...place, passId: 'gone' }, cell)).toBe(stones);
+    const withoutLamp = { ...stones, lamps: [] };
+    expect(applyCell(withoutLamp, place, cell)).toBe(withoutLamp);
+    expect(applyCell(stones, place, { ...cell, pass: { ...cell.pass, id: 'other' } })).toBe(stones);
+  });
+});
+
+describe('schemeOfCell', () => {
+  it('makes a scheme after the one that was swept, named after both; the swept one stays', () => {
+    const { setup, schemeId } = schemeOfCell(stones, place, cell);
+    expect(setup.schemes.length).toBe(5);
+    expect(setup.schemes[1]).toMatchObject({ id: schemeId, name: 'Side · 3:00 · knee · 0.5 m' });
+    expect(passOf(setup, 1)).toBe(cell.pass);
+    expect(setup.schemes[0]).toBe(stones.schemes[0]);
+    expect(asFile(setup)).toEqual(setup);
+  });
+
+  it('names are at most 80 characters, cut at the scheme’s own name and never within a character', () => {
+    for (const name of ['x'.repeat(80), '🌙'.repeat(40), `x${'🌙'.repeat(39)}`]) {
+      const long = renameScheme(stones, 'side', name);
+      const { setup } = schemeOfCell(long, place, cell);
+      expect(setup.schemes[1]?.name.length).toBeLessThanOrEqual(80);
+      expect(setup.schemes[1]?.name).toMatch(/ · 3:00 · knee · 0\.5 m$/);
+      expect(asFile(setup)).toEqual(setup);
+      const wordy = schemeOfCell(long, place, { ...cell, row: name, column: name });
+      expect(asFile(wordy.setup)).toEqual(wordy.setup);
+    }
+  });
+
+  it('makes none beyond 24, nor of a cell that fits no longer', () => {
+    let full = stones;
+    while (full.schemes.length < 24) full = duplicateScheme(full, 'side').setup;
+    expect(schemeOfCell(full, place, cell)).toEqual({ setup: full, schemeId: 'side' });
+    const shorter = setFrameNumber(stones, place, 'seconds', 4);
+    expect(schemeOfCell(shorter, place, cell)).toEqual({ setup: shorter, schemeId: 'side' });
+    expect(schemeOfCell(stones, { ...place, schemeId: 'gone' }, cell).setup).toBe(stones);
+  });
+});
