@@ -4,13 +4,13 @@ import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { Slips } from './inspector/Slips.tsx';
-import { openFile } from './library/open-file.ts';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
+import { openFile } from './library/open-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
+import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
-import { RoomChoice } from './RoomChoice.tsx';
 import { useApp } from './state/app-store.ts';
 import { useReport } from './state/reports.ts';
 import { useSession } from './state/session.ts';
@@ -106,7 +106,13 @@ export const App = () => {
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
     <StepGesture.Provider value={stepGesture}>
-      <main className="page" data-room={room} data-wide={isWide && Left !== Viewfinder} onDragOver={(event) => event.preventDefault()} onDrop={onDrop}>
+      <main
+        className="page"
+        data-room={room}
+        data-wide={isWide && Left !== Viewfinder}
+        onDragOver={(event) => event.preventDefault()}
+        onDrop={onDrop}
+      >
         <header className="top">
           <SetupMenu />
           <SchemeTabs />
