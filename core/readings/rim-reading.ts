@@ -1,12 +1,9 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { distance } from '../geometry/vec.ts';
-import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { meterReceiver } from '../trace/meter.ts';
-import type { SurfacePoint } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
-import { poseAt, type Source } from '../world/world.ts';
-import { type FaceLight, faceLight, faceSamples } from './face-light.ts';
+import type { Source } from '../world/world.ts';
+import { countsAsLit, type FaceLight, faceLight, faceSamples } from './face-light.ts';
 import type { Silhouette } from './silhouette.ts';
 
 /** How a pass lights a subject's outline as the camera sees it. */
@@ -22,16 +19,6 @@ export interface RimReading {
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
 
 /**
- * Light that a source gives at its best at a distance: square on, in the middle of its beam; lux per unit strength. What
- * is under a hundredth of it counts as unlit, or the far tail of a beam that misses would light everything.
- */
-const bestLight = (source: Source, from: SurfacePoint): number => {
-  if (source.kind !== 'lamp') return 1;
-  return emitterPeakPerLumen(source.emitter) / distance(poseAt(source, 0.5).position, from.place) ** 2;
-};
-const leastShare = 0.01;
-
-/**
  * Reads the rim of one subject under one source: the lit part of its outline against its whole face.
  *
  * @param light the source's light on the face, where the caller has metered it already
@@ -45,7 +32,7 @@ export const rimReading = (
   if (edge.length === 0) return { litShare: null, rimToFaceStops: null };
   const lit = edge.flatMap((point) => {
     const lux = meterReceiver(stage, source, point, faceSamples);
-    return lux > leastShare * bestLight(source, point) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
+    return countsAsLit(source, point, lux) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
   });
   const faceMean = light.length > 0 ? mean(light.map(({ lux, reflectance }) => lux * reflectance)) : 0;
   return {

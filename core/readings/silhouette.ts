@@ -3,10 +3,14 @@ import { dot, type Vec3 } from '../geometry/vec.ts';
 import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
 import type { Stage } from '../world/stage.ts';
 
-/** Cells of the grid of rays across the subject's place in the picture. */
-const grid = 56;
-/** Halvings by which an outline point is moved out to the very edge. */
-const halvings = 7;
+/** Cells of the grid of rays over the subject's place in the picture. */
+const cells = 56 * 56;
+/** Fewest cells either way, for what is seen very narrow. */
+const fewestCells = 12;
+/** Steps by which an outline point is moved out to the very edge. */
+const steps = 7;
+/** Where a step cuts: not in the middle, or a ray may run right along an edge between two facets and meet the far one. */
+const cut = 0.53;
 
 type Box = readonly [left: number, top: number, right: number, bottom: number];
 
@@ -21,6 +25,14 @@ const pictureBox = (stage: Stage, view: CameraView, subject: number): Box | null
   }
   const box: Box = [Math.max(left, 0), Math.max(top, 0), Math.min(right, 1), Math.min(bottom, 1)];
   return box[2] > box[0] && box[3] > box[1] ? box : null;
+};
+
+/** Columns and rows of nearly square cells, so that no side of an outline gets more points than another. */
+const gridOf = (view: CameraView, [left, top, right, bottom]: Box): readonly [columns: number, rows: number] => {
+  const shape = ((right - left) * view.tanHalfWidth) / ((bottom - top) * view.tanHalfHeight);
+  const columns = Math.round(Math.sqrt(cells * shape));
+  const fit = Math.min(Math.max(columns, fewestCells), Math.floor(cells / fewestCells));
+  return [fit, Math.round(cells / fit)];
 };
 
 /** A point of the subject as the camera sees it, with the surface that it stands for. */
@@ -52,24 +64,25 @@ const areaBehind = (
 
 /**
  * Outline and face of a subject as the camera sees them: a grid of rays, and for each step from subject to background
- * the last point of the subject, found by halving. Edges where something stands in front, and the picture's own edges,
+ * the last point of the subject, found by cutting the step again and again. Edges where something stands in front, and the picture's own edges,
  * are not outline; nor is the foot where the subject meets the ground in front of it.
  */
 export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): Silhouette => {
   const box = pictureBox(stage, view, subject);
   const [edge, face]: [SurfacePoint[], FacePoint[]] = [[], []];
   if (!box) return { edge, face };
-  const step: readonly [number, number] = [(box[2] - box[0]) / grid, (box[3] - box[1]) / grid];
+  const [columns, rows] = gridOf(view, box);
+  const step: readonly [number, number] = [(box[2] - box[0]) / columns, (box[3] - box[1]) / rows];
   const look = (x: number, y: number) => surfaceAlong(stage, view.position, viewDirection(view, x, y));
   const at = (i: number, j: number) => [box[0] + (i + 0.5) * step[0], box[1] + (j + 0.5) * step[1]] as const;
-  const seen = Array.from({ length: grid * grid }, (_, k) => look(...at(k % grid, Math.floor(k / grid))));
+  const seen = Array.from({ length: columns * rows }, (_, k) => look(...at(k % columns, Math.floor(k / columns))));
   const hit = (i: number, j: number) => {
-    const inside = i >= 0 && j >= 0 && i < grid && j < grid;
-    return inside ? seen[j * grid + i] : look(...at(i, j));
+    const inside = i >= 0 && j >= 0 && i < columns && j < rows;
+    return inside ? seen[j * columns + i] : look(...at(i, j));
   };
-  for (let j = 0; j < grid; j++)
-    for (let i = 0; i < grid; i++) {
-      const own = seen[j * grid + i];
+  for (let j = 0; j < rows; j++)
+    for (let i = 0; i < columns; i++) {
+      const own = seen[j * columns + i];
       if (own?.subject !== subject) continue;
       const direction = viewDirection(view, ...at(i, j));
       face.push({ point: own, areaSquareMetres: areaBehind(view, step, direction, own) });
@@ -95,8 +108,8 @@ const toEdge = (
   subject: number,
 ): SurfacePoint => {
   let [a, b, best] = [inside, outside, start];
-  for (let n = 0; n < halvings; n++) {
-    const middle = [(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] as const;
+  for (let n = 0; n < steps; n++) {
+    const middle = [a[0] + cut * (b[0] - a[0]), a[1] + cut * (b[1] - a[1])] as const;
     const met = look(...middle);
     if (met?.subject === subject) [a, best] = [middle, met];
     else b = middle;

@@ -4,6 +4,7 @@ import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
 import type { Harness } from '../browser/harness/main.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
+import { sweepLine, sweepTimes } from './sweep.ts';
 
 // Benches, apart from the tests: times as ratios within one run. Prints a table, keeps JSON in .reports/bench.json.
 const outDir = '.reports/harness';
@@ -28,6 +29,7 @@ const browser = await chromium.launch({
 const page = await browser.newPage();
 await page.goto(server.resolvedUrls?.local[0] ?? '');
 const times = await page.evaluate(() => (window as unknown as { harness: Harness }).harness.movedLamp(1280, 720));
+const sweep = await sweepTimes(page);
 await browser.close();
 await server.close();
 
@@ -36,7 +38,10 @@ const mostRatio = 1.5;
 const ratio = times.movedFullMs / times.sampleMs;
 mkdirSync('.reports', { recursive: true });
 const parse = lm63ParseTimes();
-writeFileSync('.reports/bench.json', JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse }, null, 2));
+writeFileSync(
+  '.reports/bench.json',
+  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep }, null, 2),
+);
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
 console.log(
@@ -54,6 +59,7 @@ console.log(
 console.log(
   `Photometric file of ${(parse.bytes / 1e6).toFixed(2)} MB, ${parse.values} values: ${parse.firstMs.toFixed(0)} ms at first, ${parse.medianMs.toFixed(0)} ms once warm (bar: 100 ms)`,
 );
+console.log(sweepLine(sweep));
 if (ratio > mostRatio) {
   console.error(`The moved lamp took ${ratio.toFixed(2)} x a sample; the bar is ${mostRatio} x.`);
   process.exitCode = 1;

@@ -113,22 +113,6 @@ describe('the main job in the page', () => {
     await app.page.close();
   });
 
-  it('two schemes stand side by side, each with its own light', async () => {
-    const app = await AppPage.open(browser);
-    await app.page.getByLabel('Compare with').selectOption('front');
-    await app.settled();
-    const names = await app.page.locator('.picture-names span').allInnerTexts();
-    expect(names).toEqual(['Side', 'Front']);
-    await app.keepScreenshot('stones-side-beside-front');
-    // the cautions of both are read, each under its name
-    await expect.poll(() => app.page.locator('.cautions h2').allInnerTexts()).toEqual(['Side', 'Front']);
-    expect(await app.caution('near-axis').count()).toBe(1);
-    const { counters } = await app.probe();
-    expect(Object.keys(counters.light).sort()).toEqual(['front/key', 'side/key', 'sky']);
-    expect(app.faults).toEqual([]);
-    await app.page.close();
-  });
-
   it('the walkaround shows where lamp and camera stand, and the plan comes back', async () => {
     const app = await AppPage.open(browser, { samples: 1 });
     await app.settled();

@@ -63,6 +63,7 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
 
   it('finishes, tells how far it is, and every picture is another', async () => {
     await button('Start').click();
+    await app.page.locator('.sweep-progress').waitFor();
     const told = new Set<string>();
     for (let words = await progress(); words !== null; words = await progress()) {
       told.add(words);

@@ -9,12 +9,7 @@ export const PairBar = ({ kind, pair: { a, b, options } }: { kind: 'wipe' | 'dif
   return (
     <div className="pair-bar">
       <Choice label="A" value={a.id} options={options} onChange={(id) => choose(id, id === b.id ? a.id : b.id)} />
-      <Choice
-        label={kind === 'wipe' ? 'B' : 'against B'}
-        value={b.id}
-        options={options}
-        onChange={(id) => choose(id === a.id ? b.id : a.id, id)}
-      />
+      <Choice label="B" value={b.id} options={options} onChange={(id) => choose(id === a.id ? b.id : a.id, id)} />
     </div>
   );
 };

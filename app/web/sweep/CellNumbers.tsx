@@ -15,7 +15,7 @@ const rowsOf = (kind: SweepKind, cell: SweepCell, { reading }: CellReading): [la
   return [
     [
       'Lamp',
-      `${clock} · ${metresText(distanceMetres)} off · ${metresText(cell.pass.waypoints[0]?.position[2] ?? 0)} up`,
+      `${clock} · ${metresText(distanceMetres)} away · ${metresText(cell.pass.waypoints[0]?.position[2] ?? 0)} up`,
     ],
     ['Off the axis', `${Math.round(offAxisDegrees)}° · ${sideWord(offAxisDegrees)}`],
     [

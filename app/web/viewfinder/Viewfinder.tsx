@@ -13,6 +13,7 @@ import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
 import { DepthLine } from './DepthLine.tsx';
 import { LightLine } from './LightLine.tsx';
+import { RatioLine } from './RatioLine.tsx';
 import { StarLine } from './StarLine.tsx';
 
 const able = canDrawPicture();
@@ -72,6 +73,7 @@ export const Viewfinder = () => {
         <LightLine />
         <DepthLine />
         <StarLine />
+        <RatioLine />
       </div>
     </section>
   );

@@ -5,6 +5,7 @@ import { fitSheet, sheetLimits } from '../../../app/web/sheets/fit-sheet.ts';
 import { settingWords } from '../../../app/web/sheets/setting-words.ts';
 import { cellsOf, type Sheet } from '../../../app/web/sheets/sheet.ts';
 import { type MeasureText, type SheetBox, sheetLayout } from '../../../app/web/sheets/sheet-layout.ts';
+import { sweepSheet } from '../../../app/web/sheets/sweep-sheet.ts';
 import { wrapWords } from '../../../app/web/sheets/wrap-words.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 
@@ -185,5 +186,57 @@ describe('compareSheet', () => {
     expect(same?.lines[0]).toBe('Key · 3:00 · 6.0 m · knee');
     expect(changed?.lines[0]).toContain('f/5.6');
     expect(changed?.lines[0]).toContain('ISO 800');
+  });
+});
+
+describe('sweepSheet', () => {
+  const [scheme] = setup.schemes;
+  if (!scheme) throw new Error('no scheme');
+  const cellsNamed = (row: string, count: number) =>
+    Array.from({ length: count }, (_, i) => ({ screen: `${row}/${i}`, name: `${i}:00`, lines: [`${i}°`] }));
+  const described = {
+    title: 'Key · round the clock',
+    groups: [
+      { name: 'knee · 0.5 m', cells: cellsNamed('knee', 12) },
+      { name: 'hip · 1 m', cells: cellsNamed('hip', 12) },
+    ],
+  };
+  const pictureOf = (screen: string) => ({
+    setup,
+    scheme,
+    isUnlit: false,
+    screen,
+    look: 'picture' as const,
+    against: null,
+    marksFull: false,
+  });
+
+  it('keeps rows and order, six cells side by side, all plans to one scale', () => {
+    const sheet = sweepSheet({ described, pictureOf, frame: null, samples: 16 });
+    expect(sheet?.columns).toBe(6);
+    expect(sheet?.fileName).toBe('three-stones-sweep');
+    expect(sheet?.groups.map(({ name }) => name)).toEqual(['knee · 0.5 m', 'hip · 1 m']);
+    const cells = sheet ? cellsOf(sheet) : [];
+    expect(cells.map(({ picture }) => picture.screen)).toEqual(
+      described.groups.flatMap((group) => group.cells.map(({ screen }) => screen)),
+    );
+    expect(new Set(cells.map(({ plan }) => plan?.view)).size).toBe(1);
+  });
+
+  it('fits at every width that may be chosen', () => {
+    const sheet = sweepSheet({ described, pictureOf, frame: null, samples: 16 });
+    if (!sheet) throw new Error('nothing in it');
+    for (const width of [640, 1920, 4096]) expect(fitSheet(sheet, width, measure)).toHaveProperty('layout');
+  });
+
+  it('leaves out cells without a picture; there is none of nothing', () => {
+    const only = sweepSheet({
+      described,
+      pictureOf: (screen) => (screen === 'hip/3' ? pictureOf(screen) : null),
+      frame: null,
+      samples: 16,
+    });
+    expect(only && cellsOf(only).map(({ name }) => name)).toEqual(['3:00']);
+    expect(sweepSheet({ described, pictureOf: () => null, frame: null, samples: 16 })).toBeNull();
   });
 });

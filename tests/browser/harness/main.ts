@@ -4,9 +4,11 @@ import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import type { Response } from '../../../core/camera/response.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import type { PassPlace } from '../../../core/sweep/pass-at.ts';
 import { layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
+import { benchSweep } from './bench-sweep.ts';
 
 /** What tests call on this page: the app's renderer without the app. */
 export interface Harness {
@@ -27,6 +29,8 @@ export interface Harness {
   map(midGreyRatios: number[], others: number[] | null): number[];
   /** Times of a moved lamp over 31,000 triangles. */
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
+  /** Times of a sweep of one pass, small tiles against a sample at full size. */
+  sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
 }
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
@@ -105,6 +109,7 @@ const onScreen = (
 
 const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
+  sweep: (setupText, place) => benchSweep(gl, setupText, place),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, [frameId], { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),

@@ -1,0 +1,22 @@
+import { useFrame } from '../state/app-store.ts';
+import { useReport } from '../state/reports.ts';
+import { signed } from '../ui/words.ts';
+
+/** By how much the main light leads in this frame, and what all its light together makes of the patch. */
+export const RatioLine = () => {
+  const frame = useFrame();
+  const report = useReport()?.frames.find(({ id }) => id === frame.id);
+  if (!report) return null;
+  const { keyToFillStops, keyPassId, fillPassId, patch } = report;
+  const nameOf = (id: string | null) => frame.passes.find((pass) => pass.id === id)?.name ?? 'moon and sky';
+  return (
+    <>
+      {keyToFillStops !== null && (
+        <span>
+          {nameOf(keyPassId)} to {nameOf(fillPassId)} {signed(keyToFillStops)} stops
+        </span>
+      )}
+      {patch && <span>Patch in all light: contrast {patch.rmsContrast.toFixed(2)}</span>}
+    </>
+  );
+};
