@@ -9,11 +9,20 @@ const rooms: readonly (readonly [Room, string, string])[] = [
 /** What fills the left of the page. */
 export const RoomChoice = () => {
   const room = useSession((state) => state.room);
+  // a lesson that asks for a shadow is not to be answered by a look elsewhere
+  const isAsking = useSession((state) => state.hidesAnswer);
   const { set } = useSession.getState();
   return (
     <div className="choices" role="group" aria-label="What is shown">
       {rooms.map(([id, name, title]) => (
-        <button key={id} type="button" title={title} aria-pressed={room === id} onClick={() => set({ room: id })}>
+        <button
+          key={id}
+          type="button"
+          title={title}
+          aria-pressed={room === id}
+          disabled={isAsking && room !== id}
+          onClick={() => set({ room: id })}
+        >
           {name}
         </button>
       ))}

@@ -232,7 +232,7 @@ describe('schemes side by side', () => {
     await close();
   });
 
-  it('three lenses are made in one step, each tile with its own camera, and undo takes them away', async () => {
+  it('three lenses are made in one step, each with its own camera, which goes back for a longer lens; undo takes them away', async () => {
     await open();
     await drop('Make').click();
     await app.page.getByRole('button', { name: 'Lenses 24 · 50 · 85 mm' }).click();
@@ -240,7 +240,17 @@ describe('schemes side by side', () => {
     expect(await names()).toEqual(['Side · 24 mm', 'Side · 50 mm', 'Side · 85 mm', 'Unlit']);
     const [wide, long] = [await pixels(tile('side-2')), await pixels(tile('side-4'))];
     expect(differingShare(wide, long)).toBeGreaterThan(0.05);
-    await button('Undo').click();
+    await app.page.locator('.slip-head', { hasText: 'Own camera' }).click();
+    const north = async () => Number(await app.page.getByLabel('North', { exact: true }).inputValue());
+    expect(await north()).toBe(0);
+    await app.page.getByLabel('Other lens').fill('48');
+    await app.page.keyboard.press('Enter');
+    expect(await app.page.getByLabel('Focal length').inputValue()).toBe('48');
+    // twice the lens, twice as far from the stone: 8 m more, but for the height
+    expect(Math.abs((await north()) + 8)).toBeLessThan(0.05);
+    await button('The setup’s camera').click();
+    expect(await app.page.getByLabel('Focal length').inputValue()).toBe('24');
+    for (let i = 0; i < 3; i++) await button('Undo').click();
     expect(await names()).toEqual(['Side', 'Front', 'Three-quarter back', 'Back', 'Unlit']);
     await close();
   });

@@ -2,6 +2,7 @@ import { SaveSheet } from '../sheets/SaveSheet.tsx';
 import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { MakeSchemes } from './MakeSchemes.tsx';
+import { MarkDrop } from './MarkDrop.tsx';
 import { SchemeChecks } from './SchemeChecks.tsx';
 import { sheetOfTiles } from './sheet-of-tiles.ts';
 
@@ -13,7 +14,7 @@ const views = [
 
 /** How schemes are compared, which of them, and what is held alike. */
 export const CompareBar = () => {
-  const { pair, showsUnlit, locksExposure, isWide, marks, set, mark } = useSession();
+  const { pair, showsUnlit, locksExposure, isWide, set } = useSession();
   return (
     <div className="compare-bar">
       <div className="choices" role="group" aria-label="How they are compared">
@@ -31,17 +32,12 @@ export const CompareBar = () => {
       <div className="choices">
         <SchemeChecks />
         <MakeSchemes />
+        {pair?.kind !== 'difference' && <MarkDrop />}
         {!pair && <SaveSheet describe={sheetOfTiles} />}
       </div>
       <div className="compare-checks">
         {!pair && <Check label="Unlit" isOn={showsUnlit} onChange={(isOn) => set({ showsUnlit: isOn })} />}
         <Check label="Lock exposure" isOn={locksExposure} onChange={(isOn) => set({ locksExposure: isOn })} />
-        {pair?.kind !== 'difference' && (
-          <>
-            <Check label="Levels" isOn={marks.levels} onChange={(isOn) => mark('levels', isOn)} />
-            {!marks.levels && <Check label="Mark burnt" isOn={marks.full} onChange={(isOn) => mark('full', isOn)} />}
-          </>
-        )}
         <Check label="Tiles only" isOn={isWide} onChange={(isOn) => set({ isWide: isOn })} />
       </div>
     </div>

@@ -61,6 +61,7 @@ const CardLost = () =>
 /** Schemes of one setup side by side or laid over each other, with camera and exposure alike. */
 export const CompareRoom = () => {
   const pair = useSession((state) => state.pair);
+  const hidesAnswer = useSession((state) => state.hidesAnswer);
   const showsLevels = useSession((state) => state.marks.levels && state.pair?.kind !== 'difference');
   return (
     <section className="compare" aria-label="Compare">
@@ -69,7 +70,8 @@ export const CompareRoom = () => {
       <ExposureNote />
       {showsLevels && <LevelKey of="levels" words="stops from mid-grey" />}
       {!able && <NoPicture />}
-      {able && pair ? <PairOnPage chosen={pair} /> : <Tiles />}
+      {hidesAnswer && <p className="quiet">Hidden until you have pointed.</p>}
+      {!hidesAnswer && (able && pair ? <PairOnPage chosen={pair} /> : <Tiles />)}
       {able && <CardLost />}
       <FrameLine />
     </section>

@@ -1,5 +1,6 @@
 import { type HTMLAttributes, useState } from 'react';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
@@ -62,7 +63,6 @@ export const Tile = (props: TileProps) => {
             {name}
           </button>
         )}
-        {scheme.camera && <span className="quiet">{scheme.camera.focalLengthMm} mm, own camera</span>}
         <span className="tile-steps">
           {(
             [
@@ -86,15 +86,19 @@ export const Tile = (props: TileProps) => {
             type="button"
             disabled={setup.schemes.length >= maxSchemes}
             aria-label={`Duplicate ${name}`}
+            title="duplicate"
             onClick={() => duplicateHere(id)}
           >
-            Duplicate
+            <svg viewBox="0 0 14 14" width={13} height={13} aria-hidden="true">
+              <path d="M4.5 4.5H13V13H4.5ZM1 9.5V1H9.5" />
+            </svg>
           </button>
         </span>
       </header>
       {able && (
         <div className="tile-picture" style={{ aspectRatio: widthMm / heightMm }}>
           <Screen name={`tile/${id}`} label={`Picture: ${name}`} onSize={onSize} />
+          <PictureMarks schemeId={id} />
         </div>
       )}
       <div className="tile-foot">

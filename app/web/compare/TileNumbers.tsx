@@ -2,6 +2,7 @@ import type { Caution } from '../../../core/cautions/caution.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useReports } from '../state/reports.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
+import { threeFigures } from '../ui/words.ts';
 import { tileWords } from './tile-rows.ts';
 
 /** Each kind of caution once, with how often it comes. */
@@ -25,6 +26,7 @@ export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
   const report = useReports((state) => state.byScheme[scheme.id]);
   if (!report) return <p className="tile-numbers quiet">working it out…</p>;
   const { passes, keyName, rows } = tileWords(scheme, report, shown);
+  const { camera } = scheme;
   const kinds = kindsOf(report.cautions);
   return (
     <div className="tile-numbers">
@@ -46,6 +48,11 @@ export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
             </div>
           ))}
         </dl>
+      )}
+      {camera && (
+        <p className="quiet">
+          own camera · {threeFigures(camera.focalLengthMm)} mm · {camera.position[2].toFixed(1)} m
+        </p>
       )}
       {kinds.length > 0 && (
         <ul className="tile-cautions" aria-label="Cautions">

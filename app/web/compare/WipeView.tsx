@@ -1,4 +1,5 @@
 import { type CSSProperties, type PointerEvent, useMemo, useState } from 'react';
+import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Progress } from '../picture/Progress.tsx';
 import { Screen } from '../picture/Screen.tsx';
 import { maxSamples } from '../picture/samples.ts';
@@ -47,8 +48,10 @@ export const WipeView = ({ pair: { a, b } }: { pair: PairOfSides }) => {
         onPointerMove={follow}
       >
         <Screen name="wipe/b" label={`Picture: ${b.name}`} onSize={onSize} />
+        {!b.light.isUnlit && <PictureMarks schemeId={b.id} />}
         <div className="wipe-upper" style={{ clipPath: `inset(0 ${100 - percent}% 0 0)` }}>
           <Screen name="wipe/a" label={`Picture: ${a.name}`} onSize={onSize} />
+          {!a.light.isUnlit && <PictureMarks schemeId={a.id} />}
         </div>
         <span className="wipe-line" style={{ left: `${percent}%` }} aria-hidden="true" />
         <span className="pair-name">{a.name}</span>

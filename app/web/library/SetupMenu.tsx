@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
-import { samples } from '../state/samples.ts';
+import { lessons, samples } from '../state/samples.ts';
 import { openFile } from './open-file.ts';
 import { saveFile } from './save-file.ts';
 
@@ -10,7 +10,18 @@ export const SetupMenu = () => {
   const menu = useRef<HTMLDetailsElement>(null);
   const picker = useRef<HTMLInputElement>(null);
   const close = () => menu.current?.removeAttribute('open');
-  const { open } = useApp.getState();
+  const { open, tell } = useApp.getState();
+  const openLesson = async ({ name, load }: (typeof lessons)[number]) => {
+    close();
+    try {
+      open(await load());
+    } catch {
+      tell({
+        tone: 'problem',
+        text: `The lesson “${name}” could not be fetched. Try again with the network on. Your present setup is unchanged.`,
+      });
+    }
+  };
   const save = () => {
     close();
     saveFile();
@@ -41,6 +52,13 @@ export const SetupMenu = () => {
             Sample: {name}
           </button>
         ))}
+        <h3>Lessons</h3>
+        {lessons.map((lesson) => (
+          <button key={lesson.id} type="button" data-lesson={lesson.id} onClick={() => void openLesson(lesson)}>
+            {lesson.name}
+          </button>
+        ))}
+        <h3>Your own</h3>
         <button type="button" onClick={() => picker.current?.click()}>
           Open a file…
         </button>

@@ -31,6 +31,7 @@ export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet |
       const sheet = describe();
       const outcome = sheet && (await saveSheetFile(sheet, width, watch));
       if (outcome) tell(outcome);
+      if (outcome?.tone === 'done') menu.current?.removeAttribute('open');
     });
   const print = () =>
     run(async (watch) => {
@@ -45,7 +46,7 @@ export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet |
   return (
     <details
       ref={menu}
-      className="menu sheet-menu"
+      className="sheet-menu"
       onKeyDown={(event) => event.key === 'Escape' && menu.current?.removeAttribute('open')}
     >
       <summary>{prints ? 'Save or print' : 'Save'}</summary>

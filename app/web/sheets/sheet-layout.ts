@@ -117,7 +117,8 @@ export const sheetLayout = (sheet: Sheet, widthPixels: number, measure: MeasureT
   if (sheet.subtitle) y = put([sheet.subtitle], { ...across, y }, { isQuiet: true });
   for (const group of sheet.groups) {
     y += gap;
-    if (group.name) y = put([group.name], { ...across, y }, { sizePixels: letters * 1.2, isStrong: true });
+    if (group.name)
+      y = put([group.name], { ...across, y }, { sizePixels: letters * 1.2, isStrong: true }) + Math.round(letters / 2);
     for (let first = 0; first < group.cells.length; first += columns) {
       const row = group.cells.slice(first, first + columns);
       const top = first > 0 ? y + gap : y;
