@@ -13,6 +13,7 @@ import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { useApp } from './state/app-store.ts';
 import { useReport } from './state/reports.ts';
+import { fetchLessons } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { Notice } from './ui/Notice.tsx';
@@ -54,10 +55,13 @@ const useUnsavedGuard = () => {
   }, []);
 };
 
-/** Fetched once the page is at rest, so that it is there when the network is not. */
-const useEarlyWalkaround = () => {
+/** What comes in files of its own is fetched once the page is at rest, so that it is there when the network is not. */
+const useEarlyFiles = () => {
   useEffect(() => {
-    const timer = setTimeout(() => void loadWalkaround().catch(() => undefined), 4000);
+    const timer = setTimeout(() => {
+      void loadWalkaround().catch(() => undefined);
+      void fetchLessons();
+    }, 4000);
     return () => clearTimeout(timer);
   }, []);
 };
@@ -93,7 +97,7 @@ const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.
 export const App = () => {
   useKeys();
   useUnsavedGuard();
-  useEarlyWalkaround();
+  useEarlyFiles();
   const notice = useApp((state) => state.notice);
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);

@@ -1,5 +1,6 @@
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { useSession } from '../state/session.ts';
 import { metresText, percentText, signed, threeFigures } from '../ui/words.ts';
 import { CountLine } from './CountLine.tsx';
 
@@ -58,6 +59,7 @@ const againstText = (apartDegrees: number): string => {
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
 export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
   const { target, rim, relief, shadows, agreement } = reading;
+  const hidesAnswer = useSession((state) => state.hidesAnswer);
   const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
   const shadowText = (shadow: PassReading['shadows'][number]) => {
     const length = shadow.endless ? 'endless: lamp below its top' : `${threeFigures(shadow.lengthMetres ?? 0)} m`;
@@ -128,7 +130,7 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
           ? 'the camera does not see the subject'
           : `${Math.round(100 * rim.litShare)} % lit${rim.rimToFaceStops === null ? '' : ` · ${signed(rim.rimToFaceStops)} stops to the face`}`}
       </dd>
-      {shadows.slice(0, 6).map((shadow) => (
+      {(hidesAnswer ? [] : shadows.slice(0, 6)).map((shadow) => (
         <div key={shadow.subjectId} className="row">
           <dt>Shadow of {name(shadow.subjectId)}</dt>
           <dd>{shadowText(shadow)}</dd>

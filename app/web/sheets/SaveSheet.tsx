@@ -19,7 +19,7 @@ interface Printed {
 }
 
 /** Takes what a room shows out of the page: as one PNG, or on paper. `describe` is asked when a button is pressed. */
-export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet | null; prints?: boolean }) => {
+export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
   const menu = useRef<HTMLDetailsElement>(null);
   const [width, setWidth] = useState(1920);
   const [printed, setPrinted] = useState<Printed | null>(null);
@@ -49,7 +49,7 @@ export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet |
       className="sheet-menu"
       onKeyDown={(event) => event.key === 'Escape' && menu.current?.removeAttribute('open')}
     >
-      <summary>{prints ? 'Save or print' : 'Save'}</summary>
+      <summary>Save or print</summary>
       <div className="menu-list" role="group" aria-label="Sheet">
         <p>Pictures, plans and numbers on one sheet. Nothing leaves this machine.</p>
         <NumberField
@@ -66,11 +66,9 @@ export const SaveSheet = ({ describe, prints = true }: { describe: () => Sheet |
           <button type="button" disabled={isBusy} onClick={save}>
             Save PNG
           </button>
-          {prints && (
-            <button type="button" disabled={isBusy} onClick={print}>
-              Print
-            </button>
-          )}
+          <button type="button" disabled={isBusy} onClick={print}>
+            Print
+          </button>
           {isBusy && (
             <button type="button" onClick={cancel}>
               Cancel

@@ -16,50 +16,42 @@ export const samples: readonly (Named & { readonly load: () => Setup })[] = [
   { id: 'turf-hut', name: 'Turf-roofed hut', load: () => parseSetup(turfHut) },
 ];
 
-const parseFile = async (file: Promise<{ readonly default: string }>): Promise<Setup> =>
-  parseSetup((await file).default);
+type SetupText = Promise<{ readonly default: string }>;
+
+/** A lesson in a file of its own. */
+const inFile = (id: string, name: string, fetchText: () => SetupText) => ({
+  id,
+  name,
+  fetchText,
+  load: async () => parseSetup((await fetchText()).default),
+});
 
 /** The lessons, in the order in which they build on each other. Each comes in a file of its own, when it is asked for. */
-export const lessons: readonly (Named & { readonly load: () => Promise<Setup> })[] = [
-  {
-    id: 'flat-to-relief',
-    name: 'Flat to relief',
-    load: () => parseFile(import('../../../assets/setups/lesson-flat-to-relief.json?raw')),
-  },
-  {
-    id: 'high-and-low',
-    name: 'High and low',
-    load: () => parseFile(import('../../../assets/setups/lesson-high-and-low.json?raw')),
-  },
+export const lessons: readonly (Named & {
+  readonly load: () => Promise<Setup>;
+  readonly fetchText: (() => SetupText) | null;
+})[] = [
+  inFile('flat-to-relief', 'Flat to relief', () => import('../../../assets/setups/lesson-flat-to-relief.json?raw')),
+  inFile('high-and-low', 'High and low', () => import('../../../assets/setups/lesson-high-and-low.json?raw')),
   {
     id: 'out-from-the-wall',
     name: 'Out from the wall, low to the ground',
     // the sample is the lesson; it is here already
+    fetchText: null,
     load: async () => parseSetup(drystoneWall),
   },
-  {
-    id: 'reflectance',
-    name: 'Reflectance',
-    load: () => parseFile(import('../../../assets/setups/lesson-reflectance.json?raw')),
-  },
-  {
-    id: 'ratio-ladder',
-    name: 'Ratio ladder',
-    load: () => parseFile(import('../../../assets/setups/lesson-ratio-ladder.json?raw')),
-  },
-  {
-    id: 'hard-and-soft',
-    name: 'Hard and soft',
-    load: () => parseFile(import('../../../assets/setups/lesson-hard-and-soft.json?raw')),
-  },
-  {
-    id: 'near-and-far',
-    name: 'Near and far',
-    load: () => parseFile(import('../../../assets/setups/lesson-near-and-far.json?raw')),
-  },
-  {
-    id: 'rim-and-separation',
-    name: 'Rim and separation',
-    load: () => parseFile(import('../../../assets/setups/lesson-rim-and-separation.json?raw')),
-  },
+  inFile('reflectance', 'Reflectance', () => import('../../../assets/setups/lesson-reflectance.json?raw')),
+  inFile('ratio-ladder', 'Ratio ladder', () => import('../../../assets/setups/lesson-ratio-ladder.json?raw')),
+  inFile('hard-and-soft', 'Hard and soft', () => import('../../../assets/setups/lesson-hard-and-soft.json?raw')),
+  inFile('near-and-far', 'Near and far', () => import('../../../assets/setups/lesson-near-and-far.json?raw')),
+  inFile(
+    'rim-and-separation',
+    'Rim and separation',
+    () => import('../../../assets/setups/lesson-rim-and-separation.json?raw'),
+  ),
 ];
+
+/** Fetches the files of the lessons, so that they are there when the network is not. */
+export const fetchLessons = async (): Promise<void> => {
+  await Promise.allSettled(lessons.map(({ fetchText }) => fetchText?.()));
+};

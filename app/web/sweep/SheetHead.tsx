@@ -2,7 +2,6 @@ import { SaveSheet } from '../sheets/SaveSheet.tsx';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { isSweeping, type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { hasChanged, sweptPass } from './has-changed.ts';
-import { printSheet } from './print-sheet.ts';
 import { SweepProgress } from './SweepProgress.tsx';
 import { sheetTitle } from './sheet-of.ts';
 import { sheetToSave } from './sheet-to-save.ts';
@@ -28,12 +27,7 @@ export const SheetHead = ({ run }: { run: SweepRun }) => {
           )}
         </span>
       )}
-      {!isBusy && (
-        <button type="button" className="small sheet-print" onClick={printSheet}>
-          Print
-        </button>
-      )}
-      {!isBusy && <SaveSheet describe={() => sheetToSave(run)} prints={false} />}
+      {!isBusy && <SaveSheet describe={() => sheetToSave(run)} />}
     </header>
   );
 };
