@@ -13,7 +13,7 @@ export const RoomChoice = () => {
   const isAsking = useSession((state) => state.hidesAnswer);
   const { set } = useSession.getState();
   return (
-    <div className="choices" role="group" aria-label="What is shown">
+    <div className="choices rooms" role="group" aria-label="What is shown">
       {rooms.map(([id, name, title]) => (
         <button
           key={id}

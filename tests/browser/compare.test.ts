@@ -243,7 +243,7 @@ describe('schemes side by side', () => {
     await app.page.locator('.slip-head', { hasText: 'Own camera' }).click();
     const north = async () => Number(await app.page.getByLabel('North', { exact: true }).inputValue());
     expect(await north()).toBe(0);
-    await app.page.getByLabel('Other lens').fill('48');
+    await app.page.getByLabel('Other lens', { exact: true }).fill('48');
     await app.page.keyboard.press('Enter');
     expect(await app.page.getByLabel('Focal length').inputValue()).toBe('48');
     // twice the lens, twice as far from the stone: 8 m more, but for the height
