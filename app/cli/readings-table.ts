@@ -2,25 +2,14 @@ import { type FrameReport, reportScheme, type SchemeReport } from '../../core/ca
 import type { PassReading } from '../../core/readings/pass-reading.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../core/units/body-height.ts';
-import { worldFromDocument } from '../../core/world/axes.ts';
-import { placeOnPath } from '../../core/world/world.ts';
+import { alignedRows } from './align-rows.ts';
+import { grazingText, patchText, rimText, withSign } from './reading-texts.ts';
 
 const heads = ['frame, pass', 'clock', 'distance', 'lamp height', 'light', 'level', 'time', 'count', 'rim', 'grazing'];
 /** Columns that read better from the left; numbers stand at the right. */
 const leftColumns = new Set([0, 3, 8]);
 
-const withSign = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
 const figures = (value: number): string => (value === 0 || value >= 10 ? value.toFixed(0) : value.toPrecision(2));
-
-/** Height of the lamp over the ground half-way through its on-time, as the readings take it. */
-const lampHeightMetres = ({ waypoints, on, off }: Pass): number => {
-  const path = waypoints.map(({ time, position, aim }) => ({
-    seconds: time,
-    position: worldFromDocument(position),
-    aim: worldFromDocument(aim),
-  }));
-  return placeOnPath(path, (on + off) / 2).position[1];
-};
 
 /** What to count for the night level, or by how much no count will do. */
 const countText = ({ spoken, missStops, seconds, advice }: PassReading['count']): string => {
@@ -30,23 +19,13 @@ const countText = ({ spoken, missStops, seconds, advice }: PassReading['count'])
   return advice.length > 0 ? 'other level' : 'stays lit';
 };
 
-const rimText = ({ litShare, rimToFaceStops }: PassReading['rim']): string => {
-  if (litShare === null) return 'not seen';
-  const share = `${(litShare * 100).toFixed(0)} % lit`;
-  return rimToFaceStops === null ? share : `${share}, ${withSign(rimToFaceStops)} stops`;
-};
-
-const grazingText = ({ grazingDegrees, target }: PassReading['relief']): string =>
-  `${grazingDegrees.toFixed(0)}° / ${target ? `${target.grazingDegrees.toFixed(0)}°` : '-'}`;
-
 const cells = (frame: Frame, pass: Pass, reading: PassReading): string[] => {
-  const height = lampHeightMetres(pass);
-  const { target } = reading;
+  const { target, lampHeightMetres } = reading;
   return [
     `${frame.name}, ${pass.name}`,
     reading.clock,
     `${reading.distanceMetres.toFixed(1)} m`,
-    `${bodyHeightWord(height)}, ${height.toFixed(2)} m`,
+    `${bodyHeightWord(lampHeightMetres)}, ${lampHeightMetres.toFixed(2)} m`,
     target ? `${figures(target.illuminanceLux)} lx` : 'sky',
     target && target.stops !== null ? `${withSign(target.stops)} stops` : 'none',
     `${Number((pass.off - pass.on).toPrecision(3))} s`,
@@ -54,17 +33,6 @@ const cells = (frame: Frame, pass: Pass, reading: PassReading): string[] => {
     rimText(reading.rim),
     grazingText(reading.relief),
   ];
-};
-
-/** Pads the cells so that columns stand under each other. */
-const aligned = (rows: readonly (readonly string[])[]): ((row: readonly string[]) => string) => {
-  const width = (text: string) => [...text].length;
-  const widths = heads.map((head, c) => Math.max(width(head), ...rows.map((row) => width(row[c] as string))));
-  const fill = (text: string, c: number) => {
-    const blank = ' '.repeat((widths[c] as number) - width(text));
-    return leftColumns.has(c) ? text + blank : blank + text;
-  };
-  return (row) => `  ${row.map(fill).join('  ')}`.trimEnd();
 };
 
 const passRows = (scheme: Scheme, { frames }: SchemeReport): string[][] =>
@@ -81,9 +49,6 @@ const metres = (value: number | null): string =>
 const nameOf = (frame: Frame, passId: string | null): string =>
   frame.passes.find(({ id }) => id === passId)?.name ?? 'moon and sky';
 
-const patchText = ({ rmsContrast, shadowedShare }: NonNullable<PassReading['relief']['patch']>): string =>
-  `patch contrast ${rmsContrast.toFixed(2)}, ${(100 * shadowedShare).toFixed(0)} % in shadow`;
-
 /** A line under the table, where there is something to say. */
 const lineOf = (head: string, parts: readonly string[]): string[] =>
   parts.length > 0 ? [`  ${head}: ${parts.join('; ')}`] : [];
@@ -94,7 +59,7 @@ const passLines = (frame: Frame, reading: PassReading): string[] => {
   const light = [
     ...(evennessStops === null ? [] : [`even to ${evennessStops.toFixed(1)} stops`]),
     ...(fallOffStops === null ? [] : [`distance alone ${fallOffStops.toFixed(1)}`]),
-    ...(relief.patch ? [patchText(relief.patch)] : []),
+    ...(relief.patch ? [`patch contrast ${patchText(relief.patch)}`] : []),
   ];
   const shadow = Object.entries({ moon: agreement.moonDegrees, glow: agreement.glowDegrees }).flatMap(
     ([what, apart]) => (apart === null ? [] : [`${apart.toFixed(0)}° off the ${what}’s`]),
@@ -141,9 +106,11 @@ export const readingsTable = (setup: Setup): string[] => {
     });
     return { name: scheme.name, rows: passRows(scheme, report), frames };
   });
-  const line = aligned(tables.flatMap(({ rows }) => rows));
-  const table = (rows: string[][]) => (rows.length > 0 ? [heads, ...rows].map(line) : ['  no passes']);
-  return tables.flatMap(({ name, rows, frames }) => [name, ...table(rows), ...frames, '']);
+  const [head = '', ...lines] = alignedRows([heads, ...tables.flatMap(({ rows }) => rows)], leftColumns);
+  return tables.flatMap(({ name, rows, frames }) => {
+    const own = lines.splice(0, rows.length);
+    return [name, ...(own.length > 0 ? [head, ...own] : ['  no passes']), ...frames, ''];
+  });
 };
 
 /** What the columns mean. */

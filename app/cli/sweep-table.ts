@@ -1,6 +1,7 @@
 import type { PassReport } from '../../core/cautions/setup-report.ts';
 import { heightText, type SweepCell } from '../../core/sweep/cell.ts';
 import { alignedRows } from './align-rows.ts';
+import { grazingText, patchText, rimText, withSign } from './reading-texts.ts';
 
 /** A cell with what was read of it. */
 export interface ReadSweepCell extends PassReport {
@@ -10,8 +11,6 @@ export interface ReadSweepCell extends PassReport {
 /** Columns that read better from the left; numbers stand at the right. */
 const leftHeads = new Set(['cell', 'lamp height', 'rim', 'patch', 'cautions']);
 
-const withSign = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
-const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
 const shortNumber = (value: number): string => String(Number(value.toPrecision(3)));
 
 /** Level and time, and by how much they miss what was wanted. */
@@ -21,14 +20,6 @@ const lampText = ({ pass, missStops }: SweepCell): string => {
     ? set
     : `${set}, ${Math.abs(missStops).toFixed(1)} too ${missStops > 0 ? 'bright' : 'dark'}`;
 };
-
-const rimText = ({ litShare, rimToFaceStops }: PassReport['reading']['rim']): string => {
-  if (litShare === null) return 'not seen';
-  return rimToFaceStops === null ? percent(litShare) : `${percent(litShare)}, ${withSign(rimToFaceStops)}`;
-};
-
-const patchText = ({ patch }: PassReport['reading']['relief']): string =>
-  patch ? `${patch.rmsContrast.toFixed(2)}, ${percent(patch.shadowedShare)}` : 'no light';
 
 /** What of a table's columns hangs on the sweep. */
 interface TableOptions {
@@ -45,14 +36,14 @@ const lineOf = (
   return {
     ...(isPlaced ? {} : { cell: cell.column }),
     clock: reading.clock,
-    'lamp height': heightText(cell.pass.waypoints[0]?.position[2] ?? 0),
+    'lamp height': heightText(reading.lampHeightMetres),
     distance: `${reading.distanceMetres.toFixed(1)} m`,
     lamp: lampText(cell),
     light: target ? `${shortNumber(target.illuminanceLux)} lx` : 'sky',
     level: target && target.stops !== null ? withSign(target.stops) : 'none',
     rim: rimText(reading.rim),
-    grazing: `${relief.grazingDegrees.toFixed(0)}° / ${relief.target ? `${relief.target.grazingDegrees.toFixed(0)}°` : '-'}`,
-    ...(hasPatch ? { patch: patchText(relief) } : {}),
+    grazing: grazingText(relief),
+    ...(hasPatch ? { patch: relief.patch ? patchText(relief.patch) : 'not reached' } : {}),
     cautions: cautions.map(({ code }) => code.replaceAll('-', ' ')).join(', '),
   };
 };
@@ -62,7 +53,9 @@ const tableKey = ({ hasPatch }: TableOptions): string[] => [
   'Light and level: on the surface that the camera sees where the lamp is aimed; level in stops from mid-grey.',
   'Rim: share of the outline that is lit, and stops that it is brighter than the face.',
   'Grazing: angle of the light to level ground under the aim / to the surface at the aim.',
-  ...(hasPatch ? ['Patch: contrast of its light, and share of it in shadow.'] : []),
+  ...(hasPatch
+    ? ['Patch: standard deviation over mean of the drawn patch’s luminance, and share of it in shadow.']
+    : []),
 ];
 
 /** A sweep for people: one line a cell, then what there is to say about cells, then what the columns mean. */

@@ -136,7 +136,7 @@ export const App = () => {
           <div className="notes">
             <LessonPanel />
             <Cautions />
-            <Welcome />
+            {Left === Viewfinder && <Welcome />}
           </div>
         </div>
         <div className="right">

@@ -1,5 +1,5 @@
 import type { Setup } from '../setup/schema/setup.ts';
-import { wrapDegrees } from '../units/angle.ts';
+import { degreesApart } from '../units/angle.ts';
 import type { ShadowReading } from './shadow-reading.ts';
 
 /** Angles on the ground between the way a pass's shadow points and the way another light's does: 0 agrees, 180 is against. */
@@ -15,12 +15,6 @@ export type Ambient = Pick<Setup['place'], 'moonlight' | 'glowDomes'>;
 
 /** From here up a light stands so high that its shadow has no way to point; our choice. */
 const steepDegrees = 85;
-
-/** Angle between two bearings, 0 to 180. */
-const apart = (a: number, b: number): number => {
-  const turn = wrapDegrees(a - b);
-  return Math.min(turn, 360 - turn);
-};
 
 const brightestDome = ({ glowDomes }: Ambient): Ambient['glowDomes'][number] | null => {
   const [first = null, ...others] = glowDomes.filter(({ luminanceCdM2 }) => luminanceCdM2 > 0);
@@ -45,7 +39,7 @@ export const agreementReading = (
   const hasMoonShadow = moonlight && moonlight.illuminanceLux > 0 && moonlight.altitudeDegrees <= steepDegrees;
   const dome = brightestDome(ambient);
   // a light's shadow points the other way than the light stands
-  const against = (bearingDegrees: number) => apart(shadow.bearingDegrees, bearingDegrees + 180);
+  const against = (bearingDegrees: number) => degreesApart(shadow.bearingDegrees, bearingDegrees + 180);
   return {
     moonDegrees: hasMoonShadow ? against(moonlight.bearingDegrees) : null,
     glowDegrees: dome ? against(dome.bearingDegrees) : null,

@@ -1,7 +1,7 @@
 import { distance } from '../geometry/vec.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import { poseAt, type Source } from '../world/world.ts';
-import { countsAsLit, type FaceLight } from './face-light.ts';
+import { type FaceLight, litBy } from './face-light.ts';
 import { percentile } from './percentile.ts';
 import type { Silhouette } from './silhouette.ts';
 
@@ -43,7 +43,8 @@ const fallOff = ({ edge, face }: Silhouette, source: Source): number => {
  */
 export const evennessReading = (silhouette: Silhouette, light: FaceLight, source: Source): EvennessReading => {
   if (light.length === 0) return { evennessStops: null, fallOffStops: null, faceLitShare: null };
-  const lit = light.flatMap(({ point, lux }) => (countsAsLit(source, point, lux) ? [lux] : []));
+  const isLit = litBy(source);
+  const lit = light.flatMap(({ point, lux }) => (isLit(point, lux) ? [lux] : []));
   return {
     evennessStops: lit.length > 0 ? stopsFromRatio(percentile(lit, high) / percentile(lit, low)) : null,
     fallOffStops: fallOff(silhouette, source),

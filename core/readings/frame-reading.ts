@@ -1,6 +1,6 @@
 import type { Vec3 } from '../geometry/vec.ts';
-import type { World, WorldFrame } from '../world/world.ts';
-import { bestDose, type KeyToFill, keyToFill, type PassDose } from './key-to-fill.ts';
+import type { World, WorldFrame, WorldLight } from '../world/world.ts';
+import { bestDose, type FaceDoses, type KeyToFill, keyToFill, type PassDose } from './key-to-fill.ts';
 import { patchContrast } from './patch-reading.ts';
 import { sightOf } from './sight.ts';
 
@@ -23,10 +23,13 @@ export const frameReading = (
   corners: readonly Vec3[] | null,
 ): FrameReading => {
   const sight = sightOf(stage, view);
-  const ambient = lights.filter(({ source }) => source.kind !== 'lamp');
-  const ambientDose = (subjectId: string): number | null => {
+  const doseOn = (subjectId: string, isMeant: (light: WorldLight) => boolean): number | null => {
     const subject = stage.subjects.findIndex(({ id }) => id === subjectId);
-    return bestDose(ambient.map((light) => [light, sight.faceLight(subject, light.source)] as const));
+    return bestDose(lights.filter(isMeant).map((light) => [light, sight.faceLight(subject, light.source)] as const));
+  };
+  const doses: FaceDoses = {
+    ofPass: (passId, subjectId) => doseOn(subjectId, ({ id, source }) => source.kind === 'lamp' && id === passId),
+    ofAmbient: (subjectId) => doseOn(subjectId, ({ source }) => source.kind !== 'lamp'),
   };
   const contrast =
     corners &&
@@ -34,5 +37,5 @@ export const frameReading = (
       sight.patch(corners),
       lights.map((light) => [light, sight.patchLight(corners, light.source).lux] as const),
     );
-  return { ...keyToFill(passes, ambientDose), patch: contrast === null ? null : { rmsContrast: contrast } };
+  return { ...keyToFill(passes, doses), patch: contrast === null ? null : { rmsContrast: contrast } };
 };

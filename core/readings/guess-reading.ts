@@ -1,5 +1,5 @@
 import type { GroundPoint } from '../geometry/hull.ts';
-import { degreesFromRadians, wrapDegrees } from '../units/angle.ts';
+import { degreesApart, degreesFromRadians, wrapDegrees } from '../units/angle.ts';
 import type { ShadowReading } from './shadow-reading.ts';
 
 /** How far a guess at a shadow's tip was off. */
@@ -25,11 +25,6 @@ const bearing = (foot: GroundPoint, place: GroundPoint): number | null =>
     ? null
     : wrapDegrees(degreesFromRadians(Math.atan2(place[0] - foot[0], place[1] - foot[1])));
 
-const between = (a: number, b: number): number => {
-  const apart = wrapDegrees(a - b);
-  return Math.min(apart, 360 - apart);
-};
-
 /**
  * Judges where somebody pointed for the tip of a shadow. Of a shadow without end only the direction can be right or wrong.
  * Plane geometry; the tip is `shadowReading`'s.
@@ -43,6 +38,6 @@ export const judgeGuess = (guess: GroundPoint, foot: GroundPoint, shadow: Shadow
   const right = tip ? bearing(foot, tip) : bearingDegrees;
   return {
     offMetres: tip && away(guess, tip),
-    offDegrees: guessed === null || right === null ? null : between(guessed, right),
+    offDegrees: guessed === null || right === null ? null : degreesApart(guessed, right),
   };
 };

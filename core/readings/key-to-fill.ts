@@ -38,35 +38,59 @@ export interface PassDose {
   readonly bestDoseLuxSeconds: number | null;
 }
 
+/** Best doses on a subject's face, lux seconds; null when the camera does not see it. Asked for only where they decide. */
+export interface FaceDoses {
+  readonly ofPass: (passId: string, subjectId: string) => number | null;
+  /** Of moon and sky together. */
+  readonly ofAmbient: (subjectId: string) => number | null;
+}
+
+/** The subject that a frame's passes light most, and what each does at its best there, whatever it is aimed at. */
+export interface LitSubject {
+  readonly subjectId: string;
+  /** Strongest first, those that do nothing left out; never empty. */
+  readonly doses: readonly { readonly passId: string; readonly luxSeconds: number }[];
+}
+
+/** Finds the subject of the pass that does most on its own; null when none does anything on one. */
+export const mostLitSubject = (passes: readonly PassDose[], ofPass: FaceDoses['ofPass']): LitSubject | null => {
+  let [subjectId, most]: [string | null, number] = [null, 0];
+  for (const pass of passes)
+    if (pass.subjectId !== null && (pass.bestDoseLuxSeconds ?? 0) > most)
+      [subjectId, most] = [pass.subjectId, pass.bestDoseLuxSeconds ?? 0];
+  if (subjectId === null) return null;
+  const found = subjectId;
+  const doses = passes.map(({ passId, subjectId: own, bestDoseLuxSeconds }) => ({
+    passId,
+    luxSeconds: (own === found ? bestDoseLuxSeconds : ofPass(passId, found)) ?? 0,
+  }));
+  return {
+    subjectId: found,
+    doses: doses.filter(({ luxSeconds }) => luxSeconds > 0).sort((a, b) => b.luxSeconds - a.luxSeconds),
+  };
+};
+
 /** The two lights that model a frame's subject, and how far they lie apart. */
 export interface KeyToFill {
-  /** Key over fill, each at its best; null when there is no key or no fill. */
+  /** Key over fill, each at its best on the same face; null when there is no key or no fill. */
   readonly keyToFillStops: number | null;
-  /** The pass that does most; null when none does anything. */
+  /** The pass that does most on the subject that is lit most; null when none does anything. */
   readonly keyPassId: string | null;
-  /** The pass that does next most on the same subject; null when the fill is moon and sky together. */
+  /** The pass that does next most there, whatever it is aimed at; null when the fill is moon and sky together. */
   readonly fillPassId: string | null;
 }
 
 /**
  * Finds key and fill among the passes of a frame. Ratios of key to fill are common practice, no published source; in
  * stops they are log2.
- *
- * @param ambientDose best dose of moon and sky together on a subject's face, asked for only when no other pass fills it
  */
-export const keyToFill = (
-  passes: readonly PassDose[],
-  ambientDose: (subjectId: string) => number | null,
-): KeyToFill => {
-  const doing = passes
-    .filter(({ subjectId, bestDoseLuxSeconds }) => subjectId !== null && (bestDoseLuxSeconds ?? 0) > 0)
-    .sort((a, b) => (b.bestDoseLuxSeconds ?? 0) - (a.bestDoseLuxSeconds ?? 0));
-  const key = doing[0];
-  if (!key?.subjectId) return { keyToFillStops: null, keyPassId: null, fillPassId: null };
-  const fill = doing.find((pass) => pass !== key && pass.subjectId === key.subjectId);
-  const dose = (fill ? fill.bestDoseLuxSeconds : ambientDose(key.subjectId)) ?? 0;
+export const keyToFill = (passes: readonly PassDose[], { ofPass, ofAmbient }: FaceDoses): KeyToFill => {
+  const lit = mostLitSubject(passes, ofPass);
+  const [key, fill] = lit?.doses ?? [];
+  if (!lit || !key) return { keyToFillStops: null, keyPassId: null, fillPassId: null };
+  const dose = fill?.luxSeconds ?? ofAmbient(lit.subjectId) ?? 0;
   return {
-    keyToFillStops: dose > 0 ? stopsFromRatio((key.bestDoseLuxSeconds ?? 0) / dose) : null,
+    keyToFillStops: dose > 0 ? stopsFromRatio(key.luxSeconds / dose) : null,
     keyPassId: key.passId,
     fillPassId: fill?.passId ?? null,
   };

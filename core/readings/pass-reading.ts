@@ -1,4 +1,4 @@
-import { angleBetween, sub, type Vec3 } from '../geometry/vec.ts';
+import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
@@ -14,6 +14,7 @@ import { bestDose } from './key-to-fill.ts';
 import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
 import { type PaintReading, paintReading } from './paint-reading.ts';
+import { passSubject } from './pass-subject.ts';
 import { type PatchReading, patchReading } from './patch-reading.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading } from './rim-reading.ts';
@@ -31,6 +32,8 @@ export interface PassReading extends EvennessReading {
   readonly clock: string;
   readonly elevationDegrees: number;
   readonly distanceMetres: number;
+  /** Of the lamp over level ground, half-way through its on-time, where clock and distance are taken too. */
+  readonly lampHeightMetres: number;
   /** null when the camera sees no surface at the aim point. */
   readonly target: TargetReading | null;
   readonly shadows: readonly ShadowReading[];
@@ -38,7 +41,7 @@ export interface PassReading extends EvennessReading {
   readonly lens: LensReading;
   /**
    * On level ground under the aim point; `target` on the surface that the camera sees there; `patch` on what it sees of
-   * the drawn patch, null without one, where it is not seen, and where none of this light comes.
+   * the drawn patch, null without one, where it is not seen, and where the beam does not reach it.
    */
   readonly relief: Raking & { readonly target: Raking | null; readonly patch: PatchReading | null };
   readonly agreement: AgreementReading;
@@ -61,22 +64,6 @@ export interface PassToRead {
   /** Level that lit targets should have, from mid-grey. */
   readonly wantedStops: number;
 }
-
-/** The subject that a pass is about: the one seen at the aim point, else the one nearest to it in the picture; -1 if none. */
-const subjectAt = (world: World, aim: Vec3, seen: number): number => {
-  if (seen >= 0) return seen;
-  const { subjects } = world.stage;
-  const toAim = sub(aim, world.view.position);
-  let [best, nearest] = [-1, Number.POSITIVE_INFINITY];
-  subjects.forEach(({ points }, s) => {
-    for (let i = 0; i < points.length; i += 3) {
-      const point: Vec3 = [points[i] as number, points[i + 1] as number, points[i + 2] as number];
-      const apart = angleBetween(toAim, sub(point, world.view.position));
-      if (apart < nearest) [best, nearest] = [s, apart];
-    }
-  });
-  return best;
-};
 
 /** What a pass is read against beside its world. */
 export interface Surroundings {
@@ -113,7 +100,7 @@ export class PassReader {
     const direction = lampDirection(aim, view.position, position);
     const surface = targetSurface(stage, view.position, aim);
     const target = surface ? targetReading(stage, surface, light, worldFrame) : null;
-    const subject = subjectAt(this.world, aim, surface?.subject ?? -1);
+    const subject = passSubject(this.world, aim, surface);
     const silhouette = this.sight.silhouette(subject);
     const face = this.sight.faceLight(subject, light.source);
     const shadows = stage.subjects.map((each) => shadowReading(stage, view, each, position));
@@ -125,6 +112,7 @@ export class PassReader {
       clock: clockText(direction.clockHours),
       elevationDegrees,
       distanceMetres: direction.distanceMetres,
+      lampHeightMetres: position[1],
       target,
       shadows,
       rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source, face) },

@@ -2,15 +2,15 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { length, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
 import { irradianceSample, type SampleNumbers } from '../trace/irradiance.ts';
-import { dimension, sampleNumber } from '../trace/sequence.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source, type WorldLight } from '../world/world.ts';
-import { countsAsLit, faceSamples } from './face-light.ts';
+import { litBy } from './face-light.ts';
+import { readingSamples } from './reading-samples.ts';
 
 /** What a light makes of the relief of a patch, as the camera sees it. */
 export interface PatchReading {
-  /** Standard deviation of luminance over its mean: 0 = flat. */
+  /** Standard deviation of luminance over its mean: 0 = flat, and in the dark. */
   readonly rmsContrast: number;
   /** Share of what the light would reach unhindered that faces away from it or is mostly hidden from it, 0 to 1. */
   readonly shadowedShare: number;
@@ -35,25 +35,22 @@ const openLux = (source: Source, { place }: SurfacePoint, { u, v, time }: Sample
 
 /** Meters a source over a patch. */
 export const patchLight = (stage: Stage, points: readonly SurfacePoint[], source: Source): PatchLight => {
-  const numbers = Array.from({ length: faceSamples }, (_, s): SampleNumbers => {
-    const number = (dim: number) => sampleNumber(s, dim, 0, 0);
-    return { u: number(dimension.emitterU), v: number(dimension.emitterV), time: number(dimension.time) };
-  });
+  const [samples, isLit] = [readingSamples(source), litBy(source)];
   let [reached, shadowed] = [0, 0];
   const lux = points.map((point) => {
     let [sum, open, unhidden] = [0, 0, 0];
-    for (const each of numbers) {
+    for (const each of samples) {
       const unhindered = openLux(source, point, each);
       const sample = irradianceSample(stage, source, point, each);
       sum += sample;
       open += unhindered;
       if (sample > 0) unhidden += unhindered;
     }
-    if (countsAsLit(source, point, open / faceSamples)) {
+    if (isLit(point, open / samples.length)) {
       reached++;
       if (unhidden < open / 2) shadowed++;
     }
-    return sum / faceSamples;
+    return sum / samples.length;
   });
   return { lux, shadowedShare: reached > 0 ? shadowed / reached : null };
 };
@@ -72,8 +69,9 @@ const rmsContrast = (values: readonly number[]): number | null => {
 const reflectanceOf = ({ reflectance }: SurfacePoint): number => luminanceOfLinearSrgb(reflectance);
 
 /**
- * Reads a patch under one source alone; null when none of its light comes, and for the sky. Luminance is light times
- * luminous reflectance: paint of several greys is contrast too.
+ * Reads a patch under one source alone; null when its beam does not reach the patch, were nothing in the way, and for the
+ * sky. A patch that the beam would reach and that lies wholly in shadow has no contrast, and shadow all over. Luminance is
+ * light times luminous reflectance: paint of several greys is contrast too.
  *
  * @param points as `patchView` gives them
  * @param light the source's light on them, where the caller has metered it already
@@ -84,8 +82,9 @@ export const patchReading = (
   source: Source,
   { lux, shadowedShare }: PatchLight = patchLight(stage, points, source),
 ): PatchReading | null => {
+  if (shadowedShare === null) return null;
   const contrast = rmsContrast(points.map((point, i) => (lux[i] as number) * reflectanceOf(point)));
-  return contrast === null || shadowedShare === null ? null : { rmsContrast: contrast, shadowedShare };
+  return { rmsContrast: contrast ?? 0, shadowedShare };
 };
 
 /** RMS contrast of a patch under all lights of a frame together: fill takes it away. null when it is dark or not seen. */

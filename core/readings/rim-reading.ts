@@ -1,9 +1,10 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { meterReceiver } from '../trace/meter.ts';
+import { meterWith } from '../trace/meter.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
-import { countsAsLit, type FaceLight, faceLight, faceSamples } from './face-light.ts';
+import { type FaceLight, faceLight, litBy } from './face-light.ts';
+import { readingSamples } from './reading-samples.ts';
 import type { Silhouette } from './silhouette.ts';
 
 /** How a pass lights a subject's outline as the camera sees it. */
@@ -30,9 +31,10 @@ export const rimReading = (
   light: FaceLight = faceLight(stage, face, source),
 ): Omit<RimReading, 'subjectId'> => {
   if (edge.length === 0) return { litShare: null, rimToFaceStops: null };
+  const [isLit, samples] = [litBy(source), readingSamples(source)];
   const lit = edge.flatMap((point) => {
-    const lux = meterReceiver(stage, source, point, faceSamples);
-    return countsAsLit(source, point, lux) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
+    const lux = meterWith(stage, source, point, samples);
+    return isLit(point, lux) ? [lux * luminanceOfLinearSrgb(point.reflectance)] : [];
   });
   const faceMean = light.length > 0 ? mean(light.map(({ lux, reflectance }) => lux * reflectance)) : 0;
   return {

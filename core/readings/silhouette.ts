@@ -64,8 +64,8 @@ const areaBehind = (
 
 /**
  * Outline and face of a subject as the camera sees them: a grid of rays, and for each step from subject to background
- * the last point of the subject, found by cutting the step again and again. Edges where something stands in front, and the picture's own edges,
- * are not outline; nor is the foot where the subject meets the ground in front of it.
+ * the last point of the subject, found by cutting the step again and again. Edges where something stands in front, and
+ * the picture's own edges, are not outline; nor is the foot where the subject meets the ground in front of it.
  */
 export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): Silhouette => {
   const box = pictureBox(stage, view, subject);

@@ -29,7 +29,10 @@ const gelsFor = (lamp: Lamp): GelStack[] => {
   return [{ name: 'no gel', gels: [] }, ...presets.filter((preset) => isSeenOn(lamp, preset)).map(stackOf)];
 };
 
-/** From half the present level distance to 2.8 times it, each step a stop of light by the inverse square. */
+/**
+ * From half the present level distance to 2.8 times it. By the inverse square each step is a stop of light for a lamp at
+ * its aim's height, less for one that is higher or lower: its way to the aim grows by less than its level distance.
+ */
 const distancesFor = ({ waypoints }: Pass): number[] => {
   const { position, aim } = waypoints[0] as Waypoint;
   const [least, most] = sweepLimits.distanceMetres;

@@ -22,11 +22,12 @@ export type SweepPlan =
 
 export type SweepKind = SweepPlan['kind'];
 
-/** What a sweep takes. Heights are those of the document; the other limits are our choice. */
+/** What a sweep takes. The limits are our choice. */
 export const sweepLimits = {
   steps: [1, 36],
   heights: 12,
-  heightMetres: [-500, 2000],
+  /** Over the ground: a lamp under it lights nothing. */
+  heightMetres: [0.02, 2000],
   /** Level distance, metres: nearer than the first, a lamp has no bearing. */
   distanceMetres: [0.05, 10000],
   ratioStops: [0, 10],

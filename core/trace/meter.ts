@@ -1,25 +1,32 @@
 import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
-import { irradianceSample, type Receiver } from './irradiance.ts';
+import { irradianceSample, type Receiver, type SampleNumbers } from './irradiance.ts';
 import { dimension, sampleNumber } from './sequence.ts';
 import { surfaceOffset } from './surface-point.ts';
 
 /** Samples that a reading takes over emitter and time. */
 export const meterSamples = 64;
 
-/** Illuminance in lux per unit strength at a receiver already clear of its surface: mean over `samples`. */
-export const meterReceiver = (stage: Stage, source: Source, receiver: Receiver, samples = meterSamples): number => {
+/** Illuminance in lux per unit strength at a receiver already clear of its surface: mean over the samples given. */
+export const meterWith = (
+  stage: Stage,
+  source: Source,
+  receiver: Receiver,
+  samples: readonly SampleNumbers[],
+): number => {
   let sum = 0;
-  for (let s = 0; s < samples; s++) {
+  for (const numbers of samples) sum += irradianceSample(stage, source, receiver, numbers);
+  return sum / samples.length;
+};
+
+/** The same over the first `samples` of the sequence that pictures are traced with. */
+export const meterReceiver = (stage: Stage, source: Source, receiver: Receiver, samples = meterSamples): number => {
+  const numbers = Array.from({ length: samples }, (_, s): SampleNumbers => {
     const number = (dim: number) => sampleNumber(s, dim, 0, 0);
-    sum += irradianceSample(stage, source, receiver, {
-      u: number(dimension.emitterU),
-      v: number(dimension.emitterV),
-      time: number(dimension.time),
-    });
-  }
-  return sum / samples;
+    return { u: number(dimension.emitterU), v: number(dimension.emitterV), time: number(dimension.time) };
+  });
+  return meterWith(stage, source, receiver, numbers);
 };
 
 /**

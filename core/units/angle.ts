@@ -6,3 +6,9 @@ export const degreesFromRadians = (radians: number): number => (radians * 180) /
 
 /** The same bearing in [0, 360). */
 export const wrapDegrees = (degrees: number): number => ((degrees % 360) + 360) % 360;
+
+/** Angle between two bearings, 0 to 180. */
+export const degreesApart = (a: number, b: number): number => {
+  const turn = wrapDegrees(a - b);
+  return Math.min(turn, 360 - turn);
+};

@@ -19,12 +19,37 @@ const seriousFaults = async ({ page }: AppPage): Promise<string[]> => {
     .map(({ id, nodes }) => `${id}: ${nodes[0]?.html} (${nodes.length})`);
 };
 
-const press = (app: AppPage, name: string) => app.page.getByRole('button', { name, exact: true }).first().click();
+const press = (app: AppPage, name: string | RegExp) =>
+  app.page
+    .getByRole('button', { name, ...(typeof name === 'string' ? { exact: true } : {}) })
+    .first()
+    .click();
+
+const openLesson = async (app: AppPage, name: RegExp) => {
+  await app.page.locator('.menu summary').click();
+  await press(app, name);
+};
+
+/** On a phone the marks stand in a room of their own. */
+const mark = async (app: AppPage, name: string) => {
+  if ((app.page.viewportSize()?.width ?? 0) < 900) await press(app, 'Exposure');
+  await app.page.getByLabel(name, { exact: true }).check();
+};
 
 /** What is on screen, and how to get there from the opened page. */
 const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<void>])[] = [
   ['picture', async () => undefined],
-  ['levels', (app) => app.page.getByLabel('Levels').check()],
+  [
+    'marks',
+    async (app) => {
+      await mark(app, 'Shadows');
+      await mark(app, 'Lit outline');
+      await press(app, 'Patch');
+      await app.page.locator('#patch').waitFor();
+      await app.page.locator('.picture-marks pattern').first().waitFor({ state: 'attached' });
+    },
+  ],
+  ['levels', (app) => mark(app, 'Levels')],
   ['compare', (app) => press(app, 'Compare')],
   [
     'wipe',
@@ -34,20 +59,41 @@ const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<v
     },
   ],
   [
+    'difference',
+    async (app) => {
+      await press(app, 'Compare');
+      await press(app, 'Difference');
+    },
+  ],
+  [
     'sweep',
     async (app) => {
       await press(app, 'Sweep');
       await press(app, 'Start');
+      // the sheet can be saved once all of it is there
+      await app.page.locator('.sheet-menu').waitFor({ timeout: 120_000 });
+      await app.page.locator('.cell').nth(3).click();
+    },
+  ],
+  ['lesson', (app) => openLesson(app, /Flat to relief/)],
+  [
+    'question',
+    async (app) => {
+      await openLesson(app, /Flat to relief/);
+      for (let step = 0; step < 5 && (await app.page.getByRole('button', { name: 'Reveal' }).count()) === 0; step++)
+        await press(app, 'Next');
+      await app.page.getByRole('button', { name: 'Reveal' }).waitFor();
     },
   ],
   [
-    'lesson',
+    'walkaround',
     async (app) => {
-      await app.page.locator('.menu summary').click();
-      await app.page.getByRole('button', { name: /Flat to relief/ }).click();
+      await press(app, 'Any side');
+      await app.page.locator('.walkaround canvas').waitFor();
     },
   ],
 ];
+
 const sizes = [
   [1440, 900],
   [1024, 768],

@@ -42,7 +42,9 @@ export class AppPage {
       timeout: 180_000,
     });
     // the mark in the picture's corner goes a moment later
-    await this.page.locator('.picture-progress:empty').waitFor({ state: 'attached' });
+    await this.page.waitForFunction(() =>
+      [...document.querySelectorAll('.picture-progress')].every(({ textContent }) => textContent === ''),
+    );
     await this.page.waitForTimeout(100);
     return this.probe();
   }

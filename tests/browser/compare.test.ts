@@ -137,8 +137,8 @@ describe('schemes side by side', () => {
     expect((await names())[0]).toBe('Raking');
     await button('Duplicate Raking').click();
     await app.settled();
-    expect((await names()).slice(0, 3)).toEqual(['Raking', 'Raking copy', 'Front']);
-    expect(await app.page.locator('.tile[aria-current]').getAttribute('aria-label')).toBe('Raking copy');
+    expect((await names()).slice(0, 3)).toEqual(['Raking', 'Raking 2', 'Front']);
+    expect(await app.page.locator('.tile[aria-current]').getAttribute('aria-label')).toBe('Raking 2');
     await close();
   });
 

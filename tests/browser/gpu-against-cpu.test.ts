@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
@@ -67,6 +67,13 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
     for (const { id } of parseSetup(text).schemes)
       for (const frameId of ['painted', 'sky'])
         it(`${sample}, scheme ${id}, frame ${frameId}`, () => compare(text, id, frameId, 300));
+  }
+
+  for (const lesson of readdirSync('assets/setups').filter((file) => file.startsWith('lesson-'))) {
+    const text = readFileSync(`assets/setups/${lesson}`, 'utf8');
+    const scheme = parseSetup(text).schemes.at(-1);
+    for (const { id } of scheme?.frames.filter(({ passes }) => passes.length > 0) ?? [])
+      it(`${lesson}, scheme ${scheme?.id}, frame ${id}`, () => compare(text, scheme?.id ?? '', id, 300, smallSize));
   }
 
   const frames = [

@@ -114,6 +114,26 @@ describe('lessons', () => {
     await app.page.close();
   });
 
+  it('a scheme that is removed leaves the lesson where it is, or put away; undo too; opened again it begins anew', async () => {
+    const app = await openLesson(browser);
+    const step = () => app.page.locator('.lesson-steps span').innerText();
+    await button(app, 'Next').click();
+    await button(app, 'Next').click();
+    await app.page.locator('.tile[data-scheme="left"]').waitFor();
+    await app.page.getByRole('tab', { name: 'Left' }).click();
+    await app.page.getByRole('button', { name: 'Remove', exact: true }).click();
+    expect(await step()).toBe('Step 3 of 3');
+    await button(app, 'Put away').click();
+    await app.page.getByRole('button', { name: 'Undo' }).click();
+    await app.page.getByRole('tab', { name: 'Left' }).waitFor();
+    expect(await app.page.locator('.lesson').count()).toBe(0);
+    await app.openText('post.json', JSON.stringify(setup));
+    await app.page.locator('.lesson').waitFor();
+    expect(await step()).toBe('Step 1 of 3');
+    expect(app.faults).toEqual([]);
+    await app.page.close();
+  });
+
   it('a question hides picture and shadows until one has pointed; the answer says how far off by similar triangles', async () => {
     const app = await openLesson(browser);
     await app.settled();

@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
@@ -89,6 +90,34 @@ describe('marks over the picture', () => {
     const undo = page.getByRole('button', { name: 'Undo' });
     for (let step = 0; step < 4 && (await undo.isEnabled()); step++) await undo.click();
     expect(await patch.count()).toBe(0);
+    expect(app.faults).toEqual([]);
+    await page.close();
+  });
+
+  it('numbers of a patch are those of the lamp selected, where passes of two frames are called the same', async () => {
+    const setup = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
+    const [scheme] = setup.schemes;
+    const painted = scheme.frames.at(-1);
+    const second = structuredClone({ ...painted, id: 'second', name: 'Second' });
+    Object.assign(second.passes[0], {
+      name: 'Other',
+      waypoints: [{ position: [0.2, 0.5, 1.6], aim: [0.2, 7.75, 1.2] }],
+    });
+    scheme.frames.push(second);
+    const app = await AppPage.open(browser, { samples: 1 });
+    const { page } = app;
+    await app.openText('two.json', JSON.stringify({ ...setup, id: 'two-frames', schemes: [scheme] }));
+    await app.lamp('Other').waitFor();
+    await page.getByRole('button', { name: 'Patch', exact: true }).press('Enter');
+    const numbers = page.locator('.patch-numbers');
+    await app.lamp('Key').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => numbers.textContent(), patience).toMatch(/^contrast/);
+    const ofKey = await numbers.textContent();
+    await app.lamp('Other').focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => numbers.textContent(), patience).not.toBe(ofKey);
+    expect(await numbers.textContent()).toMatch(/^contrast/);
     expect(app.faults).toEqual([]);
     await page.close();
   });

@@ -113,6 +113,14 @@ describe('sheets out of the page', () => {
       for (const b of seen.slice(i + 1)) expect(differing(a, b)).toBeGreaterThan(0.005);
     });
     expect(await app.page.getByRole('status').innerText()).toContain(`900 × ${png.height} px`);
+    // the card's canvas is given back: it is as large as the page's tiles again
+    await app.settled();
+    const [card, tile] = await app.page.evaluate(() => [
+      window.lampfallCard?.().width ?? 0,
+      Math.max(...[...document.querySelectorAll<HTMLCanvasElement>('canvas.screen')].map(({ width: w }) => w)),
+    ]);
+    expect(tile).toBeLessThan(first?.width ?? 0);
+    expect(card).toBe(tile);
     expect(app.faults).toEqual([]);
     await app.page.close();
   });

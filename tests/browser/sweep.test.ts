@@ -45,12 +45,17 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
     await app.page.waitForFunction(() =>
       /^(1[2-9]|2\d) of 36/.test(document.querySelector('.sweep-progress span')?.textContent ?? ''),
     );
-    await button('Cancel').click();
+    const developed = await button('Cancel').evaluate((cancel: HTMLButtonElement) => {
+      cancel.click();
+      return window.lampfallProbe?.().developed ?? 0;
+    });
     // a cell that is being read is read to its end
     await app.page.waitForTimeout(700);
     const numbers = () => app.page.locator('.cell-line').allTextContents();
     const [probe, read] = [await app.probe(), await numbers()];
     expect(probe.isConverged).toBe(true);
+    // one draw may have been under way, and the one of nothing; the tiles that are there are not developed again
+    expect(probe.developed).toBeLessThanOrEqual(developed + 2);
     const missing = await app.page.getByText('not traced', { exact: true }).count();
     expect(missing).toBeGreaterThan(0);
     expect(missing).toBeLessThanOrEqual(24);
@@ -59,6 +64,16 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
     await app.page.waitForTimeout(2000);
     expect(await app.probe()).toEqual(probe);
     expect(await numbers()).toEqual(read);
+    // on a sheet there is what was traced, and nothing else
+    await app.page.evaluate(() => {
+      window.print = () => document.documentElement.setAttribute('data-was-printed', '');
+    });
+    await app.page.getByText('Save or print').click();
+    await button('Print').click();
+    await app.page.locator('html[data-was-printed]').waitFor({ state: 'attached', timeout: 120_000 });
+    expect(await app.page.locator('.print-sheet img').count()).toBe(36 - missing);
+    await app.page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    await app.page.locator('.print-sheet').waitFor({ state: 'detached' });
   });
 
   it('finishes, tells how far it is, and every picture is another', async () => {

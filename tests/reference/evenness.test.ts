@@ -93,3 +93,55 @@ describe('a subject 3 m deep', () => {
     });
   });
 });
+
+/** A wall 8 x 2 m, high over the ground; a bare bulb is walked along it, 1 m off, from 2 m before its one end to 2 m past the other. */
+describe('a lamp walked past a wall', () => {
+  const [halfWide, halfHigh, halfWay, away] = [4, 1, 6, 1];
+  const wall = subjectOf('wall', [
+    { kind: 'box', position: [0, 0.2, up - halfHigh], widthMetres: 8, depthMetres: 0.4, heightMetres: 2 },
+  ]);
+  const wallStage = stageWith(wall);
+  const lens = { rollRadians: 0, sensorWidthMm: 36, sensorHeightMm: 24, focalLengthMm: 50 };
+  const seen = silhouetteOf(wallStage, cameraView({ position: [0, up, 20], aim: [0, up, 0], ...lens }), 0);
+  const at = (x: number, seconds: number) => ({ seconds, position: [x, up, away] as Vec3, aim: [x, up, 0] as Vec3 });
+  const bulb = standing([0, up, away], [0, up, 0], barePoint());
+  const walked = { ...bulb, path: [at(-halfWay, 0), at(halfWay, 12)], onOff: [0, 12] as const };
+  const light = faceLight(wallStage, seen.face, walked);
+
+  /** Mean over the way of I d / r^3 for 1 lm all round: the integral of d / (t^2 + p^2)^(3/2) is d t / (p^2 sqrt(t^2 + p^2)). */
+  const meanLux = (x: number, y: number): number => {
+    const squared = away ** 2 + y ** 2;
+    const upTo = (t: number) => (away * t) / (squared * Math.sqrt(t ** 2 + squared));
+    return (upTo(halfWay - x) - upTo(-halfWay - x)) / (4 * Math.PI * 2 * halfWay);
+  };
+
+  it('5th to 95th percentile of the light on it is that of the mean over its way (abs 0.05)', () => {
+    // an even grid over the wall, as rays from straight in front are
+    const exact = Array.from({ length: 200 * 50 }, (_, k) =>
+      meanLux((((k % 200) + 0.5) / 100 - 1) * halfWide, ((Math.floor(k / 200) + 0.5) / 25 - 1) * halfHigh),
+    ).sort((a, b) => a - b);
+    check({
+      id: 'evenness',
+      claim: 'wall 8 x 2 m, bulb walked 12 m along it, 1 m off: 5th to 95th percentile of light on it',
+      source: 'inverse square and cosine laws, integral over the way in closed form',
+      unit: 'stops',
+      expected: Math.log2((exact[9500] as number) / (exact[500] as number)),
+      ours: evennessReading(seen, light, walked).evennessStops ?? Number.NaN,
+      // a row of the rays stands for a twenty-eighth of the wall's height
+      tolerance: { absolute: 0.05 },
+    });
+  });
+
+  it('the worst point of it gets what the integral gives (rel 0.5 %)', () => {
+    const errors = light.map(({ point: { place }, lux }) => lux / meanLux(place[0], place[1] - up));
+    check({
+      id: 'evenness',
+      claim: 'wall 8 x 2 m, bulb walked 12 m along it, 1 m off: light over its closed form, worst point',
+      source: 'inverse square and cosine laws, integral over the way in closed form',
+      unit: '',
+      expected: 1,
+      ours: errors.reduce((worst, each) => (Math.abs(each - 1) > Math.abs(worst - 1) ? each : worst), 1),
+      tolerance: { absolute: 0.005 },
+    });
+  });
+});

@@ -1,16 +1,16 @@
 import { useApp, useScheme } from '../state/app-store.ts';
 import { makeExposureAlike } from '../state/edits/compare-edits.ts';
-import { useComparedSchemes } from '../state/session.ts';
+import { useSeenSchemes } from '../state/session.ts';
 import { exposureDifferences } from './exposure-words.ts';
 
 /** Says which of the compared schemes are exposed otherwise than the present one, and makes them alike. */
 export const ExposureNote = () => {
   const present = useScheme();
-  const compared = useComparedSchemes();
+  const seen = useSeenSchemes();
   const { edit } = useApp.getState();
-  const differences = exposureDifferences(present, compared);
+  const differences = exposureDifferences(present, seen);
   if (differences.length === 0) return null;
-  const ids = compared.map(({ id }) => id);
+  const ids = seen.map(({ id }) => id);
   return (
     <p className="exposure-note" role="status">
       <span>

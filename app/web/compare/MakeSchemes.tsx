@@ -8,7 +8,7 @@ import {
 } from '../state/edits/compare-edits.ts';
 import { maxSchemes } from '../state/edits/frame-edits.ts';
 import { useSession } from '../state/session.ts';
-import { Drop } from './Drop.tsx';
+import { Drop } from '../ui/Drop.tsx';
 
 /** Schemes made of the present one, each with a camera of its own. They take the place of the tiles. */
 export const MakeSchemes = () => {

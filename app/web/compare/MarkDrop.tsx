@@ -1,6 +1,6 @@
 import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
-import { Drop } from './Drop.tsx';
+import { Drop } from '../ui/Drop.tsx';
 
 const names = [
   ['levels', 'Levels', 'stops from mid-grey'],

@@ -1,7 +1,7 @@
 import { useApp, useSetup } from '../state/app-store.ts';
 import { mostCompared, useComparedSchemes, useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
-import { Drop } from './Drop.tsx';
+import { Drop } from '../ui/Drop.tsx';
 
 /** Which schemes stand side by side. */
 export const SchemeChecks = () => {

@@ -1,5 +1,6 @@
 import type { Caution } from '../../../core/cautions/caution.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
+import { useSetup } from '../state/app-store.ts';
 import { useReports } from '../state/reports.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
 import { threeFigures } from '../ui/words.ts';
@@ -23,9 +24,10 @@ interface TileNumbersProps {
 
 /** The readings of a scheme in short, and its cautions as words. */
 export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
+  const setup = useSetup();
   const report = useReports((state) => state.byScheme[scheme.id]);
   if (!report) return <p className="tile-numbers quiet">working it out…</p>;
-  const { passes, keyName, rows } = tileWords(scheme, report, shown);
+  const { passes, keyName, rows } = tileWords(setup, scheme, report, shown);
   const { camera } = scheme;
   const kinds = kindsOf(report.cautions);
   return (

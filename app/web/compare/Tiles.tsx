@@ -4,7 +4,7 @@ import { useScreenSizes } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { moveScheme } from '../state/edits/compare-edits.ts';
-import { likeFrame } from '../state/like-frame.ts';
+import { frameIdsShown } from '../state/frames-shown.ts';
 import { comparedSchemes, useSession } from '../state/session.ts';
 import { sharedPlanView } from '../ui/plan-view.ts';
 import { exposureDifferences } from './exposure-words.ts';
@@ -55,10 +55,6 @@ export const Tiles = () => {
   const from = schemes.findIndex(({ id }) => id === drag?.schemeId);
   const differs = schemes.some(({ camera }) => camera) || exposureDifferences(base, schemes).length > 0;
   const { sensor } = base.camera ?? setup.camera;
-  const shownOf = (scheme: Scheme): string[] => {
-    const only = showsBlend ? undefined : likeFrame(scheme, frame);
-    return only ? [only.id] : scheme.frames.map(({ id }) => id);
-  };
   return (
     <div className="tiles" data-count={schemes.length + (able && showsUnlit ? 1 : 0)}>
       {schemes.map((scheme, i) => {
@@ -70,7 +66,7 @@ export const Tiles = () => {
             scheme={scheme}
             isPresent={scheme.id === present.id}
             planView={planView}
-            shown={shownOf(scheme)}
+            shown={frameIdsShown(scheme, showsBlend ? null : frame)}
             onSize={onSize}
             onEarlier={before ? () => step(scheme.id, before.id, 'earlier') : null}
             onLater={after ? () => step(scheme.id, after.id, 'later') : null}

@@ -1,4 +1,5 @@
 import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
+import { shareCamera } from '../state/edits/place-edits.ts';
 import { likeFrame } from '../state/like-frame.ts';
 import { metresText, shutterText, signed } from '../ui/words.ts';
 
@@ -9,15 +10,21 @@ const settings: readonly ((frame: Frame) => string)[] = [
   ({ iso }) => `ISO ${Math.round(iso)}`,
   ({ whiteBalance: { kelvin } }) => `${Math.round(kelvin)} K`,
   ({ whiteBalance: { tint } }) => `tint ${signed(tint)}`,
-  ({ focusMetres }) => `focus ${metresText(focusMetres >= 10000 ? null : focusMetres)}`,
 ];
 
-/** In which settings schemes are exposed otherwise than one of them, a sentence a scheme: "Front: f/5.6, ISO 200". */
+const focusWords = ({ focusMetres }: Frame): string => `focus ${metresText(focusMetres >= 10000 ? null : focusMetres)}`;
+
+/**
+ * In which settings schemes are exposed otherwise than one of them, a sentence a scheme: "Front: f/5.6, ISO 200". Focus is
+ * left out where cameras differ.
+ */
 export const exposureDifferences = (model: Scheme, others: readonly Scheme[]): string[] =>
-  others.flatMap(({ name, frames }) => {
+  others.flatMap((scheme) => {
+    const { name, frames } = scheme;
+    const said = shareCamera(model, scheme) ? [...settings, focusWords] : settings;
     const differing = frames.flatMap((frame) => {
       const like = likeFrame(model, frame);
-      const words = settings.flatMap((say) => (like && say(like) !== say(frame) ? [say(frame)] : []));
+      const words = said.flatMap((say) => (like && say(like) !== say(frame) ? [say(frame)] : []));
       return words.length > 0 ? [`${frames.length > 1 ? `${frame.name} ` : ''}${words.join(', ')}`] : [];
     });
     return differing.length > 0 ? [`${name}: ${differing.join('; ')}`] : [];

@@ -4,7 +4,7 @@ import { maxSamples } from '../picture/samples.ts';
 import { compareSheet } from '../sheets/compare-sheet.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import { useApp } from '../state/app-store.ts';
-import { likeFrame } from '../state/like-frame.ts';
+import { frameIdsShown } from '../state/frames-shown.ts';
 import { useReports } from '../state/reports.ts';
 import { comparedSchemes, useSession } from '../state/session.ts';
 import { cautionWords } from '../ui/CautionMark.tsx';
@@ -26,12 +26,10 @@ export const sheetOfTiles = (): Sheet => {
   const base = schemes.find(({ id }) => id === present.id) ?? (schemes[0] as Scheme);
   const tiles = schemes.map((scheme) => {
     const report = byScheme[scheme.id];
-    const only = frame && likeFrame(scheme, frame);
-    const shown = only ? [only.id] : scheme.frames.map(({ id }) => id);
     return {
       scheme,
       isUnlit: false,
-      words: report ? tileWords(scheme, report, shown) : null,
+      words: report ? tileWords(setup, scheme, report, frameIdsShown(scheme, frame)) : null,
       cautions: report ? cautionsOf(report) : [],
     };
   });

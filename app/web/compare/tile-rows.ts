@@ -1,19 +1,19 @@
 import type { FrameReport, SchemeReport } from '../../../core/cautions/setup-report.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
-import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
+import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { percentText, senseOfStops, signed, threeFigures } from '../ui/words.ts';
 
 /** A number with its sense, under the same word in every tile. */
-export interface TileRow {
+interface TileRow {
   readonly label: string;
-  /** "" where there is none; then the sense says why. Every tile has every row, so that they compare row by row. */
+  /** "" where there is none; then the sense says why. Every tile has every row but the last, so that they compare row by row. */
   readonly value: string;
   readonly sense: string;
 }
 
 /** What stands under the picture of a scheme. */
-export interface TileWords {
+interface TileWords {
   /** Each pass: "Key · 3:00 · 6.0 m · knee". */
   readonly passes: readonly string[];
   /** The pass that the rows are about where there are several; else null. */
@@ -29,36 +29,44 @@ const targetRow = ({ target }: PassReading): TileRow => {
   return row('Target', `${signed(target.stops)} stops`, senseOfStops(target.stops));
 };
 
-const rimRow = ({ rim: { litShare, rimToFaceStops } }: PassReading): TileRow => {
-  if (litShare === null) return row('Rim', '', 'subject not seen');
-  const toFace = rimToFaceStops === null ? '' : `${signed(rimToFaceStops)} to the face`;
-  return row('Rim', `${percentText(litShare)} lit`, toFace);
+const outlineRow = ({ rim: { litShare, rimToFaceStops } }: PassReading): TileRow => {
+  if (litShare === null) return row('Outline', '', 'subject not seen');
+  const toFace = rimToFaceStops === null ? '' : `${signed(rimToFaceStops)} stops to the face`;
+  return row('Outline', `${percentText(litShare)} lit`, toFace);
 };
 
-/** From the drawn patch where there is one, else from how the lamp rakes the ground. */
-const reliefRow = ({ relief }: PassReading, { patch }: FrameReport): TileRow => {
+/** What the key alone makes of the drawn patch where there is one, else how it rakes the ground. */
+const reliefRow = ({ relief }: PassReading, { patch }: FrameReport, hasPatch: boolean): TileRow => {
   if (relief.patch) {
-    const contrast = (patch ?? relief.patch).rmsContrast.toFixed(2);
-    return row('Relief', `${contrast} · ${percentText(relief.patch.shadowedShare)}`, 'contrast · in shadow');
+    const { rmsContrast, shadowedShare } = relief.patch;
+    if (shadowedShare === 1) return row('Patch', '', 'all in shadow');
+    return row('Patch', `${rmsContrast.toFixed(2)} · ${percentText(shadowedShare)}`, 'contrast · in shadow');
   }
+  // other light on it says that it is seen
+  if (hasPatch) return row('Patch', '', patch ? 'no light on the patch' : 'patch dark or not seen');
   const { grazingDegrees, shadowLengthPerHeight } = relief;
-  if (shadowLengthPerHeight === null) return row('Relief', '', 'lamp under the ground');
+  if (shadowLengthPerHeight === null) return row('Raking', '', 'lamp under the ground');
   return row(
-    'Relief',
+    'Raking',
     `${grazingDegrees.toFixed(grazingDegrees < 10 ? 1 : 0)}°`,
     `shadows ×${threeFigures(shadowLengthPerHeight)}`,
   );
 };
 
+/** Contrast of the patch under all light of the frame: what fill takes away shows beside the key's own. */
+const allLightRow = ({ patch }: FrameReport): TileRow =>
+  patch ? row('All light', patch.rmsContrast.toFixed(2), 'contrast') : row('All light', '', 'patch dark or not seen');
+
 const evennessRow = ({ evennessStops }: PassReading): TileRow =>
   evennessStops === null
     ? row('Evenness', '', 'nothing lit')
-    : row('Evenness', `${evennessStops.toFixed(1)} stops`, 'across the subject');
+    : row('Evenness', `${evennessStops.toFixed(1)} stops`, 'across what is seen');
 
-const keyToFillRow = ({ keyToFillStops, fillPassId }: FrameReport, frame: Frame): TileRow => {
+/** Within the painted frame: the other frames of a blend have their own exposure. */
+const keyToFillRow = ({ keyToFillStops, fillPassId }: FrameReport, frame: Frame, isAlone: boolean): TileRow => {
   if (keyToFillStops === null) return row('Key to fill', '', 'no fill');
   const fill = frame.passes.find(({ id }) => id === fillPassId)?.name ?? 'moon and sky';
-  return row('Key to fill', `${signed(keyToFillStops)} stops`, `over ${fill}`);
+  return row('Key to fill', `${signed(keyToFillStops)} stops`, `over ${fill}${isAlone ? '' : `, in ${frame.name}`}`);
 };
 
 /**
@@ -66,7 +74,12 @@ const keyToFillRow = ({ keyToFillStops, fillPassId }: FrameReport, frame: Frame)
  *
  * @param shown ids of the frames that the tile shows
  */
-export const tileWords = (scheme: Scheme, report: SchemeReport, shown: readonly string[]): TileWords => {
+export const tileWords = (
+  { patch }: Setup,
+  scheme: Scheme,
+  report: SchemeReport,
+  shown: readonly string[],
+): TileWords => {
   const frames = scheme.frames.flatMap((frame) => {
     const of = shown.includes(frame.id) ? report.frames.find(({ id }) => id === frame.id) : undefined;
     return of ? [{ frame, of }] : [];
@@ -74,7 +87,7 @@ export const tileWords = (scheme: Scheme, report: SchemeReport, shown: readonly 
   const passes = frames.flatMap(({ frame, of }) =>
     of.passes.map((reading) => {
       const pass = frame.passes.find(({ id }) => id === reading.passId);
-      const height = bodyHeightWord(pass?.waypoints[0]?.position[2] ?? 0);
+      const height = bodyHeightWord(reading.lampHeightMetres);
       return `${pass?.name ?? reading.passId} · ${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${height}`;
     }),
   );
@@ -85,6 +98,13 @@ export const tileWords = (scheme: Scheme, report: SchemeReport, shown: readonly 
   return {
     passes,
     keyName: passes.length > 1 ? keyName : null,
-    rows: [targetRow(key), rimRow(key), reliefRow(key, main.of), evennessRow(key), keyToFillRow(main.of, main.frame)],
+    rows: [
+      targetRow(key),
+      outlineRow(key),
+      reliefRow(key, main.of, patch !== null),
+      evennessRow(key),
+      keyToFillRow(main.of, main.frame, frames.length === 1),
+      ...(patch && main.of.passes.length > 1 ? [allLightRow(main.of)] : []),
+    ],
   };
 };

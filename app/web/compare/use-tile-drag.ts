@@ -41,6 +41,8 @@ export const useTileDrag = (onDrop: (schemeId: string, overId: string) => void) 
     onPointerMove: (event: PointerEvent) => {
       const { current } = press;
       if (!current) return;
+      // let go outside the head, before the pointer was captured
+      if (!(event.buttons & 1)) return end();
       if (!drag && Math.hypot(event.clientX - current.x, event.clientY - current.y) < slipPixels) return;
       // from here on it is no press any more: the click that would follow goes elsewhere
       if (!drag) event.currentTarget.setPointerCapture(event.pointerId);

@@ -11,7 +11,7 @@ const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : '
 
 /**
  * Which frame is seen, and its aperture, seconds, ISO, white balance and focus; those of all compared schemes while their
- * exposure is locked. Only what the focus blur needs traces anything.
+ * exposure is locked; focus in those of the same camera. Only what the focus blur needs traces anything.
  */
 export const FrameLine = () => {
   const setup = useSetup();
@@ -19,7 +19,7 @@ export const FrameLine = () => {
   const frame = useFrame();
   const showsBlend = useApp((state) => state.showsBlend);
   const { chooseFrame, showBlend, tell } = useApp.getState();
-  const { schemeIds, change } = useExposureEdit();
+  const { schemeIds, change, changeFocus } = useExposureEdit();
   const set = (field: FrameNumber) => (value: number) => change((s, place) => setFrameNumber(s, place, field, value));
   const setShutter = (seconds: number) => {
     const cut = cutCounts(setup, frame, schemeIds, seconds);
@@ -109,7 +109,7 @@ export const FrameLine = () => {
           max={10000}
           digits={2}
           step={0.1}
-          onChange={set('focusMetres')}
+          onChange={(metres) => changeFocus((s, place) => setFrameNumber(s, place, 'focusMetres', metres))}
         />
       </div>
     </div>

@@ -1,20 +1,22 @@
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
-import { useSetup } from '../state/app-store.ts';
+import { useApp, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
-import { goToStep, putAway } from './go-to-step.ts';
+import { fitStep, goToStep, putAway } from './go-to-step.ts';
 import { Predict } from './Predict.tsx';
 
 /** The lesson of the present setup, step by step. */
 export const LessonPanel = () => {
-  const { name, lesson } = useSetup();
+  const { id, name, lesson } = useSetup();
+  const openings = useApp((state) => state.openings);
   const at = useSession((state) => state.lessonStep);
   const section = useRef<HTMLElement>(null);
-  // whichever way a lesson was opened, it begins at its first step; leaving it shows what it hid
+  // whichever way a document was opened, its lesson begins at its first step; leaving it shows what it hid
+  // biome-ignore lint/correctness/useExhaustiveDependencies: a lesson that changes with its document's schemes goes on
   useLayoutEffect(() => {
-    if (!lesson) return;
-    goToStep(lesson, 0);
+    if (lesson) goToStep(lesson, 0);
     return putAway;
-  }, [lesson]);
+  }, [id, openings]);
+  useLayoutEffect(() => fitStep(lesson), [lesson]);
   const isOpen = lesson !== null && at !== null;
   useEffect(() => {
     if (isOpen) section.current?.focus({ preventScroll: true });

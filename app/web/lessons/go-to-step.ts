@@ -16,9 +16,23 @@ export const goToStep = ({ steps }: Lesson, index: number): void => {
   const { set } = useSession.getState();
   set({ lessonStep: index, pair: null, hidesAnswer: asked !== null, pointing: asked && { at: null, truth: null } });
   // a question is about one scheme; those beside it would give the answer away
-  if (schemes.length > 1) set({ comparedIds: schemes.map(({ id }) => id) });
+  if (schemes.length > 1) set({ comparedIds: schemes.map(({ id }) => id), showsUnlit: false });
   set(schemes.length > 1 && !asked ? { room: 'compare' } : { room: 'viewfinder', isWide: false });
 };
 
 /** Closes the lesson; what it hid comes back. */
 export const putAway = (): void => useSession.getState().set({ lessonStep: null, hidesAnswer: false, pointing: null });
+
+/**
+ * Follows a lesson that lost steps with a scheme, or has them again. A lesson that was put away stays so; what a question
+ * hid comes back when it is asked no more.
+ */
+export const fitStep = (lesson: Lesson | null): void => {
+  const { lessonStep, hidesAnswer } = useSession.getState();
+  if (lessonStep === null) return;
+  const last = (lesson?.steps.length ?? 0) - 1;
+  if (!lesson) putAway();
+  else if (lessonStep > last) goToStep(lesson, last);
+  else if (hidesAnswer && !lesson.steps[lessonStep]?.predict)
+    useSession.getState().set({ hidesAnswer: false, pointing: null });
+};

@@ -1,18 +1,22 @@
 import { maxSetupBytes, parseSetup } from '../../../core/setup/parse-setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { useApp } from '../state/app-store.ts';
+import { openNewest } from './open-newest.ts';
 
 /** Opens a setup file. When it can't be used, says why and leaves what was open untouched. */
 export const openFile = async (file: File): Promise<void> => {
-  const { open, tell } = useApp.getState();
+  const { tell } = useApp.getState();
   const refuse = (why: string) =>
     tell({ tone: 'problem', text: `${file.name} was not opened. ${why}. Your present setup is unchanged.` });
   if (file.size > maxSetupBytes)
     return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`);
-  const text = await file.text();
+  let text = '';
+  const load = async () => {
+    text = await file.text();
+    return parseSetup(text);
+  };
   try {
-    open(parseSetup(text));
-    tell({ tone: 'done', text: `Opened ${file.name}` });
+    if (await openNewest(load)) tell({ tone: 'done', text: `Opened ${file.name}` });
   } catch (error) {
     if (!/^\uFEFF?\s*[[{]/.test(text)) return refuse('It is not a setup file (.lampfall.json)');
     refuse(error instanceof SetupError ? error.message : 'It could not be read');

@@ -1,5 +1,5 @@
 import { differenceBands, levelBands, type StopsBands } from '../render/stops-bands.ts';
-import { signed } from '../ui/words.ts';
+import { bandTexts } from './band-texts.ts';
 
 interface LevelKeyProps {
   /** Which map it explains: levels from mid-grey, or how much brighter the first of two pictures is. */
@@ -10,22 +10,17 @@ interface LevelKeyProps {
 
 const maps: Readonly<Record<LevelKeyProps['of'], StopsBands>> = { levels: levelBands, difference: differenceBands };
 
-/** Number of a band; the first and the last stand for all beyond them. */
-const bandText = (number: number, at: number, count: number): string => {
-  if (at === 0) return `≤ ${signed(number, 0)}`;
-  return at === count - 1 ? `≥ ${signed(number, 0)}` : signed(number, 0);
-};
-
 /** The bands of a map of stops with their numbers; darker differences are hatched as in the map. */
 export const LevelKey = ({ of, words }: LevelKeyProps) => {
   const { first, colours } = maps[of];
+  const texts = bandTexts(maps[of]);
   return (
     <div className="level-key" role="group" aria-label="What the bands mean">
       <ol>
         {colours.map((colour, i) => (
           <li key={colour} className={of === 'difference' && first + i < 0 ? 'level-hatched' : undefined}>
             <i style={{ backgroundColor: colour }} aria-hidden="true" />
-            {bandText(first + i, i, colours.length)}
+            {texts[i]}
           </li>
         ))}
       </ol>

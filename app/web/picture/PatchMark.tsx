@@ -74,7 +74,7 @@ export const PatchMark = ({ setup, scheme, patch, size, pixel }: PatchMarkProps)
             onMove={(to, run) => put(cornerBehind(world, patch, quad, c, to), run)}
           />
         ))}
-      <PatchNumbers scheme={scheme} quad={quad} size={size} pixel={pixel} />
+      {isEditable && <PatchNumbers scheme={scheme} quad={quad} size={size} pixel={pixel} />}
     </g>
   );
 };

@@ -15,9 +15,10 @@ interface PatchNumbersProps {
 export const PatchNumbers = ({ scheme, quad, size, pixel }: PatchNumbersProps) => {
   const selection = useApp((state) => state.selection);
   const report = useReports((state) => state.byScheme[scheme.id]);
-  const readings = report?.frames.flatMap(({ passes }) => passes) ?? [];
-  const selectedId = selection?.kind === 'pass' ? selection.passId : null;
-  const reading = readings.find(({ passId }) => passId === selectedId) ?? (readings.length === 1 ? readings[0] : null);
+  const readings = report?.frames.flatMap(({ id, passes }) => passes.map((pass) => ({ frameId: id, ...pass }))) ?? [];
+  const isSelected = ({ frameId, passId }: (typeof readings)[number]) =>
+    selection?.kind === 'pass' && selection.frameId === frameId && selection.passId === passId;
+  const reading = readings.find(isSelected) ?? (readings.length === 1 ? readings[0] : null);
   const patch = reading?.relief.patch;
   if (!patch) return null;
   const bottom = Math.max(...quad.map(([, y]) => y)) * size[1];

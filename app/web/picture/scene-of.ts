@@ -1,9 +1,11 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
 import type { Size } from '../render/layer-store.ts';
-import { picturesOf, type Scene, type Shown, type Tile } from '../render/scene.ts';
+import type { Scene, Shown, Tile } from '../render/scene.ts';
+import { targetBytes } from '../render/targets.ts';
 import { likeFrame } from '../state/like-frame.ts';
 import { unlitId } from '../state/session.ts';
+import { targetsOf } from './count-targets.ts';
 
 /** Widest picture that is traced, in pixels; wider screens get it magnified. */
 const widestPixels = 1280;
@@ -66,14 +68,7 @@ const shownOf = ({ setup, scheme, isUnlit, name }: WantedLight, frame: Frame | n
 const tracedSize = (tiles: readonly Tile[], widest: number): Size => {
   const width = Math.max(1, ...tiles.map((tile) => tile.width));
   const height = Math.max(1, ...tiles.map((tile) => tile.height));
-  const frames = tiles.flatMap(picturesOf).flatMap((shown) => shown.frames.map(({ frame }) => ({ shown, frame })));
-  const lamps = frames.flatMap(({ shown, frame }) =>
-    frame.lights.flatMap(({ source }) => (source.kind === 'lamp' ? [shown.world.bounces] : [])),
-  );
-  // through the open lens each frame has its own first hits, moon and sky
-  const views = new Set(frames.map(({ frame }) => JSON.stringify(frame.view))).size;
-  const layers = lamps.reduce<number>((sum, bounces) => sum + (bounces > 0 ? 2 : 1), 0) + 3 * views;
-  const bytes = layers * width * height * 16;
+  const bytes = targetsOf(tiles) * targetBytes({ width, height });
   const shrink = Math.min(1, widest / width, Math.sqrt(mostLayerBytes / Math.max(bytes, 1)));
   return { width: Math.max(Math.round(width * shrink), 1), height: Math.max(Math.round(height * shrink), 1) };
 };

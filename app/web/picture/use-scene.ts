@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useSyncExternalStore } from 'react';
 import { theDarkroom } from '../render/darkroom.ts';
 import type { EngineState } from '../render/picture-engine.ts';
 import type { Scene } from '../render/scene.ts';
@@ -14,12 +14,14 @@ export const useScene = (scene: Scene | null): void => {
   useEffect(() => () => theDarkroom().rest(), []);
 };
 
-/** Whether the graphics card is lost just now. */
-export const useCardLost = (isAble: boolean): boolean => {
-  const [isLost, setIsLost] = useState(false);
-  useEffect(() => (isAble ? theDarkroom().onLost(setIsLost) : undefined), [isAble]);
-  return isLost;
-};
+const onLost = (listener: () => void) => theDarkroom().onLost(listener);
+const isCardLost = () => theDarkroom().isLost;
+const never = () => () => undefined;
+const no = () => false;
+
+/** Whether the graphics card is lost just now; it may have been before the room was there. */
+export const useCardLost = (isAble: boolean): boolean =>
+  useSyncExternalStore(isAble ? onLost : never, isAble ? isCardLost : no);
 
 /** Tells twice a second how far the pictures are, without rendering anything by itself. */
 export const useProgress = (isAble: boolean, tell: (state: EngineState) => void): void => {

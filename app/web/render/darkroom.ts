@@ -46,11 +46,12 @@ export class Darkroom {
     this.engine = new PictureEngine(gl, this.screens, () => this.ask());
     card.addEventListener('webglcontextlost', (event) => {
       event.preventDefault();
+      this.engine.pause();
       this.tell(true);
     });
     card.addEventListener('webglcontextrestored', () => {
-      this.tell(false);
       this.engine.restart();
+      this.tell(false);
     });
     window.lampfallProbe = () => this.state;
     window.lampfallCard = () => card;
@@ -83,8 +84,13 @@ export class Darkroom {
     this.isAsked = true;
     requestAnimationFrame(() => {
       this.isAsked = false;
-      this.engine.draw(pixelRatio());
+      this.drawNow();
     });
+  }
+
+  /** Draws the screens without waiting for an animation frame: a hidden page has none. */
+  drawNow(): void {
+    this.engine.draw(pixelRatio());
   }
 
   /** Shows a scene, as soon as it can be. While something is printed it waits. */
@@ -98,7 +104,10 @@ export class Darkroom {
     this.show({ tiles: [], size: { width: 1, height: 1 }, samples: 1, showsEarly: true });
   }
 
-  /** Develops a scene on canvases of its own, by screen; null when it was called off. What was on the page comes back after. */
+  /**
+   * Develops a scene on canvases of its own, by screen; null when it was called off. While the card is lost it waits. What
+   * was on the page comes back after.
+   */
   async print({ scene, onProgress, signal }: PrintOrder): Promise<Map<string, HTMLCanvasElement> | null> {
     const sheets = new Map(scene.tiles.map(({ screen }) => [`print/${screen}`, document.createElement('canvas')]));
     const takeDown = [...sheets].map(([name, canvas]) => this.screens.add(name, canvas));
@@ -109,8 +118,7 @@ export class Darkroom {
       for (;;) {
         await new Promise((resolve) => setTimeout(resolve, lookMilliseconds));
         if (signal.aborted) return null;
-        // a hidden page has no animation frames
-        this.engine.draw(pixelRatio());
+        this.drawNow();
         const { progress, isConverged } = this.engine.state;
         onProgress(progress);
         if (isConverged)
@@ -119,7 +127,10 @@ export class Darkroom {
     } finally {
       for (const end of takeDown) end();
       this.prints--;
-      if (this.prints === 0 && this.scene) this.engine.show(this.scene);
+      if (this.prints === 0) {
+        this.engine.shrink();
+        if (this.scene) this.engine.show(this.scene);
+      }
     }
   }
 }

@@ -28,13 +28,13 @@ export class Pace {
     this.job = fence && { fence, kind, texels, startedAt: now };
   }
 
-  /** Whether the card is still at the last job; learns from it when it is not. */
+  /** Whether the card is still at the last job; learns from it when it is not. A lost card is, until `reset`. */
   isBusy(now: number): boolean {
     const { job, context } = this;
+    if (context.isContextLost()) return true;
     if (!job) return false;
     // not clientWaitSync: browsers may hold up the page until the card answers
-    if (context.getSyncParameter(job.fence, context.SYNC_STATUS) !== context.SIGNALED && !context.isContextLost())
-      return true;
+    if (context.getSyncParameter(job.fence, context.SYNC_STATUS) !== context.SIGNALED) return true;
     context.deleteSync(job.fence);
     this.job = null;
     const fits = (job.texels * this.budgetMilliseconds) / Math.max(now - job.startedAt, 1);

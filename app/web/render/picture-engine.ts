@@ -36,9 +36,12 @@ export class PictureEngine {
   private readonly mixer: Mixer;
   private readonly developer: Developer;
   private readonly sceneLayers = new SceneLayers();
+  /** What each tile had gathered when it was last drawn. */
+  private readonly drawn = new Map<Tile, number>();
   private next: Scene | null = null;
   private scene: Scene | null = null;
   private isStale = false;
+  private isPaused = false;
   private developed = 0;
   private layerCount = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
@@ -87,6 +90,16 @@ export class PictureEngine {
     return this.scene !== null && (this.scene.showsEarly || this.layers.isShowable);
   }
 
+  /** Whether the card is lost: what it is told then comes to nothing. It counts as lost until `restart`. */
+  private get isLost(): boolean {
+    return this.isPaused || this.gl.getContext().isContextLost();
+  }
+
+  /** Stops tracing and drawing, because the card was lost, until `restart`. */
+  pause(): void {
+    this.isPaused = true;
+  }
+
   get state(): EngineState {
     const { counters, samples, isConverged, progress } = this.layers;
     return {
@@ -94,14 +107,16 @@ export class PictureEngine {
       layers: this.layerCount,
       developed: this.developed,
       samples,
-      progress,
-      isConverged: isConverged && !this.next && !this.isStale,
+      // nothing is taken up yet after a restart
+      progress: this.next && !this.scene ? 0 : progress,
+      isConverged: isConverged && !this.next && !this.isStale && !this.isLost,
       texelsPerJob: this.layers.pace.texels,
     };
   }
 
   /** Gives the card its next job, if it is free, and comes back while there is more to do. */
   private work(now: number): void {
+    if (this.isLost) return;
     if (this.next && (!this.scene || this.canDraw)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
     if (this.isStale && this.canDraw) this.onStale();
@@ -110,18 +125,20 @@ export class PictureEngine {
 
   /** Draws what there is once more, onto screens that were put up since. */
   refresh(): void {
+    this.drawn.clear();
     this.isStale = this.scene !== null;
     if (this.canDraw) this.onStale();
   }
 
   /** Draws the screens if anything changed since they were last drawn. */
   draw(ratio: number): void {
-    if (this.isStale && this.scene && this.canDraw) this.develop(this.scene, ratio);
+    if (this.isStale && this.scene && this.canDraw && !this.isLost) this.develop(this.scene, ratio);
   }
 
   private takeUp(scene: Scene): void {
     this.next = null;
     this.scene = scene;
+    this.drawn.clear();
     this.isStale = true;
     const stage = scene.tiles[0]?.world.stage;
     const wanted = layersOfScene(scene);
@@ -138,6 +155,9 @@ export class PictureEngine {
     this.developed++;
     this.fit(scene.tiles);
     for (const tile of scene.tiles) {
+      const gathered = this.sceneLayers.gatheredOf(tile);
+      if (this.drawn.get(tile) === gathered) continue;
+      this.drawn.set(tile, gathered);
       if (!this.sceneLayers.isReady(tile)) this.screens.blank(tile.screen);
       else {
         this.gl.setRenderTarget(null);
@@ -147,12 +167,17 @@ export class PictureEngine {
     }
   }
 
-  /** Makes the card's canvas large enough for every tile; it never shrinks. */
+  /** Makes the card's canvas large enough for every tile. */
   private fit(tiles: readonly Tile[]): void {
     const { width, height } = this.gl.domElement;
     const wide = Math.max(width, ...tiles.map((tile) => tile.width));
     const tall = Math.max(height, ...tiles.map((tile) => tile.height));
     if (wide > width || tall > height) this.gl.setSize(wide, tall, false);
+  }
+
+  /** Gives the card's canvas back; it grows again with what is drawn next. */
+  shrink(): void {
+    this.gl.setSize(1, 1, false);
   }
 
   private mix(shown: Shown, { width, height }: Size, held: Held) {
@@ -175,6 +200,7 @@ export class PictureEngine {
     this.sceneLayers.clear();
     if (this.scene && !this.next) this.next = this.scene;
     this.scene = null;
+    this.isPaused = false;
     this.schedule();
   }
 }

@@ -77,6 +77,20 @@ export class SceneLayers {
     );
   }
 
+  /** Samples in all layers of a tile together, a coarse picture for half a one: when it grows, the tile looks another. */
+  gatheredOf(tile: Tile): number {
+    let sum = 0;
+    for (const shown of picturesOf(tile))
+      for (const { frame } of shown.frames)
+        for (const i of frame.lights.keys()) {
+          const direct = this.stored.get(storeKey(shown, frame, i, 0));
+          const { bounces } = shown.world;
+          const bounced = bounces > 0 ? this.stored.get(storeKey(shown, frame, i, bounces)) : undefined;
+          sum += (direct?.samples ?? 0) + (direct?.coarse ? 0.5 : 0) + (bounced?.samples ?? 0);
+        }
+    return sum;
+  }
+
   /** A frame as the mixer takes it, of what has been traced so far. */
   frameMix(shown: Shown, frame: WorldFrame, weight: number): FrameMix {
     const { bounces } = shown.world;

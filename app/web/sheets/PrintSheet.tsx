@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { createPortal } from 'react-dom';
+import { LevelKey } from '../picture/LevelKey.tsx';
 import { MiniPlan } from '../ui/MiniPlan.tsx';
 import type { Sheet, SheetCell } from './sheet.ts';
 
@@ -19,8 +20,9 @@ const PrintedCell = ({ cell, picture }: { cell: SheetCell; picture: HTMLCanvasEl
           </div>
         )}
         <ul>
-          {cell.lines.map((line) => (
-            <li key={line}>{line}</li>
+          {cell.lines.map((line, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: lines without a life of their own
+            <li key={i}>{line}</li>
           ))}
         </ul>
       </div>
@@ -54,8 +56,9 @@ export const PrintSheet = ({ sheet, pictures, onDone }: PrintSheetProps) => {
     <article ref={ref} className="print-sheet" style={{ '--columns': sheet.columns } as React.CSSProperties}>
       <h1>{sheet.title}</h1>
       <p>{sheet.subtitle}</p>
+      {sheet.hasLevelKey && <LevelKey of="levels" words="stops from mid-grey" />}
       {sheet.groups.map(({ name, cells }) => (
-        <section key={name}>
+        <section key={cells[0]?.picture.screen}>
           {name && <h2>{name}</h2>}
           <div className="print-cells">
             {cells.map((cell) => (

@@ -1,5 +1,6 @@
 import { useCallback, useRef, useState } from 'react';
-import { useApp } from '../state/app-store.ts';
+import { useApp, useSetup } from '../state/app-store.ts';
+import { useSession } from '../state/session.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { developPictures } from './develop-pictures.ts';
 import { measureOnPage } from './draw-sheet.ts';
@@ -13,6 +14,8 @@ import { useSheetWork } from './use-sheet-work.ts';
 /** Width that pictures are developed at for paper, as if the sheet were so many pixels wide: 150 to the inch of A4 across. */
 const paperPixels = 1650;
 
+const nothing = { tone: 'problem', text: 'There is nothing to save or print yet.' } as const;
+
 interface Printed {
   readonly sheet: Sheet;
   readonly pictures: ReadonlyMap<string, HTMLCanvasElement>;
@@ -25,18 +28,22 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
   const [printed, setPrinted] = useState<Printed | null>(null);
   const { share, run, cancel } = useSheetWork();
   const { tell } = useApp.getState();
+  // shadows' and subjects' outlines and the patch are drawn by the page, not by the darkroom
+  const hasPatch = useSetup().patch !== null;
+  const hasLines = useSession(({ marks }) => marks.shadows || marks.outline) || hasPatch;
   const isBusy = share !== null;
   const save = () =>
     run(async (watch) => {
       const sheet = describe();
-      const outcome = sheet && (await saveSheetFile(sheet, width, watch));
+      if (!sheet) return tell(nothing);
+      const outcome = await saveSheetFile(sheet, width, watch);
       if (outcome) tell(outcome);
       if (outcome?.tone === 'done') menu.current?.removeAttribute('open');
     });
   const print = () =>
     run(async (watch) => {
       const sheet = describe();
-      if (!sheet) return;
+      if (!sheet) return tell(nothing);
       const { cells } = sheetLayout(sheet, paperPixels, measureOnPage());
       const boxes = new Map(cells.map(({ cell, picture }) => [cell, picture]));
       const pictures = await developPictures(sheet, (cell) => boxes.get(cell) ?? { width: 1, height: 1 }, watch);
@@ -51,7 +58,10 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
     >
       <summary>Save or print</summary>
       <div className="menu-list" role="group" aria-label="Sheet">
-        <p>Pictures, plans and numbers on one sheet. Nothing leaves this machine.</p>
+        <p>
+          Pictures, plans and numbers on one sheet. Nothing leaves this machine.
+          {hasLines && ' Lines drawn over the pictures are left out.'}
+        </p>
         <NumberField
           label="Width"
           unit="px"

@@ -74,6 +74,7 @@ export const compareSheet = ({ setup, tiles, frame, marks, samples }: Compared):
     fileName: `${setup.id}-compare`,
     title: setup.name,
     subtitle: settings[0] ?? '',
+    hasLevelKey: marks.levels,
     columns: columnsFor(tiles.length),
     groups: [{ name: '', cells }],
     frame,

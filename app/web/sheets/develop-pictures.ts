@@ -15,6 +15,8 @@ export const developPictures = async (
 ): Promise<ReadonlyMap<string, HTMLCanvasElement> | null> => {
   if (!canDrawPicture()) return new Map();
   const wanted = cellsOf(sheet).map((cell) => ({ ...cell.picture, size: sizeOf(cell) }));
-  const scene = sceneOf(wanted, { frame: sheet.frame, samples: sheet.samples, showsEarly: true });
+  // as fine as the sheet shows them, if memory allows
+  const widest = Math.max(1, ...wanted.map(({ size }) => size.width));
+  const scene = sceneOf(wanted, { frame: sheet.frame, samples: sheet.samples, showsEarly: true, widest });
   return theDarkroom().print({ scene, ...watch });
 };

@@ -1,6 +1,7 @@
 import { drawPlan } from '../ui/draw-plan.ts';
 import { planShapes } from '../ui/plan-shapes.ts';
-import type { MeasureText, SheetLayout, TextLook } from './sheet-layout.ts';
+import type { SheetLayout } from './sheet-layout.ts';
+import type { MeasureText, TextLook } from './sheet-parts.ts';
 
 /** The page's own typeface and colours, so that a sheet looks as the screen does. */
 const lookOfPage = () => {
@@ -36,7 +37,7 @@ export const measureOnPage = (): MeasureText => {
  * screen; one that is missing leaves its place black.
  */
 export const drawSheet = (
-  { width, height, letters, texts, cells }: SheetLayout,
+  { width, height, letters, texts, swatches, cells }: SheetLayout,
   pictures: ReadonlyMap<string, CanvasImageSource>,
 ): HTMLCanvasElement | null => {
   const canvas = Object.assign(document.createElement('canvas'), { width, height });
@@ -55,6 +56,10 @@ export const drawSheet = (
     const sizePixels = (plan.width * screenLetters) / letters;
     const shapes = planShapes(cell.plan.setup, cell.plan.scheme, { view: cell.plan.view, sizePixels });
     drawPlan(ctx, shapes, plan.x, plan.y, plan.width);
+  }
+  for (const { colour, ...box } of swatches) {
+    ctx.fillStyle = colour;
+    ctx.fillRect(box.x, box.y, box.width, box.height);
   }
   for (const text of texts) {
     ctx.font = fontOf(text, look.typeface);

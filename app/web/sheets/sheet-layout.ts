@@ -1,27 +1,7 @@
+import { placeLevelKey, type Swatch } from './place-level-key.ts';
 import type { Sheet, SheetCell } from './sheet.ts';
+import type { MeasureText, SheetBox, SheetText, TextLook } from './sheet-parts.ts';
 import { wrapWords } from './wrap-words.ts';
-
-/** How a line of text looks; all of it is in the page's typeface. */
-export interface TextLook {
-  readonly sizePixels: number;
-  readonly isStrong: boolean;
-  readonly isQuiet: boolean;
-}
-
-export interface SheetText extends TextLook {
-  readonly text: string;
-  readonly x: number;
-  /** Of the line that the letters stand on. */
-  readonly y: number;
-}
-
-/** Whole pixels from the sheet's upper left corner. */
-export interface SheetBox {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 export interface PlacedCell {
   readonly cell: SheetCell;
@@ -36,11 +16,10 @@ export interface SheetLayout {
   /** Height of the letters that most of it is written in, pixels. */
   readonly letters: number;
   readonly texts: readonly SheetText[];
+  /** Of the key to a map of levels. */
+  readonly swatches: readonly Swatch[];
   readonly cells: readonly PlacedCell[];
 }
-
-/** Width of text in pixels. */
-export type MeasureText = (text: string, look: TextLook) => number;
 
 /** Smaller letters are not read, pixels. */
 const leastLetters = 11;
@@ -115,6 +94,11 @@ export const sheetLayout = (sheet: Sheet, widthPixels: number, measure: MeasureT
   const across = { x: margin, width: inner };
   let y = put([sheet.title], { ...across, y: margin }, { sizePixels: letters * 1.6, isStrong: true });
   if (sheet.subtitle) y = put([sheet.subtitle], { ...across, y }, { isQuiet: true });
+  const key = sheet.hasLevelKey ? placeLevelKey({ ...across, y: y + Math.round(letters / 2) }, plain, measure) : null;
+  if (key) {
+    texts.push(...key.texts);
+    y = key.end;
+  }
   for (const group of sheet.groups) {
     y += gap;
     if (group.name)
@@ -125,5 +109,6 @@ export const sheetLayout = (sheet: Sheet, widthPixels: number, measure: MeasureT
       y = Math.max(...row.map((cell, i) => placeCell(cell, margin + i * (wide + gap), top)));
     }
   }
-  return { width: widthPixels, height: Math.ceil(y) + margin, columns, letters, texts, cells };
+  const swatches = key?.swatches ?? [];
+  return { width: widthPixels, height: Math.ceil(y) + margin, columns, letters, texts, swatches, cells };
 };

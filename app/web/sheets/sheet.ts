@@ -32,6 +32,8 @@ export interface Sheet {
   readonly fileName: string;
   readonly title: string;
   readonly subtitle: string;
+  /** Whether its pictures are maps of levels, whose bands want a key. */
+  readonly hasLevelKey: boolean;
   /** Cells side by side where there is room. */
   readonly columns: number;
   readonly groups: readonly SheetGroup[];

@@ -24,13 +24,13 @@ const mostColumns = 6;
 
 /** The sheet of a sweep: every picture with its own small plan, all plans to one scale; null when there is nothing in it. */
 export const sweepSheet = ({ described, pictureOf, frame, samples }: Swept): Sheet | null => {
-  const groups = described.groups.map(({ name, cells }) => ({
-    name,
-    cells: cells.flatMap(({ screen, ...words }) => {
+  const groups = described.groups.flatMap(({ name, cells }) => {
+    const there = cells.flatMap(({ screen, ...words }) => {
       const picture = pictureOf(screen);
       return picture ? [{ ...words, picture }] : [];
-    }),
-  }));
+    });
+    return there.length > 0 ? [{ name, cells: there }] : [];
+  });
   const pictures = groups.flatMap(({ cells }) => cells.map(({ picture }) => picture));
   const [first] = pictures;
   if (!first) return null;
@@ -51,6 +51,7 @@ export const sweepSheet = ({ described, pictureOf, frame, samples }: Swept): She
     fileName: `${setup.id}-sweep`,
     title: described.title,
     subtitle: `${setup.name} · ${settingWords(setup, first.scheme, frame)}`,
+    hasLevelKey: false,
     columns: Math.min(Math.max(...planned.map(({ cells }) => cells.length)), mostColumns),
     groups: planned,
     frame,

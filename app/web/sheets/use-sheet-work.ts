@@ -1,7 +1,11 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
+import { useApp } from '../state/app-store.ts';
 import type { Watch } from './develop-pictures.ts';
 
-/** Work on a sheet that takes a while: how far it is (null = none under way), how to begin, how to call it off. */
+/**
+ * Work on a sheet that takes a while: how far it is (null = none under way), how to begin, how to call it off. When it
+ * fails, the user is told why.
+ */
 export const useSheetWork = (): {
   readonly share: number | null;
   readonly run: (work: (watch: Watch) => Promise<void>) => void;
@@ -14,10 +18,15 @@ export const useSheetWork = (): {
     const own = new AbortController();
     controller.current = own;
     setShare(0);
-    void work({ onProgress: setShare, signal: own.signal }).finally(() => {
-      controller.current = null;
-      setShare(null);
-    });
+    void work({ onProgress: setShare, signal: own.signal })
+      .catch((error: unknown) => {
+        const why = error instanceof Error ? error.message : String(error);
+        useApp.getState().tell({ tone: 'problem', text: `The sheet could not be made: ${why}` });
+      })
+      .finally(() => {
+        controller.current = null;
+        setShare(null);
+      });
   }, []);
   // a room that is left takes its work along
   useEffect(() => cancel, [cancel]);

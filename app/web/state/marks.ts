@@ -3,28 +3,27 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { MarksAnswer, MarksRequest, SchemeMarks } from '../workers/marks-messages.ts';
 import { withoutKnownBeams } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
-import { likeFrame } from './like-frame.ts';
+import { frameIdsShown } from './frames-shown.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
 export type { PassShadows, SubjectOutline } from '../workers/marks-messages.ts';
 
 /** Marks over the pictures as last worked out, by scheme id. They trail the setup by a few tenths of a second. */
-const useMarksStore = create<{ readonly byScheme: Readonly<Record<string, SchemeMarks>> }>(() => ({ byScheme: {} }));
+export const useMarksStore = create<{ readonly byScheme: Readonly<Record<string, SchemeMarks>> }>(() => ({
+  byScheme: {},
+}));
 
 /** The marks over a scheme's picture, if there are any yet. */
 export const useMarks = (schemeId: string): SchemeMarks | undefined =>
   useMarksStore((state) => state.byScheme[schemeId]);
 
-/** The frames of a scheme that are on screen: the one like the frame shown, else those of its blend. */
+/** The frames of a scheme that are on screen. */
 const framesOnScreen = (setup: Setup, scheme: Scheme): string[] => {
   const { schemeId, frameId, showsBlend } = useApp.getState();
   const present = setup.schemes.find(({ id }) => id === schemeId);
   const shown = showsBlend ? undefined : present?.frames.find(({ id }) => id === frameId);
-  const like = shown && likeFrame(scheme, shown);
-  if (like) return [like.id];
-  const { frames } = scheme.blend;
-  return frames.length > 0 ? frames.map((each) => each.frameId) : scheme.frames.map(({ id }) => id);
+  return frameIdsShown(scheme, shown ?? null);
 };
 
 /** All that the marks of a scheme hang on; the same values give the same marks. */
@@ -41,10 +40,13 @@ const areSame = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a?
 export const startMarks = (): void => {
   const worker = new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
-  let isBusy = false;
+  /** What the worker is at. */
+  let pending: { readonly id: number; readonly setupId: string; readonly schemeId: string } | null = null;
   let sentBeams: Setup['measuredBeams'] | null = null;
   let setupId = '';
   const known = new Map<string, readonly unknown[]>();
+  /** Schemes whose marks could not be worked out: not asked for again until something happens on the page. */
+  const failed = new Set<string>();
   const ask = () => {
     const setup = useApp.getState().history.present;
     const { room, marks } = useSession.getState();
@@ -54,16 +56,19 @@ export const startMarks = (): void => {
       known.clear();
       useMarksStore.setState({ byScheme: {} });
     }
-    if (isBusy || room === 'sweep' || !(marks.shadows || marks.outline)) return;
+    if (pending || room === 'sweep' || !(marks.shadows || marks.outline)) return;
     const onScreen = schemesOnScreen();
     const stale = setup.schemes.find(
-      (scheme) => onScreen.includes(scheme.id) && !areSame(known.get(scheme.id), causesOf(setup, scheme)),
+      (scheme) =>
+        onScreen.includes(scheme.id) &&
+        !failed.has(scheme.id) &&
+        !areSame(known.get(scheme.id), causesOf(setup, scheme)),
     );
     if (!stale) return;
     known.set(stale.id, causesOf(setup, stale));
-    isBusy = true;
+    pending = { id: ++asked, setupId, schemeId: stale.id };
     const request: MarksRequest = {
-      id: ++asked,
+      id: pending.id,
       stageKey: stageKeyOf(setup),
       ...withoutKnownBeams(setup, sentBeams),
       schemeIds: [stale.id],
@@ -74,17 +79,28 @@ export const startMarks = (): void => {
     sentBeams = setup.measuredBeams;
   };
   worker.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
-    isBusy = false;
-    useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));
+    const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
+    pending = null;
+    if (isOfPresent)
+      useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));
     ask();
   };
-  // what could not be worked out is not asked again until something changes
   worker.onerror = () => {
-    isBusy = false;
+    const schemeId = pending?.schemeId;
+    pending = null;
     sentBeams = null;
-    useMarksStore.setState({ byScheme: {} });
+    if (schemeId !== undefined) {
+      failed.add(schemeId);
+      known.delete(schemeId);
+      useMarksStore.setState(({ byScheme: { [schemeId]: _, ...byScheme } }) => ({ byScheme }));
+    }
+    ask();
   };
-  useApp.subscribe(ask);
-  useSession.subscribe(ask);
+  const onChange = () => {
+    failed.clear();
+    ask();
+  };
+  useApp.subscribe(onChange);
+  useSession.subscribe(onChange);
   ask();
 };

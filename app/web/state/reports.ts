@@ -26,20 +26,25 @@ export const useReport = (): SchemeReport | undefined => {
 export const startReports = (): void => {
   const worker = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
-  let isBusy = false;
+  /** What the worker is at. */
+  let pending: { readonly id: number; readonly setupId: string } | null = null;
   let sentBeams: Setup['measuredBeams'] | null = null;
+  let setupId = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
   const ask = () => {
     const setup = useApp.getState().history.present;
+    // another document may use the same ids for its schemes
+    if (setup.id !== setupId) {
+      setupId = setup.id;
+      useReports.setState({ byScheme: {} });
+    }
     const schemeIds = schemesOnScreen();
     const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
-    if (isBusy || isSame) return;
-    // another document may use the same ids for its schemes
-    if (last && last.setup.id !== setup.id) useReports.setState({ byScheme: {} });
+    if (pending || isSame) return;
     last = { setup, schemeIds };
-    isBusy = true;
+    pending = { id: ++asked, setupId };
     const request: ReportRequest = {
-      id: ++asked,
+      id: pending.id,
       stageKey: stageKeyOf(setup),
       ...withoutKnownBeams(setup, sentBeams),
       schemeIds,
@@ -48,15 +53,17 @@ export const startReports = (): void => {
     sentBeams = setup.measuredBeams;
   };
   worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
-    isBusy = false;
-    useReports.setState(({ byScheme }) => ({
-      byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
-      failed: false,
-    }));
+    const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
+    pending = null;
+    if (isOfPresent)
+      useReports.setState(({ byScheme }) => ({
+        byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
+        failed: false,
+      }));
     ask();
   };
   worker.onerror = () => {
-    isBusy = false;
+    pending = null;
     sentBeams = null;
     useReports.setState({ byScheme: {}, failed: true });
   };

@@ -90,16 +90,31 @@ export const comparedSchemes = ({ schemes }: Setup, ids: readonly string[] | nul
   return (chosen.length > 0 ? chosen : schemes).slice(0, mostCompared);
 };
 
+/** The compared schemes, and those that are laid over each other without being ticked. */
+const seenSchemes = (setup: Setup, ids: readonly string[] | null, pair: Pair | null): Scheme[] => {
+  const compared = comparedSchemes(setup, ids);
+  const isSeen = (scheme: Scheme) => compared.includes(scheme) || scheme.id === pair?.a || scheme.id === pair?.b;
+  return setup.schemes.filter(isSeen);
+};
+
 /** Ids of the schemes whose numbers are on screen: the present one, and those compared with it. */
 export const schemesOnScreen = (): string[] => {
   const { history, schemeId } = useApp.getState();
-  const { room, comparedIds } = useSession.getState();
+  const { room, comparedIds, pair } = useSession.getState();
   if (room !== 'compare') return [schemeId];
-  return [...new Set([schemeId, ...comparedSchemes(history.present, comparedIds).map(({ id }) => id)])];
+  return [...new Set([schemeId, ...seenSchemes(history.present, comparedIds, pair).map(({ id }) => id)])];
 };
 
 export const useComparedSchemes = (): Scheme[] => {
   const setup = useSetup();
   const ids = useSession((state) => state.comparedIds);
   return comparedSchemes(setup, ids);
+};
+
+/** All schemes that the compare room shows. */
+export const useSeenSchemes = (): Scheme[] => {
+  const setup = useSetup();
+  const ids = useSession((state) => state.comparedIds);
+  const pair = useSession((state) => state.pair);
+  return seenSchemes(setup, ids, pair);
 };

@@ -12,7 +12,7 @@ import {
 } from './history.ts';
 
 /** What is selected: a pass of the present scheme, a subject, or the camera. */
-export type Selection =
+type Selection =
   | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }
@@ -28,7 +28,7 @@ export interface Notice {
  * Which state lives how long:
  * | key | saved | exported | undoable |
  * | history.present (the setup) | not yet | yes | yes |
- * | schemeId, frameId, showsBlend, selection, notice, hasUnsaved, run, and all of session.ts | no | no | no |
+ * | schemeId, frameId, showsBlend, selection, notice, openings, hasUnsaved, run, and all of session.ts | no | no | no |
  */
 interface AppState {
   readonly history: History<Setup>;
@@ -38,6 +38,8 @@ interface AppState {
   readonly showsBlend: boolean;
   readonly selection: Selection;
   readonly notice: Notice | null;
+  /** How many documents were taken up; one may be taken up again. */
+  readonly openings: number;
   /** Whether anything was changed since it was last saved; opening another document does not save the one before. */
   readonly hasUnsaved: boolean;
   /** The run of edits that the last one belongs to. */
@@ -110,8 +112,14 @@ export const createAppStore = (setup: Setup) =>
   create<AppState>((set) => ({
     ...opening(setup),
     history: startHistory(setup),
+    openings: 0,
     hasUnsaved: false,
-    open: (next) => set(({ history }) => ({ ...opening(next), history: record(commitGesture(history), next) })),
+    open: (next) =>
+      set(({ history, openings }) => ({
+        ...opening(next),
+        openings: openings + 1,
+        history: record(commitGesture(history), next),
+      })),
     edit: (change, run) =>
       set((state) => {
         const now = Date.now();

@@ -67,8 +67,9 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
             ))}
           </span>
         </span>
-        {lines.map((line) => (
-          <span key={line} className="cell-line">
+        {lines.map((line, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: lines without a life of their own
+          <span key={i} className="cell-line">
             {line}
           </span>
         ))}

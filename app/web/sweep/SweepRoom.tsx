@@ -1,4 +1,5 @@
 import { NoPicture } from '../picture/NoPicture.tsx';
+import { useCardLost } from '../picture/use-scene.ts';
 import { useScreenSizes } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
@@ -16,11 +17,13 @@ const Started = ({ run }: { run: SweepRun }) => {
   const openId = useSweeps((state) => state.openId);
   const [sizes, onSize] = useScreenSizes();
   useSheet(run, sizes);
+  const isLost = useCardLost(able);
   const open = run.cells.find(({ id }) => id === openId);
   return (
     <>
       <SheetHead run={run} />
       {!able && <NoPicture />}
+      {isLost && <p role="status">The graphics card was lost for a moment. The pictures go on when it is back.</p>}
       {open && <OpenCell run={run} cell={open} onSize={onSize} />}
       <Sheet run={run} onSize={onSize} />
     </>

@@ -18,7 +18,10 @@ export interface SheetOrder {
   readonly levels: readonly number[];
 }
 
-const pause = () => new Promise((resolve) => setTimeout(resolve, lookMilliseconds));
+const pause = async () => {
+  await new Promise((resolve) => setTimeout(resolve, lookMilliseconds));
+  theDarkroom().drawNow();
+};
 
 /**
  * Develops a sheet a few pictures at a time, until done or called off.

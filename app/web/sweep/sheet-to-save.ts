@@ -1,4 +1,6 @@
+import type { SweepCell } from '../../../core/sweep/cell.ts';
 import { maxSamples } from '../picture/samples.ts';
+import { canDrawPicture } from '../render/capability.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import { sweepSheet } from '../sheets/sweep-sheet.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
@@ -8,10 +10,12 @@ import { screenOf, sheetOf } from './sheet-of.ts';
 /** Samples that many small pictures get in a saved sheet. */
 const mostSamples = 16;
 
-/** The sheet of a sweep as it is on the page now, to be saved. */
+/** The sheet of a sweep as it is on the page now, to be saved; null when nothing of it is there. */
 export const sheetToSave = (run: SweepRun): Sheet | null => {
-  const { readings } = useSweeps.getState();
-  const cells = new Map(run.cells.map((cell) => [screenOf(cell), cell]));
+  const { readings, pictures, isCancelled } = useSweeps.getState();
+  const isThere = ({ id }: SweepCell, i: number) => (canDrawPicture() ? i < pictures.shown : id in readings);
+  const saved = isCancelled ? run.cells.filter(isThere) : run.cells;
+  const cells = new Map(saved.map((cell) => [screenOf(cell), cell]));
   return sweepSheet({
     described: sheetOf({ run, readings }),
     pictureOf: (screen) => {

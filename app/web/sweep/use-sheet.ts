@@ -3,6 +3,7 @@ import { maxSamples } from '../picture/samples.ts';
 import type { ScreenSizes } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
+import type { Size } from '../render/layer-store.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { cellPicture, shownFrame, tracedSize } from './cell-picture.ts';
 import { developLarge, developSheet } from './develop-sheet.ts';
@@ -27,6 +28,9 @@ export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
   const open = run.cells.find(({ id }) => id === openId);
   const openSize = sizes.get(largeScreen);
   const large = useRef<ReturnType<typeof cellPicture> | null>(null);
+  /** Calls off a sweep under way, not what is only shown again. */
+  const under = useRef<AbortController | null>(null);
+  const [tiles, setTiles] = useState<{ readonly run: SweepRun; readonly size: Size } | null>(null);
   const first = run.cells[0];
   const tile = first && sizes.get(screenOf(first));
   const [width, height] = [tile?.width ?? 0, tile?.height ?? 0];
@@ -41,19 +45,30 @@ export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
     return () => stop.abort();
   }, [run, open, openSize, isBusy]);
 
+  // tiles that change their size under way keep what they show until the sweep is done
   useEffect(() => {
-    const { pictures, tellPictures } = useSweeps.getState();
+    if (width === 0) return;
+    setTiles((before) => {
+      const isSame = before?.size.width === width && before.size.height === height;
+      return before?.run === run && (isSame || isBusy) ? before : { run, size: { width, height } };
+    });
+  }, [run, width, height, isBusy]);
+
+  useEffect(() => {
+    const { pictures, isCancelled, tellPictures } = useSweeps.getState();
     if (!able) tellPictures({ stage: 'done', shown: 0, share: 1 });
-    if (!able || width === 0) return;
+    if (!able || tiles?.run !== run) return;
     // what is there already is only shown again
-    const isAgain = isCancelled || pictures.stage === 'done';
+    const isDone = pictures.stage === 'done';
+    const isAgain = isCancelled || isDone;
     const cells = isAgain ? run.cells.slice(0, pictures.shown) : run.cells;
     const stop = new AbortController();
+    under.current = isAgain ? null : stop;
     const order = {
-      pictures: cells.map((cell) => cellPicture(run, cell, { width, height })),
+      pictures: cells.map((cell) => cellPicture(run, cell, tiles.size)),
       frame: shownFrame(run),
       size: tracedSize(run),
-      levels: isAgain || tileSamples === 1 ? [1] : [1, tileSamples],
+      levels: isAgain || tileSamples === 1 ? [isDone ? tileSamples : 1] : [1, tileSamples],
     };
     setIsBusy(true);
     void developSheet(order, () => large.current, stop.signal, isAgain ? () => undefined : tellPictures).then(() => {
@@ -63,5 +78,12 @@ export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
       stop.abort();
       theDarkroom().rest();
     };
-  }, [run, isCancelled, width, height]);
+  }, [run, tiles]);
+
+  useEffect(() => {
+    if (!isCancelled || !under.current) return;
+    under.current.abort();
+    under.current = null;
+    setIsBusy(false);
+  }, [isCancelled]);
 };

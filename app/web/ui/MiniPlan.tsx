@@ -37,11 +37,10 @@ export const MiniPlan = ({
   view,
   colouring = 'dark',
   sizePixels = 160,
-  hidesShadows = false,
 }: { setup: Setup; scheme: Scheme } & PlanOptions) => {
   const shapes = useMemo(
-    () => planShapes(setup, scheme, { view, colouring, sizePixels, hidesShadows }),
-    [setup, scheme, view, colouring, sizePixels, hidesShadows],
+    () => planShapes(setup, scheme, { view, colouring, sizePixels }),
+    [setup, scheme, view, colouring, sizePixels],
   );
   return (
     <svg className="mini-plan" viewBox={viewBox} role="img" aria-label={planSentence(setup, scheme)}>

@@ -16,8 +16,6 @@ export interface PlanOptions {
   readonly colouring?: PlanColouring | undefined;
   /** How large it will be drawn: lines and letters are sized for that. */
   readonly sizePixels?: number | undefined;
-  /** For a question whose answer is the shadow. */
-  readonly hidesShadows?: boolean | undefined;
 }
 
 /** Four hours of the clock, six toward the camera. */
@@ -55,12 +53,7 @@ const scaleBarShapes = ({ view, inks, pixel, letters, path, words }: PlanPen): P
  * to be cut off by whoever draws it.
  */
 export const planShapes = (setup: Setup, scheme: Scheme, options: PlanOptions = {}): PlanShape[] => {
-  const {
-    view = sharedPlanView(setup, [scheme]),
-    colouring = 'dark',
-    sizePixels = 160,
-    hidesShadows = false,
-  } = options;
+  const { view = sharedPlanView(setup, [scheme]), colouring = 'dark', sizePixels = 160 } = options;
   const pen = planPen(view, colouring, sizePixels);
   const camera = scheme.camera ?? setup.camera;
   const turn = cameraTurn(view, camera);
@@ -69,7 +62,7 @@ export const planShapes = (setup: Setup, scheme: Scheme, options: PlanOptions = 
   const ground = `M${-planHalf} ${-planHalf}H${planHalf}V${planHalf}H${-planHalf}Z`;
   return [
     pen.path(ground, { fill: pen.inks.ground }),
-    ...(hidesShadows ? [] : lamps.map((entry) => shadowShape(pen, stage, entry))),
+    ...lamps.map((entry) => shadowShape(pen, stage, entry)),
     ...clockShapes(pen, turn),
     ...lamps.flatMap((entry) => beamShapes(pen, setup.measuredBeams, entry)),
     ...stage.subjects.map((subject) =>

@@ -13,10 +13,14 @@ export const RatioLine = () => {
     <>
       {keyToFillStops !== null && (
         <span>
-          {nameOf(keyPassId)} to {nameOf(fillPassId)} {signed(keyToFillStops)} stops
+          {frame.name}: {nameOf(keyPassId)} over {nameOf(fillPassId)} {signed(keyToFillStops)} stops
         </span>
       )}
-      {patch && <span>Patch in all light: contrast {patch.rmsContrast.toFixed(2)}</span>}
+      {patch && (
+        <span>
+          {frame.name}: patch in all light, contrast {patch.rmsContrast.toFixed(2)}
+        </span>
+      )}
     </>
   );
 };

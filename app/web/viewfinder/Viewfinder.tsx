@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { FrameLine } from '../frames/FrameLine.tsx';
+import { LevelKey } from '../picture/LevelKey.tsx';
 import { NoPicture } from '../picture/NoPicture.tsx';
 import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Progress } from '../picture/Progress.tsx';
@@ -25,6 +26,7 @@ const Picture = () => {
   const frame = useFrame();
   const showsBlend = useApp((state) => state.showsBlend);
   const marks = useSession((state) => state.marks);
+  const isUnlit = useSession((state) => state.hidesAnswer);
   const [sizes, onSize] = useScreenSizes();
   const isLost = useCardLost(true);
   const scene = useMemo(() => {
@@ -34,7 +36,7 @@ const Picture = () => {
     const picture = {
       setup,
       scheme,
-      isUnlit: false,
+      isUnlit,
       screen: 'viewfinder',
       look,
       against: null,
@@ -42,7 +44,7 @@ const Picture = () => {
       size,
     } as const;
     return sceneOf([picture], { frame: showsBlend ? null : frame, samples: maxSamples });
-  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, sizes]);
+  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, isUnlit, sizes]);
   useScene(scene);
   return (
     <>
@@ -61,13 +63,18 @@ export const Viewfinder = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const hidesAnswer = useSession((state) => state.hidesAnswer);
+  const hasLevels = useSession((state) => state.marks.levels);
   const { widthMm, heightMm } = (scheme.camera ?? setup.camera).sensor;
   return (
     <section className="viewfinder" aria-label="Viewfinder">
       <div className="picture" style={{ aspectRatio: widthMm / heightMm }}>
         {!able && <NoPicture />}
-        {able && (hidesAnswer ? <p className="no-picture">Hidden until you have pointed.</p> : <Picture />)}
+        {able && <Picture />}
+        {hidesAnswer && (
+          <p className="picture-hidden">Hidden until you have pointed: this is the place without the lamp.</p>
+        )}
       </div>
+      {able && hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
       <FrameLine />
       <div className="frame-more">
         <LightLine />

@@ -25,7 +25,7 @@ const views: readonly (readonly [ViewKind, string])[] = [
  * The set-up in plain daylight from any side: what stands where, what the lamps reach, and where shadows fall. Not lit by
  * the lamps: that is what the viewfinder is for.
  */
-const Walkaround = ({ hidesShadows = false }: { hidesShadows?: boolean }) => {
+const Walkaround = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
@@ -75,8 +75,7 @@ const Walkaround = ({ hidesShadows = false }: { hidesShadows?: boolean }) => {
             const stands = isSelected(entry.frame.id, entry.pass.id);
             return <LampFigure key={entry.key} entry={entry} isSelected={stands} />;
           })}
-          {!hidesShadows &&
-            !hidesAnswer &&
+          {!hidesAnswer &&
             passes.map((entry) => {
               const stands = isSelected(entry.frame.id, entry.pass.id);
               return <ShadowFigure key={entry.key} stage={world.stage} entry={entry} isSelected={stands} />;

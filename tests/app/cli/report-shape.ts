@@ -20,6 +20,7 @@ const reading = z.strictObject({
   clock: z.string().regex(/^(?:[1-9]|1[0-2]):[0-5]\d$/),
   elevationDegrees: z.number().min(-90).max(90),
   distanceMetres: z.number().positive(),
+  lampHeightMetres: z.number(),
   target: z
     .strictObject({
       illuminanceLux: z.number().min(0),

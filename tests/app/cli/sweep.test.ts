@@ -113,7 +113,7 @@ describe('lampfall sweep', () => {
       /--heights must be numbers .*, not "1,knee"; usage/,
     ],
     ['no heights', ['--pass', 'key', '--heights', ''], /--heights must be numbers/],
-    ['a height too low', ['--pass', 'key', '--heights=-600'], /--heights must each be from -500 to 2000 m, not -600$/],
+    ['a height too low', ['--pass', 'key', '--heights=-600'], /--heights must each be from 0.02 to 2000 m, not -600$/],
     ['no distance', ['--pass', 'key', '--distances', '0'], /--distances must each be from 0\.05 to 10000 m, not 0$/],
     ['too far', ['--pass', 'key', '--distances', '9000'], /the lamp must be within 5000 m level/],
     ['no key', ['--pass', 'key', '--ratios', '1'], /--pass must have a key beside it/],
@@ -125,6 +125,6 @@ describe('lampfall sweep', () => {
   it('tells a fault in one line on stderr, exit 1', async () => {
     const ran = await runLampfall('sweep', stones, '--pass', 'key', '--heights=-600');
     expect(ran).toMatchObject({ exitCode: 1, stdout: '' });
-    expect(ran.stderr).toBe('lampfall: --heights must each be from -500 to 2000 m, not -600\n');
+    expect(ran.stderr).toBe('lampfall: --heights must each be from 0.02 to 2000 m, not -600\n');
   });
 });

@@ -81,6 +81,23 @@ describe('bounced light of a lamp that moves', () => {
     expect([...layers.shownOn([`${keyOf(0)}/1`])]).toEqual([moved]);
   });
 
+  it('counts as gathered with each sample, as the direct light does, and not with samples of others', () => {
+    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
+    const shot = shotOf(store, 'a');
+    const [bounced, other] = [layerOf(store, 'bounced', shot, 0), layerOf(store, 'other', shot, 1)];
+    const direct = frame.lights.map((_, i) => layerOf(store, `direct ${i}`, shot, 0));
+    const stored = direct.map((layer, i) => [`${keyOf(i)}/0`, layer] as const);
+    layers.set(new Map([...stored, [`${keyOf(0)}/1`, bounced], ['other', other]]), 64);
+    const seen = [layers.gatheredOf(tile)];
+    for (const layer of [...direct, bounced]) {
+      layer.samples++;
+      seen.push(layers.gatheredOf(tile));
+    }
+    expect(new Set(seen).size).toBe(direct.length + 2);
+    other.samples++;
+    expect(layers.gatheredOf(tile)).toBe(seen.at(-1));
+  });
+
   it('is not shown on for another camera', () => {
     const [layers, store] = [new SceneLayers(), new LayerStore(card)];
     const [shot, other] = [shotOf(store, 'a'), shotOf(store, 'b')];

@@ -1,12 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { inkOn } from '../../../app/web/ui/plan-inks.ts';
+import { shadowShape } from '../../../app/web/ui/plan-lamp-shapes.ts';
 import { planLamps, planSentence } from '../../../app/web/ui/plan-lamps.ts';
-import type { PlanShape } from '../../../app/web/ui/plan-pen.ts';
+import { type PlanShape, planPen } from '../../../app/web/ui/plan-pen.ts';
 import { type PlanOptions, planShapes } from '../../../app/web/ui/plan-shapes.ts';
 import { planHalf, sharedPlanView, toPlan } from '../../../app/web/ui/plan-view.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { stageOf } from '../../../core/world/stage.ts';
 
 const load = (name: string): Setup => parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
 const stones = load('three-stones');
@@ -22,8 +24,10 @@ const texts = (shapes: readonly PlanShape[]) => shapes.flatMap((shape) => ('text
 const paths = (shapes: readonly PlanShape[]) => shapes.flatMap((shape) => ('path' in shape ? [shape] : []));
 const numbersIn = (path: string) => (path.match(/-?\d+(?:\.\d+)?(?:e-?\d+)?/g) ?? []).map(Number);
 const shadowsOf = (setup: Setup, scheme: Scheme, options: PlanOptions = {}) => {
-  const rest = paths(planShapes(setup, scheme, { ...options, hidesShadows: true })).map(({ path }) => path);
-  return paths(planShapes(setup, scheme, options)).filter(({ path }) => !rest.includes(path));
+  const { view = sharedPlanView(setup, [scheme]), colouring = 'dark', sizePixels = 160 } = options;
+  const pen = planPen(view, colouring, sizePixels);
+  const shadows = planLamps(setup, scheme).map((lamp) => JSON.stringify(shadowShape(pen, stageOf(setup), lamp)));
+  return paths(planShapes(setup, scheme, options)).filter((shape) => shadows.includes(JSON.stringify(shape)));
 };
 /** Ends of hatch lines as directions on the drawing. */
 const strokesIn = (path: string): [number, number][] => {
@@ -141,13 +145,8 @@ describe('shadows on a small plan', () => {
     for (const [dx, dy] of long) expect(Math.abs(Math.sin(Math.atan2(dy, dx) - along))).toBeLessThan(Math.PI / 180);
   });
 
-  it('are left out on request, and nothing else is', () => {
-    const all = planShapes(stones, side);
-    const without = planShapes(stones, side, { hidesShadows: true });
-    expect(all.length - without.length).toBe(planLamps(stones, side).length);
-    expect(
-      all.filter((shape) => !without.some((other) => JSON.stringify(other) === JSON.stringify(shape))),
-    ).toHaveLength(1);
+  it('there is one for each lamp', () => {
+    expect(shadowsOf(stones, side)).toHaveLength(planLamps(stones, side).length);
   });
 
   it('a lantern inside a hut does not shade all the ground: only the stack to its left throws a shadow, to the left', () => {

@@ -1,46 +1,13 @@
-import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { compareSheet } from '../../../app/web/sheets/compare-sheet.ts';
-import { fitSheet, sheetLimits } from '../../../app/web/sheets/fit-sheet.ts';
+import { fitSheet } from '../../../app/web/sheets/fit-sheet.ts';
 import { settingWords } from '../../../app/web/sheets/setting-words.ts';
-import { cellsOf, type Sheet } from '../../../app/web/sheets/sheet.ts';
-import { type MeasureText, type SheetBox, sheetLayout } from '../../../app/web/sheets/sheet-layout.ts';
+import { cellsOf } from '../../../app/web/sheets/sheet.ts';
+import { sheetLayout } from '../../../app/web/sheets/sheet-layout.ts';
+import type { SheetBox } from '../../../app/web/sheets/sheet-parts.ts';
 import { sweepSheet } from '../../../app/web/sheets/sweep-sheet.ts';
 import { wrapWords } from '../../../app/web/sheets/wrap-words.ts';
-import { parseSetup } from '../../../core/setup/parse-setup.ts';
-
-const setup = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
-
-/** Every letter half as wide as it is high. */
-const measure: MeasureText = (text, { sizePixels }) => text.length * sizePixels * 0.5;
-
-const words = {
-  passes: ['Key · 3:00 · 6.0 m · knee'],
-  keyName: null,
-  rows: [
-    { label: 'Target', value: '−1.4 stops', sense: 'dim, as at night' },
-    { label: 'Rim', value: '', sense: '' },
-  ],
-};
-const sheetOf = (count: number, isUnlit = false): Sheet => {
-  const schemes = Array.from({ length: count }, (_, i) => ({
-    ...(setup.schemes[0] as (typeof setup.schemes)[number]),
-    id: `scheme-${i}`,
-    name: `Scheme ${i}`,
-  }));
-  const lit = schemes.map((scheme) => ({ scheme, isUnlit: false, words, cautions: ['flat'] }));
-  const [first] = lit;
-  const unlit = isUnlit && first ? [{ ...first, isUnlit: true, words: null, cautions: [] }] : [];
-  return compareSheet({
-    setup,
-    tiles: [...lit, ...unlit],
-    frame: null,
-    marks: { full: false, levels: false },
-    samples: 4,
-  });
-};
-const overlap = (a: SheetBox, b: SheetBox) =>
-  a.x < b.x + b.width && b.x < a.x + a.width && a.y < b.y + b.height && b.y < a.y + a.height;
+import { measure, overlap, setup, sheetOf, words } from './sheet-samples.ts';
 
 const cases = [640, 900, 1333, 1920, 4096].flatMap((width) =>
   [1, 2, 3, 4, 6, 7].map((count) => [width, count] as const),
@@ -115,33 +82,6 @@ describe('sheetLayout', () => {
     const [one, two] = [2000, 4000].map((width) => sheetLayout(sheetOf(6, true), width, measure));
     expect((two?.height ?? 0) / (one?.height ?? 1)).toBeGreaterThan(1.96);
     expect((two?.height ?? 0) / (one?.height ?? 1)).toBeLessThan(2.04);
-  });
-});
-
-describe('fitSheet', () => {
-  const many = { ...sheetOf(6), columns: 1 };
-
-  it('gives the layout where it is low enough', () => {
-    expect(fitSheet(sheetOf(6), 4096, measure)).toHaveProperty('layout');
-  });
-
-  it('refuses a sheet that would be too tall, in words with a width that would do, which then does', () => {
-    const refused = fitSheet(many, 4096, measure);
-    if (!('refusal' in refused)) throw new Error('fits');
-    expect(refused.refusal).toMatch(/^4096 px wide, the sheet would be \d+ px tall; 8192 are possible\./);
-    const width = Number(/width of (\d+) px/.exec(refused.refusal)?.[1]);
-    expect(width).toBeGreaterThanOrEqual(sheetLimits.narrowest);
-    const fitted = fitSheet(many, width, measure);
-    if (!('layout' in fitted)) throw new Error('still too tall');
-    expect(fitted.layout.height).toBeLessThanOrEqual(sheetLimits.tallest);
-    // and it is about the widest: a tenth wider does not fit
-    expect(fitSheet(many, Math.round(width * 1.1), measure)).toHaveProperty('refusal');
-  });
-
-  it('asks for fewer pictures where no width would do', () => {
-    const cells = Array.from({ length: 40 }, () => cellsOf(many)).flat();
-    const refused = fitSheet({ ...many, groups: [{ name: '', cells }] }, 640, measure);
-    expect(refused).toHaveProperty('refusal', expect.stringMatching(/Show fewer pictures\.$/));
   });
 });
 
@@ -229,7 +169,7 @@ describe('sweepSheet', () => {
     for (const width of [640, 1920, 4096]) expect(fitSheet(sheet, width, measure)).toHaveProperty('layout');
   });
 
-  it('leaves out cells without a picture; there is none of nothing', () => {
+  it('leaves out cells without a picture, and rows of none; there is none of nothing', () => {
     const only = sweepSheet({
       described,
       pictureOf: (screen) => (screen === 'hip/3' ? pictureOf(screen) : null),
@@ -237,6 +177,7 @@ describe('sweepSheet', () => {
       samples: 16,
     });
     expect(only && cellsOf(only).map(({ name }) => name)).toEqual(['3:00']);
+    expect(only?.groups.map(({ name }) => name)).toEqual(['hip · 1 m']);
     expect(sweepSheet({ described, pictureOf: () => null, frame: null, samples: 16 })).toBeNull();
   });
 });

@@ -21,7 +21,9 @@ const endless: ShadowReading = { ...finite, lengthMetres: null, endless: true, t
 const foot: GroundPoint = [0, 0];
 
 describe('judgeGuess', () => {
-  it('a guess on the tip is off by nothing (exactly)', () => {});
+  it('a guess on the tip is off by nothing (exactly)', () => {
+    expect(judgeGuess(tip, foot, finite)).toEqual({ offMetres: 0, offDegrees: 0 });
+  });
 
   it('a guess along the shadow is off by its distance alone, short of the tip or beyond it (abs 1e-12)', () => {
     const short = judgeGuess([1.5, 2], foot, finite);

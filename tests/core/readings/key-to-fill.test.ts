@@ -1,18 +1,22 @@
 import { describe, expect, it } from 'vitest';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
-import { bestDose, keyToFill, type PassDose } from '../../../core/readings/key-to-fill.ts';
+import { bestDose, type FaceDoses, keyToFill, type PassDose } from '../../../core/readings/key-to-fill.ts';
 import { sightOf } from '../../../core/readings/sight.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { relativeError } from '../support/errors.ts';
 import { onlyPassOf } from '../support/read-pass.ts';
-import { onePassSetup } from '../support/scenes.ts';
+import { onePassSetup, subjectOf } from '../support/scenes.ts';
 
 const dose = (passId: string, bestDoseLuxSeconds: number | null, subjectId: string | null = 'stone'): PassDose => ({
   passId,
   subjectId,
   bestDoseLuxSeconds,
 });
-const noAmbient = () => null;
+/** Passes that are aimed at another subject light this one not at all, unless told; nor does the sky. */
+const faces = (ofAmbient: FaceDoses['ofAmbient'] = () => null, ofPass: FaceDoses['ofPass'] = () => 0): FaceDoses => ({
+  ofPass,
+  ofAmbient,
+});
 
 describe('keyToFill', () => {
   it.each([
@@ -21,14 +25,14 @@ describe('keyToFill', () => {
     [8, 3],
     [1, 0],
   ])('a key of %d times the fill is %d stops over it (exact)', (ratio, stops) => {
-    expect(keyToFill([dose('fill', 10), dose('key', 10 * ratio)], noAmbient).keyToFillStops).toBe(stops);
+    expect(keyToFill([dose('fill', 10), dose('key', 10 * ratio)], faces()).keyToFillStops).toBe(stops);
   });
 
   it('key is what does most, fill what does next most on the same subject, in whatever order they stand', () => {
     const passes = [dose('low', 1), dose('other', 30, 'tree'), dose('key', 80), dose('fill', 20), dose('dark', 0)];
     const expected = { keyToFillStops: 2, keyPassId: 'key', fillPassId: 'fill' };
-    expect(keyToFill(passes, noAmbient)).toEqual(expected);
-    expect(keyToFill([...passes].reverse(), noAmbient)).toEqual(expected);
+    expect(keyToFill(passes, faces())).toEqual(expected);
+    expect(keyToFill([...passes].reverse(), faces())).toEqual(expected);
   });
 
   it('with one pass on the subject the fill is moon and sky on it, asked for by its id', () => {
@@ -37,16 +41,43 @@ describe('keyToFill', () => {
       asked.push(id);
       return 5;
     };
-    const found = keyToFill([dose('key', 80), dose('other', 30, 'tree'), dose('dark', 0)], ambient);
+    const found = keyToFill([dose('key', 80), dose('other', 30, 'tree'), dose('dark', 0)], faces(ambient));
     expect(found).toEqual({ keyToFillStops: 4, keyPassId: 'key', fillPassId: null });
     expect(asked).toEqual(['stone']);
   });
 
+  it('a pass aimed at something else is the fill where it does most of the others on that face, or even the key', () => {
+    const passes = [dose('key', 80), dose('low', 10), dose('spill', 30, 'tree'), dose('loose', 3, null)];
+    const spilling = (spill: number) =>
+      keyToFill(
+        passes,
+        faces(undefined, (id, subject) => (id === 'spill' && subject === 'stone' ? spill : 0)),
+      );
+    expect(spilling(20)).toEqual({ keyToFillStops: 2, keyPassId: 'key', fillPassId: 'spill' });
+    expect(spilling(5)).toEqual({ keyToFillStops: 3, keyPassId: 'key', fillPassId: 'low' });
+    expect(spilling(160)).toEqual({ keyToFillStops: 1, keyPassId: 'spill', fillPassId: 'key' });
+  });
+
   it('without any fill there is a key and no ratio; without light there is neither', () => {
-    expect(keyToFill([dose('key', 80)], () => 0)).toEqual({ keyToFillStops: null, keyPassId: 'key', fillPassId: null });
+    expect(
+      keyToFill(
+        [dose('key', 80)],
+        faces(() => 0),
+      ),
+    ).toEqual({ keyToFillStops: null, keyPassId: 'key', fillPassId: null });
     const none = { keyToFillStops: null, keyPassId: null, fillPassId: null };
-    expect(keyToFill([dose('dark', 0), dose('unseen', null), dose('nothing', 3, null)], () => 1)).toEqual(none);
-    expect(keyToFill([], () => 1)).toEqual(none);
+    expect(
+      keyToFill(
+        [dose('dark', 0), dose('unseen', null), dose('nothing', 3, null)],
+        faces(() => 1),
+      ),
+    ).toEqual(none);
+    expect(
+      keyToFill(
+        [],
+        faces(() => 1),
+      ),
+    ).toEqual(none);
   });
 });
 
@@ -121,6 +152,15 @@ describe('keyToFillStops of a frame', () => {
       (levelPercent) => frameOf(withPasses({ levelPercent })).keyToFillStops ?? Number.NaN,
     );
     expect((high as number) - (low as number)).toBeCloseTo(2, 9);
+  });
+
+  it('a lamp aimed at a post beside the ball, which it lights too, is the ball’s fill', () => {
+    const post = { kind: 'box', position: [2.2, 6, 0], widthMetres: 0.2, depthMetres: 0.2, heightMetres: 2 };
+    const subjects = [...base.subjects, subjectOf('post', [post])];
+    const aimed = { time: 0, position: right.position, aim: [2.2, 5.9, 1.5] } as Pass['waypoints'][number];
+    const frame = frameOf({ ...withPasses({}, { waypoints: [aimed], levelPercent: 10 }), subjects });
+    expect(frame.passes.map(({ rim }) => rim.subjectId)).toEqual(['ball', 'post']);
+    expect(frame).toMatchObject({ keyPassId: 'pass-0', fillPassId: 'pass-1' });
   });
 
   it('of a frame without passes is null', () => {

@@ -4,9 +4,9 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import { patchContrast, patchLight, patchReading } from '../../../core/readings/patch-reading.ts';
 import { patchView } from '../../../core/readings/patch-view.ts';
 import { meterReceiver } from '../../../core/trace/meter.ts';
-import type { Source } from '../../../core/world/world.ts';
+import type { PathPoint, Source } from '../../../core/world/world.ts';
 import { relativeError } from '../support/errors.ts';
-import { discEmitter, stageWith, standing, subjectOf } from '../support/scenes.ts';
+import { discEmitter, halfSpaceBeam, stageWith, standing, subjectOf } from '../support/scenes.ts';
 
 /** Level ground from 20 m above; the picture is 36 x 24 m there, its top is north. */
 const view = cameraView({
@@ -152,9 +152,32 @@ describe('patchReading', () => {
     expect(reading?.rmsContrast).toBeGreaterThan(1);
   });
 
-  it('is null where no light comes: from under the ground, from a beam that misses, from the sky alone, of no patch', () => {
+  it('is all shadow and no contrast where the beam would reach and nothing comes: behind a wall, from under the ground', () => {
+    const wall = stageWith(
+      subjectOf('wall', [{ kind: 'box', position: [4, 0, 0], widthMetres: 0.2, depthMetres: 30, heightMetres: 10 }]),
+    );
+    const seen = patchView(wall, view, square(2));
+    const dark = { rmsContrast: 0, shadowedShare: 1 };
+    expect(patchReading(wall, seen, standing([8, 3, 0], [0, 0, 0], discEmitter(0.05)))).toEqual(dark);
+    expect(patchReading(wall, seen, moon(30))).toEqual(dark);
+    expect(patchReading(bare, flat, standing([0, -3, 0], [0, 0, 0], discEmitter(0)))).toEqual(dark);
+  });
+
+  it('of a lamp walked past boxes the contrast is that of the incident meter over its way (abs 0.01)', () => {
+    const way = standing([-6, 0.6, 2.5], [-6, 0, 0], discEmitter(0, halfSpaceBeam));
+    const [from] = way.path as [PathPoint];
+    const to = { seconds: 8, position: [6, 0.6, 2.5] as const, aim: [6, 0, 0] as const };
+    const walked = { ...way, path: [from, to], onOff: [0, 8] as const };
+    const some = points.filter((_, i) => i % 8 === 0);
+    const fine = some.map((point) => meterReceiver(boxes, walked, point, 512));
+    const expected = patchContrast(some, [[{ strength: [1, 1, 1], seconds: 1 }, fine]]) ?? Number.NaN;
+    const contrast = patchReading(boxes, some, walked)?.rmsContrast ?? Number.NaN;
+    expect(expected).toBeGreaterThan(0.2);
+    expect(Math.abs(contrast - expected)).toBeLessThanOrEqual(0.01);
+  });
+
+  it('is null where the beam does not reach: from one that misses, from the sky alone, of no patch', () => {
     const away = standing([0, 8, 0], [0, 20, 0], discEmitter(0));
-    expect(patchReading(bare, flat, standing([0, -3, 0], [0, 0, 0], discEmitter(0)))).toBeNull();
     expect(patchReading(bare, flat, away)).toBeNull();
     expect(patchReading(bare, flat, sky)).toBeNull();
     expect(patchReading(bare, [], moon(30))).toBeNull();
@@ -181,6 +204,16 @@ describe('patchContrast', () => {
       ]),
     );
     for (let i = 1; i < contrasts.length; i++) expect(contrasts[i]).toBeLessThan(contrasts[i - 1] as number);
+  });
+
+  it('under the sky alone is that of the incident meter, whose rays are far more (abs 0.01)', () => {
+    const some = points.filter((_, i) => i % 8 === 0);
+    const [ours, fine] = [
+      patchLight(boxes, some, sky).lux,
+      some.map((point) => meterReceiver(boxes, sky, point, 2048)),
+    ].map((lux) => patchContrast(some, [[light(1), lux]]) ?? Number.NaN) as [number, number];
+    expect(fine).toBeGreaterThan(0.05);
+    expect(Math.abs(ours - fine)).toBeLessThanOrEqual(0.01);
   });
 
   it('twice the seconds is as good as twice the strength (rel 1e-12)', () => {

@@ -24,6 +24,22 @@ describe('a sweep of ratios', () => {
     }
   });
 
+  it('finds the key as the frame’s reading does among three, one of them aimed at nothing of it (abs 0.02 stops)', () => {
+    // a weak third light, and a swept pass that is aimed past the stones but lights them
+    const three = stonesWithFill((fill, { schemes }) => {
+      const { passes } = schemes[0].frames[1];
+      passes.push({ ...structuredClone(fill), id: 'kicker', name: 'Kicker', levelPercent: 1 });
+      fill.waypoints = [{ position: [-3, 2, 1.5], aim: [0.2, 7.75, 2.5] }];
+    });
+    const [cell] = sweepCells(three, stonesFill, { kind: 'ratios', stops: [2] });
+    expect(cell).toMatchObject({ row: 'under Key', missStops: null });
+    if (!cell) throw new Error('no cell');
+    const changed = setupOfCell(three, stonesFill, cell);
+    const frame = reportScheme(changed, changed.schemes[0] as Scheme).frames[1];
+    expect(frame).toMatchObject({ keyPassId: 'key', fillPassId: 'fill' });
+    expect(Math.abs((frame?.keyToFillStops ?? Number.NaN) - 2)).toBeLessThan(0.02);
+  });
+
   it('says by how much a weak fill falls short, and a lamp that can’t be turned down enough is too bright', () => {
     const [reached] = cells;
     // the same fill through an ND gel of eight stops; it was lit 8 s, dimmed or not, of a frame of 2^(10/3) s

@@ -44,7 +44,7 @@ describe('absurd plans', () => {
     ['no heights', { kind: 'angles', steps: 2, heightsMetres: [] }, 'heightsMetres', /at least one/],
     ['13 heights', { kind: 'heights', heightsMetres: many(13) }, 'heightsMetres', /at most 12, not 13/],
     ['145 cells', { kind: 'angles', steps: 29, heightsMetres: many(5) }, 'steps', /at most 144 cells.*145/],
-    ['too deep', { kind: 'heights', heightsMetres: [-501] }, 'heightsMetres', /from -500 to 2000 m, not -501/],
+    ['too deep', { kind: 'heights', heightsMetres: [0.01] }, 'heightsMetres', /from 0.02 to 2000 m, not 0.01/],
     ['no number', { kind: 'heights', heightsMetres: [Number.NaN] }, 'heightsMetres', /not NaN/],
     ['no distance', { kind: 'distances', distancesMetres: [2, 0.049] }, 'distancesMetres', /from 0\.05 to/],
     ['145 distances', { kind: 'distances', distancesMetres: many(145) }, 'distancesMetres', /at most 144/],
@@ -61,7 +61,7 @@ describe('absurd plans', () => {
 
   it('just inside the limits are taken', () => {
     checkPlan({ kind: 'angles', steps: 36, heightsMetres: many(4) });
-    checkPlan({ kind: 'heights', heightsMetres: [-500, 2000] });
+    checkPlan({ kind: 'heights', heightsMetres: [0.02, 2000] });
     checkPlan({ kind: 'distances', distancesMetres: [0.05, 10000] });
     checkPlan({ kind: 'ratios', stops: [0, 10] });
     expect(sweepCells(stones, stonesKey, { kind: 'angles', steps: 36, heightsMetres: many(4) }).length).toBe(144);
@@ -123,9 +123,9 @@ describe('any sweep of any place', () => {
     fc.record({
       kind: fc.constant('angles' as const),
       steps: fc.integer({ min: 1, max: 5 }),
-      heightsMetres: numbers(-500, 2000),
+      heightsMetres: numbers(0.02, 2000),
     }),
-    fc.record({ kind: fc.constant('heights' as const), heightsMetres: numbers(-500, 2000) }),
+    fc.record({ kind: fc.constant('heights' as const), heightsMetres: numbers(0.02, 2000) }),
     fc.record({ kind: fc.constant('distances' as const), distancesMetres: numbers(0.05, 9000) }),
   );
 

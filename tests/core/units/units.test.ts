@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { degreesFromRadians, radiansFromDegrees, wrapDegrees } from '../../../core/units/angle.ts';
+import { degreesApart, degreesFromRadians, radiansFromDegrees, wrapDegrees } from '../../../core/units/angle.ts';
 import { bodyHeights, bodyHeightWord } from '../../../core/units/body-height.ts';
 import { clockHoursFromTurn, clockText, turnFromClockHours } from '../../../core/units/clock.ts';
 import { ratioFromStops, stopsFromRatio } from '../../../core/units/stops.ts';
@@ -119,5 +119,15 @@ describe('stops and angles', () => {
     expect(radiansFromDegrees(180)).toBe(Math.PI);
     expect(wrapDegrees(-90)).toBe(270);
     expect(wrapDegrees(360)).toBe(0);
+  });
+  it('the angle between two bearings is the smaller way round, either way (exact)', () => {
+    const pairs = [
+      [350, 10, 20],
+      [10, 350, 20],
+      [0, 180, 180],
+      [-90, 270, 0],
+      [90, 700, 110],
+    ] as const;
+    for (const [a, b, apart] of pairs) expect(degreesApart(a, b)).toBe(apart);
   });
 });

@@ -1,7 +1,8 @@
 import type { Camera, Frame, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { likeFrame } from '../like-frame.ts';
+import { cutTo, longestName } from './cut-to.ts';
 import { maxSchemes, setFrameNumber, setTint, setWhiteBalance } from './frame-edits.ts';
-import { cameraOf, sameSizeCamera } from './place-edits.ts';
+import { cameraOf, sameSizeCamera, shareCamera, withOwnCamera } from './place-edits.ts';
 import { areApart, type FramePlace, freshId } from './within.ts';
 
 /** Edits of several schemes at once: pure, each one step of the history. */
@@ -31,23 +32,26 @@ export const changeLikeFrames = (
   }, setup);
 };
 
-const copyExposure = (setup: Setup, place: FramePlace, from: Frame): Setup => {
+const exposureFields = ['aperture', 'seconds', 'iso'] as const;
+
+const copyExposure = (setup: Setup, place: FramePlace, from: Frame, takesFocus: boolean): Setup => {
   let next = setup;
-  for (const field of ['aperture', 'seconds', 'iso', 'focusMetres'] as const)
+  for (const field of takesFocus ? ([...exposureFields, 'focusMetres'] as const) : exposureFields)
     next = setFrameNumber(next, place, field, from[field]);
   return setTint(setWhiteBalance(next, place, from.whiteBalance.kelvin), place, from.whiteBalance.tint);
 };
 
-/** Gives the frames of other schemes the exposure, white balance and focus of their like in one scheme. */
+/** Gives the frames of other schemes the exposure and white balance of their like in one scheme, and its focus where they share its camera. */
 export const makeExposureAlike = (setup: Setup, schemeId: string, schemeIds: readonly string[]): Setup => {
   const model = setup.schemes.find(({ id }) => id === schemeId);
   if (!model) return setup;
   const others = setup.schemes.filter(({ id }) => id !== schemeId && schemeIds.includes(id));
   return others.reduce(
-    (next, { id, frames }) =>
-      frames.reduce((so, frame) => {
+    (next, scheme) =>
+      scheme.frames.reduce((so, frame) => {
         const like = likeFrame(model, frame);
-        return like ? copyExposure(so, { schemeId: id, frameId: frame.id }, like) : so;
+        const place = { schemeId: scheme.id, frameId: frame.id };
+        return like ? copyExposure(so, place, like, shareCamera(model, scheme)) : so;
       }, next),
     setup,
   );
@@ -73,7 +77,9 @@ const withCameras = (
   const made: Scheme[] = [];
   for (const { name, camera } of able) {
     const id = freshId([...setup.schemes, ...made], original.id);
-    made.push({ ...original, id, name: `${original.name.slice(0, 60)} · ${name}`, camera });
+    const ending = ` · ${name}`;
+    const named = { ...original, id, name: cutTo(original.name, longestName - ending.length) + ending };
+    made.push(withOwnCamera(named, cameraOf(setup, schemeId), camera));
   }
   return {
     setup: { ...setup, schemes: setup.schemes.toSpliced(at + 1, 0, ...made) },

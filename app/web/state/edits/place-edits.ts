@@ -1,4 +1,5 @@
-import type { Camera, Position, Setup } from '../../../../core/setup/schema/setup.ts';
+import { distance } from '../../../../core/geometry/vec.ts';
+import type { Camera, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { areApart, changeScheme, replaceById, withinWorld } from './within.ts';
 
 /** The camera that a scheme is seen with: its own, else the setup's. */
@@ -11,6 +12,9 @@ export const changeCamera = (setup: Setup, schemeId: string, change: (camera: Ca
   if (own) return changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera: change(own) }));
   return { ...setup, camera: change(setup.camera) };
 };
+
+/** Whether two schemes stand at the same distance from all: focus means the same in both only then. */
+export const shareCamera = (a: Scheme, b: Scheme): boolean => a.id === b.id || (a.camera === null && b.camera === null);
 
 /** Moves the camera; the aim stays, and a place on the aim itself is refused. */
 export const moveCamera = (setup: Setup, schemeId: string, to: Position): Setup =>
@@ -67,10 +71,26 @@ export const sameSizeCamera = (camera: Camera, focalLengthMm: number): Camera | 
   return areApart(to, withinWorld(to)) ? null : { ...camera, position: to, focalLengthMm };
 };
 
+/** Focus from here on is on the stars, metres: it stays there wherever the camera goes. */
+const infinityMetres = 10000;
+
+/**
+ * The scheme seen with another camera of its own. Its focus goes along in proportion to the distance to the aim, so that
+ * what was sharp at the aim stays so; focus on the stars is left.
+ */
+export const withOwnCamera = (scheme: Scheme, before: Camera, camera: Camera): Scheme => {
+  const ratio = distance(camera.position, camera.aim) / distance(before.position, before.aim);
+  const moved = (metres: number) =>
+    metres < infinityMetres ? Math.min(Math.max(metres * ratio, 0.05), infinityMetres) : metres;
+  const frames = scheme.frames.map((frame) => ({ ...frame, focusMetres: moved(frame.focusMetres) }));
+  return { ...scheme, camera, frames };
+};
+
 /** Gives a scheme's own camera, made if need be, another focal length with the subject kept the same size. The same setup where that can't be. */
 export const setFocalLengthSameSize = (setup: Setup, schemeId: string, focalLengthMm: number): Setup => {
-  const camera = sameSizeCamera(cameraOf(setup, schemeId), focalLengthMm);
-  return camera ? changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera })) : setup;
+  const before = cameraOf(setup, schemeId);
+  const camera = sameSizeCamera(before, focalLengthMm);
+  return camera ? changeScheme(setup, schemeId, (scheme) => withOwnCamera(scheme, before, camera)) : setup;
 };
 
 export const moveSubject = (setup: Setup, subjectId: string, to: Position): Setup => ({

@@ -1,0 +1,23 @@
+import type { PassReading } from '../../core/readings/pass-reading.ts';
+
+/** How readings are said in the tables of all commands. */
+
+/** "+1.3", "-0.4". */
+export const withSign = (value: number): string => `${value < 0 ? '-' : '+'}${Math.abs(value).toFixed(1)}`;
+
+const percent = (share: number): string => `${(share * 100).toFixed(0)} %`;
+
+/** "59 % lit, +1.3 stops". */
+export const rimText = ({ litShare, rimToFaceStops }: PassReading['rim']): string => {
+  if (litShare === null) return 'not seen';
+  const share = `${percent(litShare)} lit`;
+  return rimToFaceStops === null ? share : `${share}, ${withSign(rimToFaceStops)} stops`;
+};
+
+/** To level ground and to the surface at the aim: "12° / 47°". */
+export const grazingText = ({ grazingDegrees, target }: PassReading['relief']): string =>
+  `${grazingDegrees.toFixed(0)}° / ${target ? `${target.grazingDegrees.toFixed(0)}°` : '-'}`;
+
+/** "0.42, 17 % in shadow". */
+export const patchText = ({ rmsContrast, shadowedShare }: NonNullable<PassReading['relief']['patch']>): string =>
+  `${rmsContrast.toFixed(2)}, ${percent(shadowedShare)} in shadow`;

@@ -1,0 +1,49 @@
+import { describe, expect, it } from 'vitest';
+import { sceneOf, type WantedPicture } from '../../../app/web/picture/scene-of.ts';
+import { setup } from './sheet-samples.ts';
+
+const size = { width: 1200, height: 800 };
+const pictureOf = (index: number, changed = setup): WantedPicture => {
+  const scheme = changed.schemes[index];
+  if (!scheme) throw new Error('no such scheme');
+  const look = 'picture' as const;
+  return { setup: changed, scheme, isUnlit: false, screen: `${index}`, look, against: null, marksFull: false, size };
+};
+const options = { frame: null, samples: 1 };
+
+describe('the size that pictures are traced at', () => {
+  it('is that of one picture, however many tiles show the same light: forty of them cost what one does', () => {
+    const forty = Array.from({ length: 40 }, (_, i) => ({
+      // a setup of its own each time, as in the cells of a sweep
+      ...pictureOf(0, { ...setup, schemes: structuredClone(setup.schemes) }),
+      screen: `tile ${i}`,
+    }));
+    expect(sceneOf(forty, options).size).toEqual(size);
+  });
+
+  it('gets smaller with the number of lamps that differ, so that all of them fit (640 MB)', () => {
+    const many = Array.from({ length: 60 }, (_, i) => {
+      const picture = pictureOf(0);
+      const frames = picture.scheme.frames.map((frame) => ({
+        ...frame,
+        passes: frame.passes.map((pass) => ({
+          ...pass,
+          waypoints: pass.waypoints.map((point) => ({
+            ...point,
+            position: [i / 10, -6, 1] as [number, number, number],
+          })),
+        })),
+      }));
+      return { ...picture, scheme: { ...picture.scheme, frames }, screen: `tile ${i}` };
+    });
+    const traced = sceneOf(many, options).size;
+    expect(traced.width).toBeLessThan(size.width);
+    expect(traced.width * traced.height * 16 * 60).toBeLessThanOrEqual(640e6);
+  });
+
+  it('is at most 1280 px wide on the page, and as wide as a sheet asks', () => {
+    const wide = { ...pictureOf(0), size: { width: 3000, height: 2000 } };
+    expect(sceneOf([wide], options).size.width).toBe(1280);
+    expect(sceneOf([wide], { ...options, widest: 3000 }).size).toEqual(wide.size);
+  });
+});

@@ -1,0 +1,107 @@
+import { beforeEach, describe, expect, it, vi } from 'vitest';
+import { useApp } from '../../../app/web/state/app-store.ts';
+import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
+import { startMarks, useMarksStore } from '../../../app/web/state/marks.ts';
+import { startReports, useReports } from '../../../app/web/state/reports.ts';
+import { useSession } from '../../../app/web/state/session.ts';
+
+/** A worker that answers when it is told to. */
+class SlowWorker {
+  static readonly started: SlowWorker[] = [];
+  readonly asked: { id: number; schemeIds: string[]; setup: { id: string } }[] = [];
+  onmessage: ((event: { data: unknown }) => void) | null = null;
+  onerror: (() => void) | null = null;
+  constructor() {
+    SlowWorker.started.push(this);
+  }
+  postMessage(request: SlowWorker['asked'][number]) {
+    this.asked.push(request);
+  }
+}
+vi.stubGlobal('Worker', SlowWorker);
+startReports();
+startMarks();
+const [reports, marks] = SlowWorker.started as [SlowWorker, SlowWorker];
+const last = (worker: SlowWorker) => worker.asked.at(-1) as SlowWorker['asked'][number];
+const answerMarks = () => {
+  const { id, schemeIds } = last(marks);
+  marks.onmessage?.({ data: { id, schemeId: schemeIds[0], marks: { shadows: [], outlines: [] } } });
+};
+const answerReports = (name: string) => {
+  const { id, schemeIds } = last(reports);
+  reports.onmessage?.({ data: { id, reports: schemeIds.map((each) => ({ id: each, name })) } });
+};
+
+const stones = useApp.getState().history.present;
+const other = { ...stones, id: 'other' };
+const marked = () => Object.keys(useMarksStore.getState().byScheme);
+
+describe('answers that come late', () => {
+  beforeEach(() => {
+    useSession.setState({ room: 'viewfinder' });
+    useApp.getState().open(stones);
+  });
+
+  it('reports of another document are dropped, though its schemes are called the same, and the present one is asked for', () => {
+    answerReports('of the stones');
+    expect(useReports.getState().byScheme['side']?.name).toBe('of the stones');
+    useApp.getState().edit((s) => setFrameNumber(s, { schemeId: 'side', frameId: 'painted' }, 'iso', 800));
+    expect(last(reports).setup.id).toBe(stones.id);
+    useApp.getState().open(other);
+    // those of the stones are gone at once, and do not come back
+    expect(useReports.getState().byScheme).toEqual({});
+    answerReports('late');
+    expect(useReports.getState().byScheme).toEqual({});
+    expect(last(reports).setup.id).toBe('other');
+    answerReports('of the other');
+    expect(useReports.getState().byScheme['side']?.name).toBe('of the other');
+  });
+
+  it('marks of another document are dropped', () => {
+    useSession.getState().mark('shadows', true);
+    expect(last(marks)).toMatchObject({ schemeIds: ['side'], setup: { id: stones.id } });
+    useApp.getState().open(other);
+    answerMarks();
+    expect(marked()).toEqual([]);
+    expect(last(marks).setup.id).toBe('other');
+    answerMarks();
+    expect(marked()).toEqual(['side']);
+  });
+
+  it('a scheme whose marks fail loses its own alone; the others are gone on with, and it is asked again with the next change', () => {
+    useSession.setState({ room: 'compare' });
+    useSession.getState().mark('shadows', true);
+    answerMarks();
+    const before = [...marked()];
+    expect(before).toEqual(['side']);
+    const failing = last(marks).schemeIds[0] as string;
+    expect(failing).not.toBe('side');
+    marks.onerror?.();
+    expect(marked()).toEqual(['side']);
+    // no endless loop: the rest is asked for once each
+    const rest = new Set<string>();
+    for (let n = marks.asked.length; ; n = marks.asked.length) {
+      rest.add(last(marks).schemeIds[0] as string);
+      answerMarks();
+      if (marks.asked.length === n) break;
+    }
+    expect(rest.has(failing)).toBe(false);
+    expect(new Set([...marked(), failing])).toEqual(new Set(stones.schemes.map(({ id }) => id)));
+    useSession.setState({ showsUnlit: false });
+    expect(last(marks).schemeIds).toEqual([failing]);
+    answerMarks();
+    expect(marked()).toContain(failing);
+  });
+});
+
+describe('schemes on screen', () => {
+  it('one that is laid over another without being ticked is asked for too; what is no scheme is not', () => {
+    useApp.getState().open({ ...stones, id: 'pairs' });
+    answerReports('');
+    useSession.setState({ room: 'compare', comparedIds: ['side'], pair: null });
+    while (last(reports).schemeIds.join() !== 'side') answerReports('');
+    answerReports('');
+    useSession.setState({ pair: { kind: 'wipe', a: 'back', b: ':unlit' } });
+    expect(last(reports).schemeIds).toEqual(['side', 'back']);
+  });
+});
