@@ -3,7 +3,7 @@ import { buildWorld, type World, type WorldFrame } from '../../../core/world/wor
 import type { Size } from '../render/layer-store.ts';
 import type { Scene, Shown, Tile } from '../render/scene.ts';
 import { targetBytes } from '../render/targets.ts';
-import { likeFrame } from '../state/like-frame.ts';
+import { framesShown } from '../state/frames-shown.ts';
 import { unlitId } from '../state/session.ts';
 import { targetsOf } from './count-targets.ts';
 
@@ -46,16 +46,11 @@ const withoutLamps = (frame: WorldFrame): WorldFrame => ({
   lights: frame.lights.filter(({ source }) => source.kind !== 'lamp'),
 });
 
-const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown['frames'] => {
-  const like = shown && likeFrame(scheme, shown);
-  const only = like && frames.find(({ id }) => id === like.id);
-  if (only) return [{ frame: only, weight: 1 }];
-  if (scheme.blend.frames.length === 0) return frames.map((frame) => ({ frame, weight: 1 }));
-  return scheme.blend.frames.flatMap(({ frameId, weight }) => {
-    const frame = frames.find(({ id }) => id === frameId);
+const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown['frames'] =>
+  framesShown(scheme, shown).flatMap(({ frame: { id }, weight }) => {
+    const frame = frames.find((each) => each.id === id);
     return frame ? [{ frame, weight }] : [];
   });
-};
 
 const shownOf = ({ setup, scheme, isUnlit, name }: WantedLight, frame: Frame | null): Shown => {
   const world = buildWorld(setup, scheme);

@@ -1,6 +1,7 @@
-import { useCallback, useRef, useState } from 'react';
+import { useCallback, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
+import { Drop } from '../ui/Drop.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { developPictures } from './develop-pictures.ts';
 import { measureOnPage } from './draw-sheet.ts';
@@ -23,7 +24,6 @@ interface Printed {
 
 /** Takes what a room shows out of the page: as one PNG, or on paper. `describe` is asked when a button is pressed. */
 export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
-  const menu = useRef<HTMLDetailsElement>(null);
   const [width, setWidth] = useState(1920);
   const [printed, setPrinted] = useState<Printed | null>(null);
   const { share, run, cancel } = useSheetWork();
@@ -32,13 +32,13 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
   const hasPatch = useSetup().patch !== null;
   const hasLines = useSession(({ marks }) => marks.shadows || marks.outline) || hasPatch;
   const isBusy = share !== null;
-  const save = () =>
+  const save = (close: () => void) =>
     run(async (watch) => {
       const sheet = describe();
       if (!sheet) return tell(nothing);
       const outcome = await saveSheetFile(sheet, width, watch);
       if (outcome) tell(outcome);
-      if (outcome?.tone === 'done') menu.current?.removeAttribute('open');
+      if (outcome?.tone === 'done') close();
     });
   const print = () =>
     run(async (watch) => {
@@ -51,47 +51,46 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
     });
   const onDone = useCallback(() => setPrinted(null), []);
   return (
-    <details
-      ref={menu}
-      className="sheet-menu"
-      onKeyDown={(event) => event.key === 'Escape' && menu.current?.removeAttribute('open')}
-    >
-      <summary>Save or print</summary>
-      <div className="menu-list" role="group" aria-label="Sheet">
-        <p>
-          Pictures, plans and numbers on one sheet. Nothing leaves this machine.
-          {hasLines && ' Lines drawn over the pictures are left out.'}
-        </p>
-        <NumberField
-          label="Width"
-          unit="px"
-          value={width}
-          min={sheetLimits.narrowest}
-          max={sheetLimits.widest}
-          step={64}
-          digits={0}
-          onChange={(value) => setWidth(Math.round(value))}
-        />
-        <div className="choices">
-          <button type="button" disabled={isBusy} onClick={save}>
-            Save PNG
-          </button>
-          <button type="button" disabled={isBusy} onClick={print}>
-            Print
-          </button>
-          {isBusy && (
-            <button type="button" onClick={cancel}>
-              Cancel
-            </button>
-          )}
-        </div>
-        {isBusy && (
-          <p className="sheet-progress" role="status">
-            <progress value={share} max={1} aria-label="Developing the pictures" /> {Math.floor(100 * share)} %
-          </p>
+    <>
+      <Drop className="sheet-menu" listClass="menu-list" listLabel="Sheet" label="Save or print">
+        {(close) => (
+          <>
+            <p>
+              Pictures, plans and numbers on one sheet. Nothing leaves this machine.
+              {hasLines && ' Lines drawn over the pictures are left out.'}
+            </p>
+            <NumberField
+              label="Width"
+              unit="px"
+              value={width}
+              min={sheetLimits.narrowest}
+              max={sheetLimits.widest}
+              step={64}
+              digits={0}
+              onChange={(value) => setWidth(Math.round(value))}
+            />
+            <div className="choices">
+              <button type="button" disabled={isBusy} onClick={() => save(close)}>
+                Save PNG
+              </button>
+              <button type="button" disabled={isBusy} onClick={print}>
+                Print
+              </button>
+              {isBusy && (
+                <button type="button" onClick={cancel}>
+                  Cancel
+                </button>
+              )}
+            </div>
+            {isBusy && (
+              <p className="sheet-progress" role="status">
+                <progress value={share} max={1} aria-label="Developing the pictures" /> {Math.floor(100 * share)} %
+              </p>
+            )}
+          </>
         )}
-      </div>
+      </Drop>
       {printed && <PrintSheet {...printed} onDone={onDone} />}
-    </details>
+    </>
   );
 };

@@ -1,5 +1,5 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { likeFrame } from '../state/like-frame.ts';
+import { framesShown } from '../state/frames-shown.ts';
 import { metresText, shutterText } from '../ui/words.ts';
 
 const exposureOf = ({ aperture, seconds, iso, whiteBalance }: Frame): string[] => [
@@ -12,12 +12,12 @@ const exposureOf = ({ aperture, seconds, iso, whiteBalance }: Frame): string[] =
 /**
  * Camera and exposure of what is shown of a scheme: "24 mm, 1.5 m high · f/8, 10 s, ISO 400, 4200 K".
  *
- * @param shown frame shown, or the one like it; null shows the blend of all
+ * @param shown frame shown, or the one like it; null shows the blend
  */
 export const settingWords = (setup: Setup, scheme: Scheme, shown: Frame | null): string => {
   const { focalLengthMm, position } = scheme.camera ?? setup.camera;
-  const like = shown && likeFrame(scheme, shown);
-  const frames = like ? [like] : scheme.frames;
+  // a blend may name a frame twice
+  const frames = [...new Set(framesShown(scheme, shown).map(({ frame }) => frame))];
   const exposures = frames.map((frame) => {
     const words = exposureOf(frame).join(', ');
     return frames.length > 1 ? `${frame.name}: ${words}` : words;

@@ -9,14 +9,12 @@ const sideWord = (degrees: number) => (degrees < 60 ? 'front' : degrees < 120 ? 
 
 /** The numbers of a picture as rows of a label and its words. */
 const rowsOf = (kind: SweepKind, cell: SweepCell, { reading }: CellReading): [label: string, words: string][] => {
-  const { target, rim, relief, evennessStops, colour, offAxisDegrees, clock, distanceMetres } = reading;
+  const { target, rim, relief, evennessStops, colour, offAxisDegrees, clock, distanceMetres, lampHeightMetres } =
+    reading;
   const stops = target?.stops ?? null;
   const patch = relief.patch;
   return [
-    [
-      'Lamp',
-      `${clock} · ${metresText(distanceMetres)} away · ${metresText(cell.pass.waypoints[0]?.position[2] ?? 0)} up`,
-    ],
+    ['Lamp', `${clock} · ${metresText(distanceMetres)} away · ${metresText(lampHeightMetres)} up`],
     ['Off the axis', `${Math.round(offAxisDegrees)}° · ${sideWord(offAxisDegrees)}`],
     [
       'At the target',

@@ -31,7 +31,8 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
   const presentWord = present?.id === cell.id ? (present.isExact ? 'now' : 'nearest to now') : null;
   const lines = cellLines(kind, cell, read);
   const cautions = read?.cautions ?? [];
-  const label = [cell.column, cell.row, presentWord, ...lines, ...cautions.map(cautionText)];
+  // in the order of what is seen; then what is not written on the tile
+  const label = [cell.column, presentWord, ...lines, cell.row, ...cautions.map(cautionText)];
   return (
     <li>
       <button
@@ -40,7 +41,7 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
         data-cell={cell.id}
         tabIndex={isEntry ? 0 : -1}
         aria-pressed={isOpen}
-        aria-label={label.filter((part) => part !== null).join(', ')}
+        aria-label={label.filter((part) => part !== null).join(' ')}
         onClick={() => open(isOpen ? null : cell.id)}
       >
         {able && (
@@ -53,9 +54,6 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
           <strong>{cell.column}</strong>
           {presentWord && (
             <span className="cell-present" title="Where the lamp is in the scheme">
-              <svg viewBox="0 0 10 10" width={10} height={10} aria-hidden="true">
-                <path d="M5 1L9 9H1Z" />
-              </svg>
               {presentWord}
             </span>
           )}

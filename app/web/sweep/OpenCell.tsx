@@ -5,6 +5,7 @@ import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { applyCell, schemeOfCell } from '../state/edits/sweep-edits.ts';
+import { mostCompared, useSession } from '../state/session.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { CellNumbers } from './CellNumbers.tsx';
 import { CellRemarks } from './CellRemarks.tsx';
@@ -28,14 +29,17 @@ export const OpenCell = ({ run, cell, onSize }: OpenCellProps) => {
   const { open } = useSweeps.getState();
   const { place, plan } = run;
   const name = `${cell.column} · ${cell.row}`;
-  const changed = applyCell(setup, place, cell);
-  const withScheme = schemeOfCell(setup, place, cell);
+  const changed = applyCell(setup, place, cell, plan.kind);
+  const withScheme = schemeOfCell(setup, place, cell, plan.kind);
   const apply = () => {
-    edit((before) => applyCell(before, place, cell));
+    edit((before) => applyCell(before, place, cell, plan.kind));
     select({ kind: 'pass', frameId: place.frameId, passId: place.passId });
   };
   const makeScheme = () => {
-    edit((before) => schemeOfCell(before, place, cell).setup);
+    edit((before) => schemeOfCell(before, place, cell, plan.kind).setup);
+    const { comparedIds, set } = useSession.getState();
+    // it joins what is compared, where there is room
+    if (comparedIds && comparedIds.length < mostCompared) set({ comparedIds: [...comparedIds, withScheme.schemeId] });
     const made = withScheme.setup.schemes.find(({ id }) => id === withScheme.schemeId);
     tell({ tone: 'done', text: `There is a scheme “${made?.name}” now` });
   };

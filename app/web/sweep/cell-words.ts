@@ -40,13 +40,13 @@ const ownNumber = (kind: SweepKind, cell: SweepCell, { reading }: CellReading): 
 };
 
 /** The numbers of a picture, one short line that breaks between them only. */
-export const numbersText = (kind: SweepKind, cell: SweepCell, read: CellReading): string => {
+const numbersText = (kind: SweepKind, cell: SweepCell, read: CellReading): string => {
   const { target, rim, relief } = read.reading;
   const stops = target?.stops ?? null;
   return [
     ownNumber(kind, cell, read),
-    stops === null ? 'target dark' : `${signed(stops)} stops`,
-    ...(rim.litShare === null ? [] : [`rim ${percentText(rim.litShare)}`]),
+    stops === null ? 'dark at the aim' : `${signed(stops)} stops`,
+    ...(rim.litShare === null ? [] : [`outline ${percentText(rim.litShare)}`]),
     ...(relief.patch ? [`contrast ${relief.patch.rmsContrast.toFixed(2)}`] : []),
   ]
     .map((part) => part.replaceAll(' ', '\u00a0'))
