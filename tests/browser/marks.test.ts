@@ -94,6 +94,37 @@ describe('marks over the picture', () => {
     await page.close();
   });
 
+  it('a drag on the picture draws the patch anew, as one step; one into the sky leaves it as it was', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const { page } = app;
+    const patch = page.locator('#patch');
+    await page.getByRole('button', { name: 'Patch', exact: true }).click();
+    await patch.waitFor();
+    const frame = await page.locator('.picture-marks').boundingBox();
+    if (!frame) throw new Error('no picture');
+    const at = (x: number, y: number) => [frame.x + x * frame.width, frame.y + y * frame.height] as const;
+    const draw = async (from: readonly [number, number], to: readonly [number, number]) => {
+      await page.mouse.move(...at(...from));
+      await page.mouse.down();
+      await page.mouse.move(...at((from[0] + to[0]) / 2, (from[1] + to[1]) / 2));
+      await page.mouse.move(...at(...to));
+      await page.mouse.up();
+    };
+    const before = await patch.boundingBox();
+    await draw([0.72, 0.78], [0.92, 0.92]);
+    const drawn = await patch.boundingBox();
+    if (!drawn) throw new Error('no patch');
+    expect(Math.abs(drawn.x - (frame.x + 0.72 * frame.width))).toBeLessThan(6);
+    expect(Math.abs(drawn.width - 0.2 * frame.width)).toBeLessThan(10);
+    expect(Math.abs(drawn.height - 0.14 * frame.height)).toBeLessThan(10);
+    await draw([0.05, 0.05], [0.2, 0.2]);
+    expect(await patch.boundingBox()).toEqual(drawn);
+    await page.keyboard.press('Control+z');
+    expect(await patch.boundingBox()).toEqual(before);
+    expect(app.faults).toEqual([]);
+    await page.close();
+  });
+
   it('numbers of a patch are those of the lamp selected, where passes of two frames are called the same', async () => {
     const setup = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
     const [scheme] = setup.schemes;

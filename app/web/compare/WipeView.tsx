@@ -56,6 +56,7 @@ export const WipeView = ({ pair: { a, b } }: { pair: PairOfSides }) => {
         <span className="wipe-line" style={{ left: `${percent}%` }} aria-hidden="true" />
         <span className="pair-name">{a.name}</span>
         <span className="pair-name pair-name-b">{b.name}</span>
+        <Progress />
       </div>
       <input
         type="range"
@@ -67,7 +68,6 @@ export const WipeView = ({ pair: { a, b } }: { pair: PairOfSides }) => {
         aria-valuetext={`${a.name} on ${percent} % of the width, ${b.name} on the rest`}
         onChange={(event) => setPercent(Number(event.currentTarget.value))}
       />
-      <Progress />
     </div>
   );
 };

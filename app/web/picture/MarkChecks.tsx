@@ -40,7 +40,7 @@ export const MarkChecks = () => {
         type="button"
         className="small"
         aria-pressed={setup.patch !== null}
-        title="A piece of ground or wall whose relief is read: contrast, and how much of it lies in shadow"
+        title="A piece of ground or wall whose relief is read: contrast, and how much of it lies in shadow. Drag on the picture to draw it"
         onClick={() => (setup.patch ? edit(removePatch) : placePatch())}
       >
         Patch

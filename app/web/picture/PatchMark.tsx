@@ -7,6 +7,7 @@ import { removePatch, setPatch } from '../state/edits/patch-edits.ts';
 import { useSession } from '../state/session.ts';
 import { linePath } from './line-path.ts';
 import { PatchCorner } from './PatchCorner.tsx';
+import { PatchField } from './PatchField.tsx';
 import { PatchNumbers } from './PatchNumbers.tsx';
 import { arrowStep, cornerBehind, movedQuad, patchBehind, resizedQuad, worldCorners } from './patch-moves.ts';
 import { usePictureDrag } from './use-picture-drag.ts';
@@ -19,7 +20,7 @@ interface PatchMarkProps {
   readonly pixel: number;
 }
 
-/** The patch whose relief is read, as the camera sees it. In the viewfinder it can be moved, by hand and by keys. */
+/** The patch whose relief is read, as the camera sees it. In the viewfinder it can be drawn and moved, by hand and by keys. */
 export const PatchMark = ({ setup, scheme, patch, size, pixel }: PatchMarkProps) => {
   const world = useMemo(() => buildWorld(setup, scheme), [setup, scheme]);
   const quad = useMemo(() => patchInPicture(world.view, worldCorners(patch)), [world, patch]);
@@ -48,6 +49,7 @@ export const PatchMark = ({ setup, scheme, patch, size, pixel }: PatchMarkProps)
   const path = `${linePath(quad.flat(), size)}Z`;
   return (
     <g className={isEditable ? 'patch patch-editable' : 'patch'}>
+      {isEditable && <PatchField size={size} onDraw={(drawn) => put(patchBehind(world, drawn))} />}
       <path className="patch-case" d={path} />
       <path className="patch-line" d={path} />
       {isEditable && (

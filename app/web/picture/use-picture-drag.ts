@@ -25,14 +25,15 @@ interface DragHandlers {
  * Drags a thing over the picture as one entry of history; Escape, handled by the page, takes it back.
  *
  * @param at where the thing is now
- * @param move told where it should be
+ * @param move told where it should be; and where the pointer went down and is now, for what is drawn rather than moved
  */
 export const usePictureDrag = (
   size: readonly [width: number, height: number],
   at: PicturePlace,
-  move: (place: PicturePlace) => void,
+  move: (place: PicturePlace, pressed: PicturePlace, now: PicturePlace) => void,
 ): DragHandlers => {
   const grip = useRef<PicturePlace | null>(null);
+  const pressed = useRef<PicturePlace>([0, 0]);
   const svgOf = (event: ReactPointerEvent<SVGElement>) => event.currentTarget.ownerSVGElement as SVGSVGElement;
   const end = (event: ReactPointerEvent<SVGElement>, keep: boolean) => {
     if (!grip.current) return;
@@ -47,6 +48,7 @@ export const usePictureDrag = (
       if (event.button !== 0) return;
       const [x, y] = placeOf(svgOf(event), size, event);
       grip.current = [at[0] - x, at[1] - y];
+      pressed.current = [x, y];
       event.currentTarget.setPointerCapture(event.pointerId);
       event.stopPropagation();
       useApp.getState().begin();
@@ -56,7 +58,7 @@ export const usePictureDrag = (
       // Escape took the drag back: what the pointer does after that is no longer part of it
       if (useApp.getState().history.gestureStart === null) return;
       const [x, y] = placeOf(svgOf(event), size, event);
-      move([x + grip.current[0], y + grip.current[1]]);
+      move([x + grip.current[0], y + grip.current[1]], pressed.current, [x, y]);
     },
     onPointerUp: (event) => end(event, true),
     onPointerCancel: (event) => end(event, false),

@@ -45,7 +45,7 @@ const numbersText = (kind: SweepKind, cell: SweepCell, read: CellReading): strin
   const stops = target?.stops ?? null;
   return [
     ownNumber(kind, cell, read),
-    stops === null ? 'dark at the aim' : `${signed(stops)} stops`,
+    stops === null ? 'dark at the aim' : `${kind === 'ratios' ? 'alone ' : ''}${signed(stops)} stops`,
     ...(rim.litShare === null ? [] : [`outline ${percentText(rim.litShare)}`]),
     ...(relief.patch ? [`contrast ${relief.patch.rmsContrast.toFixed(2)}`] : []),
   ]
