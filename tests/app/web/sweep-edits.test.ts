@@ -19,7 +19,7 @@ const asFile = (setup: Setup) => parseSetup(formatSetup(setup));
 
 describe('applyCell', () => {
   it('puts the cell’s pass in place of the one that was swept, and shares the rest', () => {
-    const applied = applyCell(stones, place, cell);
+    const applied = applyCell(stones, place, cell, 'angles');
     expect(passOf(applied)).toEqual(cell.pass);
     expect(applied.subjects).toBe(stones.subjects);
     expect(applied.schemes.slice(1)).toEqual(stones.schemes.slice(1));
@@ -28,11 +28,11 @@ describe('applyCell', () => {
 
   it('refuses a cell that fits no longer: pass or lamp gone, frame shorter, another pass', () => {
     const shorter = setFrameNumber(stones, place, 'seconds', 4);
-    expect(applyCell(shorter, place, cell)).toBe(shorter);
-    expect(applyCell(stones, { ...place, passId: 'gone' }, cell)).toBe(stones);
+    expect(applyCell(shorter, place, cell, 'distances')).toBe(shorter);
+    expect(applyCell(stones, { ...place, passId: 'gone' }, cell, 'angles')).toBe(stones);
     const withoutLamp = { ...stones, lamps: [] };
-    expect(applyCell(withoutLamp, place, cell)).toBe(withoutLamp);
-    expect(applyCell(stones, place, { ...cell, pass: { ...cell.pass, id: 'other' } })).toBe(stones);
+    expect(applyCell(withoutLamp, place, cell, 'angles')).toBe(withoutLamp);
+    expect(applyCell(stones, place, { ...cell, pass: { ...cell.pass, id: 'other' } }, 'angles')).toBe(stones);
   });
 });
 
@@ -104,7 +104,7 @@ describe('what was edited after a sweep', () => {
 
 describe('schemeOfCell', () => {
   it('makes a scheme after the one that was swept, named after both; the swept one stays', () => {
-    const { setup, schemeId } = schemeOfCell(stones, place, cell);
+    const { setup, schemeId } = schemeOfCell(stones, place, cell, 'angles');
     expect(setup.schemes.length).toBe(5);
     expect(setup.schemes[1]).toMatchObject({ id: schemeId, name: 'Side · 3:00 · knee · 0.5 m' });
     expect(passOf(setup, 1)).toEqual(cell.pass);
@@ -115,11 +115,11 @@ describe('schemeOfCell', () => {
   it('names are at most 80 characters, cut at the scheme’s own name and never within a character', () => {
     for (const name of ['x'.repeat(80), '🌙'.repeat(40), `x${'🌙'.repeat(39)}`]) {
       const long = renameScheme(stones, 'side', name);
-      const { setup } = schemeOfCell(long, place, cell);
+      const { setup } = schemeOfCell(long, place, cell, 'angles');
       expect(setup.schemes[1]?.name.length).toBeLessThanOrEqual(80);
       expect(setup.schemes[1]?.name).toMatch(/ · 3:00 · knee · 0\.5 m$/);
       expect(asFile(setup)).toEqual(setup);
-      const wordy = schemeOfCell(long, place, { ...cell, row: name, column: name });
+      const wordy = schemeOfCell(long, place, { ...cell, row: name, column: name }, 'angles');
       expect(asFile(wordy.setup)).toEqual(wordy.setup);
     }
   });
@@ -127,9 +127,9 @@ describe('schemeOfCell', () => {
   it('makes none beyond 24, nor of a cell that fits no longer', () => {
     let full = stones;
     while (full.schemes.length < 24) full = duplicateScheme(full, 'side').setup;
-    expect(schemeOfCell(full, place, cell)).toEqual({ setup: full, schemeId: 'side' });
+    expect(schemeOfCell(full, place, cell, 'angles')).toEqual({ setup: full, schemeId: 'side' });
     const shorter = setFrameNumber(stones, place, 'seconds', 4);
-    expect(schemeOfCell(shorter, place, cell)).toEqual({ setup: shorter, schemeId: 'side' });
-    expect(schemeOfCell(stones, { ...place, schemeId: 'gone' }, cell).setup).toBe(stones);
+    expect(schemeOfCell(shorter, place, cell, 'distances')).toEqual({ setup: shorter, schemeId: 'side' });
+    expect(schemeOfCell(stones, { ...place, schemeId: 'gone' }, cell, 'angles').setup).toBe(stones);
   });
 });

@@ -175,8 +175,8 @@ describe('whether a sheet still holds', () => {
   const run = runOf(plan);
   const cell = run.cells[1] as SweepCell;
   it.each([
-    ['the lamp is moved to one of its cells', applyCell(setup, place, cell), false],
-    ['a scheme is made of one', schemeOfCell(setup, place, cell).setup, false],
+    ['the lamp is moved to one of its cells', applyCell(setup, place, cell, plan.kind), false],
+    ['a scheme is made of one', schemeOfCell(setup, place, cell, plan.kind).setup, false],
     ['the setup gets another name', { ...setup, name: 'Other' }, false],
     ['the pass is dimmed', setPassLevel(setup, place, 50), true],
     ['the frame’s ISO changes', setFrameNumber(setup, place, 'iso', 800), true],

@@ -7,14 +7,14 @@ import { duplicateScheme, renameScheme } from './frame-edits.ts';
 import { changePass, type PassPlace } from './within.ts';
 
 /** Whether a kind of sweep changes level and count. */
-const setsDose = (kind: SweepKind | undefined): boolean => kind !== 'angles' && kind !== 'heights' && kind !== 'gels';
+const setsDose = (kind: SweepKind): boolean => kind === 'distances' || kind === 'ratios';
 
 /** Whether a cell still fits: its lamp may be gone from the bag by now, or its frame may have become shorter. */
 const fits = (
   { schemes, lamps }: Setup,
   { schemeId, frameId }: PassPlace,
   { pass }: SweepCell,
-  kind: SweepKind | undefined,
+  kind: SweepKind,
 ): boolean => {
   const frame = schemes.find(({ id }) => id === schemeId)?.frames.find(({ id }) => id === frameId);
   const hasTime = frame !== undefined && (!setsDose(kind) || pass.off <= frame.seconds);
@@ -30,7 +30,7 @@ const withRatio = (now: Pass, { levelPercent, on, off }: Pass): Pass => {
 };
 
 /** The pass as it is now, with only what the sweep changed taken from its cell. */
-const withCell = (now: Pass, { waypoints, levelPercent, on, off, gels }: Pass, kind: SweepKind | undefined): Pass => {
+const withCell = (now: Pass, { waypoints, levelPercent, on, off, gels }: Pass, kind: SweepKind): Pass => {
   switch (kind) {
     case 'angles':
     case 'heights':
@@ -41,18 +41,14 @@ const withCell = (now: Pass, { waypoints, levelPercent, on, off, gels }: Pass, k
       return { ...now, gels };
     case 'ratios':
       return withRatio(now, { ...now, levelPercent, on, off });
-    case undefined:
-      return { ...now, waypoints, levelPercent, on, off, gels };
   }
 };
 
 /**
  * The pass becomes the cell's in what the sweep changes; what was edited since stays. A cell that fits no longer is
  * refused.
- *
- * @param kind of the sweep; without it all is taken that any sweep changes
  */
-export const applyCell = (setup: Setup, place: PassPlace, cell: SweepCell, kind?: SweepKind): Setup =>
+export const applyCell = (setup: Setup, place: PassPlace, cell: SweepCell, kind: SweepKind): Setup =>
   fits(setup, place, cell, kind)
     ? changePass(setup, place, (pass) => (pass.id === cell.pass.id ? withCell(pass, cell.pass, kind) : pass))
     : setup;
@@ -66,14 +62,12 @@ const nameOf = (schemeName: string, { column, row }: SweepCell): string => {
 /**
  * A copy of the scheme after it, with the cell's change and the cell's name. Where there is no room for another scheme, or
  * the cell fits no longer, nothing changes and the scheme's own id comes back.
- *
- * @param kind as for `applyCell`
  */
 export const schemeOfCell = (
   setup: Setup,
   place: PassPlace,
   cell: SweepCell,
-  kind?: SweepKind,
+  kind: SweepKind,
 ): { readonly setup: Setup; readonly schemeId: string } => {
   const original = setup.schemes.find(({ id }) => id === place.schemeId);
   const copy = duplicateScheme(setup, place.schemeId);
