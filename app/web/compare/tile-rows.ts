@@ -23,10 +23,11 @@ interface TileWords {
 
 const row = (label: string, value = '', sense = ''): TileRow => ({ label, value, sense });
 
-const targetRow = ({ target }: PassReading): TileRow => {
+/** Of all light together where the key is aimed: what fill adds counts. */
+const targetRow = ({ target }: PassReading, { targetStops }: FrameReport): TileRow => {
   if (!target) return row('Target', '', 'aimed past everything');
-  if (target.stops === null) return row('Target', '', 'no light on it');
-  return row('Target', `${signed(target.stops)} stops`, senseOfStops(target.stops));
+  if (targetStops === null) return row('Target', '', 'no light on it');
+  return row('Target', `${signed(targetStops)} stops`, senseOfStops(targetStops));
 };
 
 const outlineRow = ({ rim: { litShare, rimToFaceStops } }: PassReading): TileRow => {
@@ -99,7 +100,7 @@ export const tileWords = (
     passes,
     keyName: passes.length > 1 ? keyName : null,
     rows: [
-      targetRow(key),
+      targetRow(key, main.of),
       outlineRow(key),
       reliefRow(key, main.of, patch !== null),
       evennessRow(key),

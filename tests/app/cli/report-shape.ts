@@ -120,6 +120,7 @@ export const reportShape = z.strictObject({
           depth: depth.nullable(),
           stars,
           clipped: z.strictObject({ red: share, green: share, blue: share }),
+          targetStops: stops,
           keyToFillStops: stops,
           keyPassId: z.string().nullable(),
           fillPassId: z.string().nullable(),
