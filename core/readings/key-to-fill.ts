@@ -1,5 +1,5 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { stopsFromRatio } from '../units/stops.ts';
+import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import type { WorldLight } from '../world/world.ts';
 import type { FaceLight } from './face-light.ts';
 import { percentile } from './percentile.ts';
@@ -72,7 +72,7 @@ export const mostLitSubject = (passes: readonly PassDose[], ofPass: FaceDoses['o
 
 /** The two lights that model a frame's subject, and how far they lie apart. */
 export interface KeyToFill {
-  /** Key over fill, each at its best on the same face; null when there is no key or no fill. */
+  /** Key over fill, each at its best on the same face, -0.05 at least; null when there is no key or no fill. */
   readonly keyToFillStops: number | null;
   /** The pass that does most on the subject that is lit most; null when none does anything. */
   readonly keyPassId: string | null;
@@ -80,14 +80,22 @@ export interface KeyToFill {
   readonly fillPassId: string | null;
 }
 
+/** Lights within a twentieth of a stop count as equal: then the one that stands first is the key, not chance. */
+const equalShare = ratioFromStops(-0.05);
+
 /**
  * Finds key and fill among the passes of a frame. Ratios of key to fill are common practice, no published source; in
  * stops they are log2.
  */
 export const keyToFill = (passes: readonly PassDose[], { ofPass, ofAmbient }: FaceDoses): KeyToFill => {
   const lit = mostLitSubject(passes, ofPass);
-  const [key, fill] = lit?.doses ?? [];
-  if (!lit || !key) return { keyToFillStops: null, keyPassId: null, fillPassId: null };
+  const [strongest] = lit?.doses ?? [];
+  if (!lit || !strongest) return { keyToFillStops: null, keyPassId: null, fillPassId: null };
+  const isAsStrong = (passId: string) =>
+    lit.doses.some((each) => each.passId === passId && each.luxSeconds >= strongest.luxSeconds * equalShare);
+  const first = passes.find(({ passId }) => isAsStrong(passId))?.passId;
+  const key = lit.doses.find(({ passId }) => passId === first) ?? strongest;
+  const fill = lit.doses.find((each) => each !== key);
   const dose = fill?.luxSeconds ?? ofAmbient(lit.subjectId) ?? 0;
   return {
     keyToFillStops: dose > 0 ? stopsFromRatio(key.luxSeconds / dose) : null,

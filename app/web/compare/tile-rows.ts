@@ -14,7 +14,7 @@ interface TileRow {
 
 /** What stands under the picture of a scheme. */
 interface TileWords {
-  /** Each pass: "Key · 3:00 · 6.0 m · knee". */
+  /** Each pass: "Key · 3:00 · 6.0 m · knee"; of several, which the rows are about. */
   readonly passes: readonly string[];
   /** The pass that the rows are about where there are several; else null. */
   readonly keyName: string | null;
@@ -85,15 +85,17 @@ export const tileWords = (
     const of = shown.includes(frame.id) ? report.frames.find(({ id }) => id === frame.id) : undefined;
     return of ? [{ frame, of }] : [];
   });
+  const main = frames.findLast(({ of }) => of.passes.length > 0);
+  const key = main?.of.passes.find(({ passId }) => passId === main.of.keyPassId) ?? main?.of.passes[0];
+  const isOne = frames.reduce((count, { of }) => count + of.passes.length, 0) === 1;
   const passes = frames.flatMap(({ frame, of }) =>
     of.passes.map((reading) => {
       const pass = frame.passes.find(({ id }) => id === reading.passId);
       const height = bodyHeightWord(reading.lampHeightMetres);
-      return `${pass?.name ?? reading.passId} · ${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${height}`;
+      const place = `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${height}`;
+      return `${pass?.name ?? reading.passId} · ${place}${reading === key && !isOne ? ' · read below' : ''}`;
     }),
   );
-  const main = frames.findLast(({ of }) => of.passes.length > 0);
-  const key = main?.of.passes.find(({ passId }) => passId === main.of.keyPassId) ?? main?.of.passes[0];
   if (!main || !key) return { passes, keyName: null, rows: [] };
   const keyName = main.frame.passes.find(({ id }) => id === key.passId)?.name ?? null;
   return {
