@@ -31,8 +31,8 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
   const presentWord = present?.id === cell.id ? (present.isExact ? 'now' : 'nearest to now') : null;
   const lines = cellLines(kind, cell, read);
   const cautions = read?.cautions ?? [];
-  // in the order of what is seen; then what is not written on the tile
-  const label = [cell.column, presentWord, ...lines, cell.row, ...cautions.map(cautionText)];
+  // what is not written on the tile, for those who hear it
+  const unseen = [cell.row, ...cautions.map(cautionText), ...(able && isMissing ? ['not traced'] : [])];
   return (
     <li>
       <button
@@ -41,11 +41,10 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
         data-cell={cell.id}
         tabIndex={isEntry ? 0 : -1}
         aria-pressed={isOpen}
-        aria-label={label.filter((part) => part !== null).join(' ')}
         onClick={() => open(isOpen ? null : cell.id)}
       >
         {able && (
-          <span className="cell-picture" style={{ aspectRatio: aspect }}>
+          <span className="cell-picture" style={{ aspectRatio: aspect }} aria-hidden="true">
             <Screen name={screenOf(cell)} label={cell.column} onSize={onSize} />
             {isMissing && <span className="cell-missing">not traced</span>}
           </span>
@@ -71,6 +70,7 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
             {line}
           </span>
         ))}
+        <span className="unseen">{unseen.join(', ')}</span>
       </button>
     </li>
   );
