@@ -14,6 +14,7 @@ import './ui/phone.css';
 import './ui/lamp-fields.css';
 import './ui/camera-fields.css';
 import './ui/compare.css';
+import './ui/pair.css';
 import './ui/sweep.css';
 import './ui/marks.css';
 import './ui/mini-plan.css';

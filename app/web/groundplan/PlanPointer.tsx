@@ -1,9 +1,9 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
+import { pointerPlace } from '../picture/use-svg-drag.ts';
 import { fromPlan, type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { nudgedPosition } from './nudge.ts';
 import { type Pointing, placeWords } from './pointing.ts';
-import { placeOf } from './use-drag.ts';
 
 /** The cross stays on the drawing while it is dragged: beyond it the plan would shrink under the hand. */
 const withinDrawing = (v: number) => Math.min(Math.max(v, -planHalf * 0.98), planHalf * 0.98);
@@ -37,7 +37,7 @@ export const PlanPointer = ({ view, at, truth, onPoint }: Pointing & { view: Pla
   const point = (event: PointerEvent<SVGGElement>) => {
     const svg = event.currentTarget.ownerSVGElement;
     if (!svg) return;
-    const [x, y] = placeOf(svg, event);
+    const [x, y] = pointerPlace(svg, event);
     const [east, north] = fromPlan(view, [withinDrawing(x), withinDrawing(y)]);
     onPoint([toCentimetres(east), toCentimetres(north)]);
   };
