@@ -1,4 +1,4 @@
-import type { Ground, Part, Setup } from './schema/setup.ts';
+import type { Part, Relief, Setup } from './schema/setup.ts';
 
 /** Most triangles that a setup may ask for in all, so that neither a hostile file nor a careless one fills the memory. */
 export const maxTriangles = 1_000_000;
@@ -27,9 +27,12 @@ export const trianglesOfPart = (part: Part): number => {
   }
 };
 
+/** Most triangles of a sheet of relief. */
+export const maxSheetTriangles = 30_000;
+
 /** Most triangles that a relief becomes: a stone has 20 faces, a tuft seven blades of three. */
-export const trianglesOfRelief = ({ kind, count }: Ground['relief'][number]): number =>
-  count * (kind === 'stones' ? 20 : 21);
+export const trianglesOfRelief = (relief: Relief): number =>
+  'count' in relief ? relief.count * (relief.kind === 'stones' ? 20 : 21) : maxSheetTriangles;
 
 const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
 

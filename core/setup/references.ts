@@ -75,6 +75,15 @@ const checkLesson = ({ lesson, schemes, subjects }: Setup): void => {
   });
 };
 
+/** Parts show scans that are there. */
+const checkScans = ({ subjects, scans }: Setup): void =>
+  subjects.forEach(({ parts }, s) => {
+    parts.forEach((part, p) => {
+      if (part.kind === 'scan' && !scans.some(({ id }) => id === part.scanId))
+        fail(['subjects', s, 'parts', p, 'scanId'], `no scan has the id "${part.scanId}"`);
+    });
+  });
+
 /** Most parts that a setup may have in all. */
 const maxParts = 5000;
 
@@ -94,6 +103,8 @@ export const checkReferences = (setup: Setup): void => {
   requireUnique(['lamps'], setup.lamps);
   requireUnique(['schemes'], setup.schemes);
   requireUnique(['measuredBeams'], setup.measuredBeams);
+  requireUnique(['scans'], setup.scans);
+  checkScans(setup);
   setup.lamps.forEach((lamp, l) => {
     checkLamp(['lamps', l], lamp, setup);
   });

@@ -2,6 +2,7 @@ import type { Triple } from '../colour/matrix.ts';
 import { closestHit } from '../geometry/cast-ray.ts';
 import { add, cross, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
+import type { StageFinish } from '../world/stage-finish.ts';
 
 /** A place on the stage as light meets it. */
 export interface SurfacePoint {
@@ -12,7 +13,9 @@ export interface SurfacePoint {
   readonly place: Vec3;
   /** Where shadow rays start: just off the face from `place`. */
   readonly shadowOrigin: Vec3;
+  /** Share returned evenly, linear RGB, with the tint of the place. */
   readonly reflectance: Triple;
+  readonly finish: StageFinish;
   /** Index of the subject, -1 for the ground. */
   readonly subject: number;
   /** Distance along the ray that found it, metres. */
@@ -26,6 +29,13 @@ const triple = (a: Float32Array, i: number): Vec3 => [a[i] as number, a[i + 1] a
 const weighted = (a: Vec3, b: Vec3, c: Vec3, u: number, v: number): Vec3 => {
   const w = 1 - u - v;
   return [a[0] * w + b[0] * u + c[0] * v, a[1] * w + b[1] * u + c[1] * v, a[2] * w + b[2] * u + c[2] * v];
+};
+
+/** A reflectance times the tint of a triangle; nothing returns more light than it gets. */
+const tinted = (reflectance: Triple, tints: Float32Array | null, triangle: number): Triple => {
+  if (!tints) return reflectance;
+  const at = (c: 0 | 1 | 2) => Math.min(reflectance[c] * (tints[triangle * 3 + c] as number), 1);
+  return [at(0), at(1), at(2)];
 };
 
 /** A point pulled up onto the tangent plane at a corner, never below the triangle. */
@@ -45,6 +55,7 @@ const liftToTangent = (p: Vec3, corner: Vec3, normal: Vec3): Vec3 => {
 export const surfaceAlong = (stage: Stage, origin: Vec3, direction: Vec3): SurfacePoint | null => {
   const hit = closestHit(stage.tree, origin, direction);
   if (!hit) return null;
+  const finish = stage.finishes[stage.finishOfTriangle[hit.triangle] as number] as StageFinish;
   const i = hit.triangle * 9;
   const { corners } = stage.tree;
   const [a, b, c] = [triple(corners, i), triple(corners, i + 3), triple(corners, i + 6)];
@@ -66,7 +77,8 @@ export const surfaceAlong = (stage: Stage, origin: Vec3, direction: Vec3): Surfa
     place,
     normal: normalize(weighted(sa, sb, sc, hit.u, hit.v)),
     shadowOrigin: add(place, scale(face, side * surfaceOffset(position))),
-    reflectance: stage.reflectances[stage.finishOfTriangle[hit.triangle] as number] as Triple,
+    reflectance: tinted(finish.reflectance, stage.tints, hit.triangle),
+    finish,
     subject: stage.subjectOfTriangle[hit.triangle] as number,
     distance: hit.t,
   };

@@ -1,7 +1,7 @@
 import { type Mesh, MeshBuilder, rigidFromTurns } from '../geometry/mesh.ts';
 import { seededRandom } from '../geometry/random.ts';
 import { add, cross, normalize, sub, type Vec3 } from '../geometry/vec.ts';
-import type { Ground } from '../setup/schema/setup.ts';
+import type { Relief } from '../setup/schema/setup.ts';
 import { placeMesh } from './part-mesh.ts';
 
 /**
@@ -10,7 +10,7 @@ import { placeMesh } from './part-mesh.ts';
  */
 const groundLines = [-6000, -800, -100, 100, 800, 6000];
 
-type Relief = Ground['relief'][number];
+type Strewn = Extract<Relief, { count: number }>;
 
 /** A stone of unit height: an icosahedron whose corners are pushed about, flat-faced, a fifth of it in the ground. */
 const stoneMesh = (random: () => number): Mesh => {
@@ -64,7 +64,7 @@ const tuftMesh = (random: () => number): Mesh => {
 const scaled = (mesh: Mesh, factor: number): Mesh => ({ ...mesh, positions: mesh.positions.map((v) => v * factor) });
 
 /** Things strewn evenly over a circle, each with its own size and turn; the same seed gives the same ground. */
-const strew = (relief: Relief): Mesh[] => {
+const strew = (relief: Strewn): Mesh[] => {
   const random = seededRandom(relief.seed);
   const [low, high] = relief.heightMetres;
   const [east, north] = relief.centre;
@@ -83,7 +83,7 @@ const strewn = new WeakMap<Relief, Mesh[]>();
 
 /** The meshes of one kind of relief, kept as long as its entry in the document. */
 export const reliefMeshes = (relief: Relief): Mesh[] => {
-  const meshes = strewn.get(relief) ?? strew(relief);
+  const meshes = strewn.get(relief) ?? ('count' in relief ? strew(relief) : []);
   strewn.set(relief, meshes);
   return meshes;
 };

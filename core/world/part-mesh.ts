@@ -6,32 +6,11 @@ import {
   transformDirection,
   transformPoint,
 } from '../geometry/mesh.ts';
-import { boxMesh } from '../geometry/parts/box.ts';
-import { capsuleMesh, cylinderMesh, planeMesh, sphereMesh } from '../geometry/parts/round.ts';
 import type { Vec3 } from '../geometry/vec.ts';
-import type { Part, Subject } from '../setup/schema/setup.ts';
+import type { Part, PartOf, Position, Scan, Subject } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { worldFromDocument } from './axes.ts';
-
-const noDimples = { count: 0, radiusMetres: 1, depthMetres: 0, seed: 0 };
-
-/** Triangles of a part about its own foot. */
-const localMesh = (part: Part): Mesh => {
-  switch (part.kind) {
-    case 'box':
-      return boxMesh({ ...part, dimples: part.dimples ?? noDimples });
-    case 'cylinder':
-      return cylinderMesh(part.radiusMetres, part.topRadiusMetres ?? part.radiusMetres, part.heightMetres, part.sides);
-    case 'cone':
-      return cylinderMesh(part.radiusMetres, 0, part.heightMetres, part.sides);
-    case 'sphere':
-      return sphereMesh(part.radiusMetres, (part.heightMetres ?? 2 * part.radiusMetres) / 2, part.sides);
-    case 'capsule':
-      return capsuleMesh(part.radiusMetres, part.heightMetres, part.sides);
-    case 'plane':
-      return planeMesh(part.widthMetres, part.depthMetres);
-  }
-};
+import { localMesh } from './local-mesh.ts';
 
 /** A mesh moved and turned. */
 export const placeMesh = (mesh: Mesh, worldFromLocal: Rigid): Mesh => {
@@ -48,25 +27,63 @@ export const placeMesh = (mesh: Mesh, worldFromLocal: Rigid): Mesh => {
 /** Meshes of parts, kept as long as the part itself: moving a subject makes none of them again. */
 const localMeshes = new WeakMap<Part, Mesh>();
 
-const localMeshOf = (part: Part): Mesh => {
-  const mesh = localMeshes.get(part) ?? localMesh(part);
+/** Waits for `core/scan`. */
+const scanOfPart = (_part: PartOf<'scan'>, _scans: readonly Scan[]): { mesh: Mesh; tints: Float32Array | null } => {
+  throw new Error('scans are not unpacked yet');
+};
+
+const localMeshOf = (part: Part, scans: readonly Scan[]): Mesh => {
+  const known = localMeshes.get(part);
+  if (known) return known;
+  const mesh = part.kind === 'scan' ? scanOfPart(part, scans).mesh : localMesh(part);
   localMeshes.set(part, mesh);
   return mesh;
 };
 
-/** Triangles of one part of a subject in world axes. */
-export const partMesh = (subject: Subject, part: Part): Mesh => {
-  const turns = [part.turnDegrees, part.tiltDegrees, part.rollDegrees].map(radiansFromDegrees) as [
-    number,
-    number,
-    number,
-  ];
-  const subjectFromPart = rigidFromTurns(worldFromDocument(part.position), ...turns);
-  const worldFromSubject = rigidFromTurns(
-    worldFromDocument(subject.position),
-    radiansFromDegrees(subject.turnDegrees),
-    0,
-    0,
+/** What the triangles of a part are tinted with, three numbers a triangle; null where nothing is. */
+export const tintsOfPart = (part: Part, scans: readonly Scan[]): Float32Array | null =>
+  part.kind === 'scan' ? scanOfPart(part, scans).tints : null;
+
+interface Turned {
+  readonly position: Position;
+  readonly turnDegrees: number;
+  readonly tiltDegrees: number;
+  readonly rollDegrees: number;
+}
+
+const placement = ({ position, turnDegrees, tiltDegrees, rollDegrees }: Turned): Rigid =>
+  rigidFromTurns(
+    worldFromDocument(position),
+    radiansFromDegrees(turnDegrees),
+    radiansFromDegrees(tiltDegrees),
+    radiansFromDegrees(rollDegrees),
   );
-  return placeMesh(localMeshOf(part), composeRigid(worldFromSubject, subjectFromPart));
+
+/** East and west exchanged. A reflection, so triangles placed with it turn the other way round. */
+const mirror: Rigid = { x: [-1, 0, 0], y: [0, 1, 0], z: [0, 0, 1], origin: [0, 0, 0] };
+
+/** The same triangles with corners the other way round. */
+const flipped = ({ positions, normals }: Mesh): Mesh => {
+  const swap = (values: Float64Array) => {
+    const out = values.slice();
+    for (let i = 0; i < values.length; i += 9) {
+      out.set(values.subarray(i + 3, i + 6), i + 6);
+      out.set(values.subarray(i + 6, i + 9), i + 3);
+    }
+    return out;
+  };
+  return { positions: swap(positions), normals: swap(normals) };
+};
+
+/** From a part's own axes to the world's. A reflection where the subject is mirrored. */
+export const worldFromPart = (subject: Subject, part: Part): Rigid => {
+  const worldFromSubject = placement(subject);
+  const worldFromParts = subject.mirrored ? composeRigid(worldFromSubject, mirror) : worldFromSubject;
+  return composeRigid(worldFromParts, placement(part));
+};
+
+/** Triangles of one part of a subject in world axes. */
+export const partMesh = (subject: Subject, part: Part, scans: readonly Scan[] = []): Mesh => {
+  const placed = placeMesh(localMeshOf(part, scans), worldFromPart(subject, part));
+  return subject.mirrored ? flipped(placed) : placed;
 };

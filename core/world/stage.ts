@@ -1,10 +1,10 @@
-import type { Triple } from '../colour/matrix.ts';
 import type { Mesh } from '../geometry/mesh.ts';
 import { buildRayTree, type RayTree } from '../geometry/ray-tree.ts';
 import { weldCorners } from '../geometry/weld.ts';
-import type { Finish, Ground, Setup, Subject } from '../setup/schema/setup.ts';
+import type { Finish, Ground, Scan, Setup, Subject } from '../setup/schema/setup.ts';
 import { groundMesh, reliefMeshes } from './ground-mesh.ts';
-import { partMesh } from './part-mesh.ts';
+import { partMesh, tintsOfPart } from './part-mesh.ts';
+import { type StageFinish, stageFinishOf } from './stage-finish.ts';
 
 /** A subject as the stage knows it. */
 export interface StageSubject {
@@ -23,35 +23,39 @@ export interface Stage {
   readonly tree: RayTree;
   /** Corner normals in leaf order, nine numbers a triangle. */
   readonly normals: Float32Array;
-  /** Index into `reflectances`, in leaf order. */
+  /** Index into `finishes`, in leaf order. */
   readonly finishOfTriangle: Uint16Array;
+  /** What the finish's reflectance is multiplied with, linear RGB, three numbers a triangle in leaf order; null = nothing is tinted. */
+  readonly tints: Float32Array | null;
   /** Index into `subjects`, or -1 for the ground and what is strewn on it, in leaf order. */
   readonly subjectOfTriangle: Int16Array;
   /** 1 where the triangle bounds something solid, 0 on planes and the ground, in leaf order. */
   readonly isSolidTriangle: Uint8Array;
-  /** Linear RGB reflectance. */
-  readonly reflectances: readonly Triple[];
+  readonly finishes: readonly StageFinish[];
+  /** Those that are not hidden. */
   readonly subjects: readonly StageSubject[];
 }
 
-const reflectanceOf = ({ reflectance }: Finish): Triple =>
-  typeof reflectance === 'number' ? [reflectance, reflectance, reflectance] : reflectance;
+/** Triangles, and what each is tinted with: three numbers a triangle, or null. */
+interface TintedMesh {
+  readonly mesh: Mesh;
+  readonly tints: Float32Array | null;
+}
 
 /** Meshes with what they belong to, joined into one soup. */
 class Soup {
-  readonly meshes: { mesh: Mesh; finish: number; subject: number; isSolid: boolean }[] = [];
-  readonly reflectances: Triple[] = [];
+  readonly meshes: (TintedMesh & { finish: number; subject: number; isSolid: boolean })[] = [];
+  readonly finishes: StageFinish[] = [];
   private readonly known = new Map<string, number>();
 
-  add(mesh: Mesh, finish: Finish, subject: number, isSolid: boolean): void {
-    const reflectance = reflectanceOf(finish);
-    const key = reflectance.join();
+  add(tinted: TintedMesh, finish: Finish, subject: number, isSolid: boolean): void {
+    const key = JSON.stringify(finish);
     let index = this.known.get(key);
     if (index === undefined) {
-      index = this.reflectances.push(reflectance) - 1;
+      index = this.finishes.push(stageFinishOf(finish)) - 1;
       this.known.set(key, index);
     }
-    this.meshes.push({ mesh, finish: index, subject, isSolid });
+    this.meshes.push({ ...tinted, finish: index, subject, isSolid });
   }
 }
 
@@ -72,21 +76,33 @@ const distinctPoints = (meshes: readonly Mesh[]): Float64Array => {
 
 let stageCount = 0;
 
-/** Builds the stage of a ground and its subjects. */
-export const buildStage = (ground: Ground, subjects: readonly Subject[]): Stage => {
+/** Builds the stage of a ground and those subjects that are not hidden. */
+export const buildStage = (ground: Ground, subjects: readonly Subject[], scans: readonly Scan[] = []): Stage => {
   const soup = new Soup();
-  soup.add(groundMesh(), ground.finish, -1, false);
-  for (const relief of ground.relief) for (const mesh of reliefMeshes(relief)) soup.add(mesh, ground.finish, -1, false);
-  const stageSubjects = subjects.map((subject, s): StageSubject => {
-    const meshes = subject.parts.map((part) => partMesh(subject, part));
-    meshes.forEach((mesh, p) => {
-      soup.add(mesh, subject.parts[p]?.finish ?? subject.finish, s, subject.parts[p]?.kind !== 'plane');
+  const onGround = (mesh: Mesh, finish: Finish) => soup.add({ mesh, tints: null }, finish, -1, false);
+  onGround(groundMesh(), ground.finish);
+  for (const relief of ground.relief)
+    for (const mesh of reliefMeshes(relief)) onGround(mesh, relief.finish ?? ground.finish);
+  const shown = subjects.filter(({ hidden }) => !hidden);
+  const stageSubjects = shown.map((subject, s): StageSubject => {
+    const meshes = subject.parts.map((part) => {
+      const tinted = { mesh: partMesh(subject, part, scans), tints: tintsOfPart(part, scans) };
+      soup.add(tinted, part.finish ?? subject.finish, s, part.kind !== 'plane');
+      return tinted.mesh;
     });
     const points = distinctPoints(meshes);
     const topMetres = points.reduce((top, v, i) => (i % 3 === 1 ? Math.max(top, v) : top), Number.NEGATIVE_INFINITY);
     return { id: subject.id, name: subject.name, topMetres, points };
   });
-  return { ...layOut(soup), reflectances: soup.reflectances, subjects: stageSubjects, key: `stage-${++stageCount}` };
+  return { ...layOut(soup), finishes: soup.finishes, subjects: stageSubjects, key: `stage-${++stageCount}` };
+};
+
+const inLeafOrder = (triples: Float32Array, sourceTriangle: Uint32Array): Float32Array => {
+  const sorted = new Float32Array(triples.length);
+  sourceTriangle.forEach((source, t) => {
+    sorted.set(triples.subarray(source * 3, source * 3 + 3), t * 3);
+  });
+  return sorted;
 };
 
 /** Builds the tree and puts all that belongs to a triangle in the tree's order. */
@@ -97,6 +113,7 @@ const layOut = ({ meshes }: Soup) => {
   const finish = new Uint16Array(count);
   const subject = new Int16Array(count);
   const isSolid = new Uint8Array(count);
+  const tints = meshes.some((entry) => entry.tints) ? new Float32Array(count * 3).fill(1) : null;
   let at = 0;
   for (const entry of meshes) {
     const triangles = entry.mesh.positions.length / 9;
@@ -105,6 +122,7 @@ const layOut = ({ meshes }: Soup) => {
     finish.fill(entry.finish, at, at + triangles);
     subject.fill(entry.subject, at, at + triangles);
     isSolid.fill(entry.isSolid ? 1 : 0, at, at + triangles);
+    if (tints && entry.tints) tints.set(entry.tints, at * 3);
     at += triangles;
   }
   const tree = buildRayTree(positions);
@@ -115,6 +133,7 @@ const layOut = ({ meshes }: Soup) => {
   return {
     tree,
     normals: sortedNormals,
+    tints: tints && inLeafOrder(tints, tree.sourceTriangle),
     finishOfTriangle: Uint16Array.from(tree.sourceTriangle, (source) => finish[source] as number),
     subjectOfTriangle: Int16Array.from(tree.sourceTriangle, (source) => subject[source] as number),
     isSolidTriangle: Uint8Array.from(tree.sourceTriangle, (source) => isSolid[source] as number),
@@ -122,14 +141,16 @@ const layOut = ({ meshes }: Soup) => {
 };
 
 /** Stages that were asked for lately; few, because one of a million triangles takes a hundred megabytes. */
-const recent: { subjects: readonly Subject[]; ground: Ground; stage: Stage }[] = [];
+const recent: { setup: Setup; stage: Stage }[] = [];
 const mostRecent = 3;
 
-/** The stage of a setup; setups that share their subjects and ground (as edits of lamps do) share the stage. */
-export const stageOf = ({ subjects, ground }: Setup): Stage => {
-  const at = recent.findIndex((entry) => entry.subjects === subjects && entry.ground === ground);
-  const entry =
-    at < 0 ? { subjects, ground, stage: buildStage(ground, subjects) } : (recent[at] as (typeof recent)[number]);
+/** The stage of a setup; setups that share subjects, ground and scans (as edits of lamps do) share the stage. */
+export const stageOf = (setup: Setup): Stage => {
+  const { subjects, ground, scans } = setup;
+  const at = recent.findIndex(
+    (entry) => entry.setup.subjects === subjects && entry.setup.ground === ground && entry.setup.scans === scans,
+  );
+  const entry = recent[at] ?? { setup, stage: buildStage(ground, subjects, scans) };
   if (at >= 0) recent.splice(at, 1);
   recent.unshift(entry);
   recent.length = Math.min(recent.length, mostRecent);

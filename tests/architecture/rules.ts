@@ -18,6 +18,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   trace: traceSees,
   readings: readingsSee,
   cautions: cautionsSee,
+  kits: ['units', 'geometry', 'setup'],
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
 };

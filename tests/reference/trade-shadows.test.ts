@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cameraView, projectPoint, viewDirection } from '../../core/camera/camera-view.ts';
 import type { Vec3 } from '../../core/geometry/vec.ts';
 import { groundRaking } from '../../core/readings/relief-reading.ts';
-import { ground } from '../../core/setup/schema/place.ts';
+import { ground } from '../../core/setup/schema/ground.ts';
 import { irradianceSample } from '../../core/trace/irradiance.ts';
 import { type SurfacePoint, surfaceAlong } from '../../core/trace/surface-point.ts';
 import { buildStage, type Stage } from '../../core/world/stage.ts';

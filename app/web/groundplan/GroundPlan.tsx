@@ -52,8 +52,8 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
               isSelected={isPassSelected(frame.id, pass.id)}
             />
           ))}
-        {setup.subjects.map((subject, s) => {
-          const onStage = stage.subjects[s];
+        {setup.subjects.map((subject) => {
+          const onStage = stage.subjects.find(({ id }) => id === subject.id);
           return (
             onStage && (
               <SubjectMark

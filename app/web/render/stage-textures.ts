@@ -44,9 +44,9 @@ export const createStageTextures = (stage: Stage): StageTextures => {
     nodes: floatTexture(1024, nodes.length / 4, (data) => data.set(nodes)),
     corners: cornerTexture(corners, (t) => stage.finishOfTriangle[t] as number),
     normals: cornerTexture(stage.normals, () => 0),
-    reflectances: floatTexture(256, stage.reflectances.length, (data) =>
-      stage.reflectances.forEach((rgb, i) => {
-        data.set(rgb, i * 4);
+    reflectances: floatTexture(256, stage.finishes.length, (data) =>
+      stage.finishes.forEach(({ reflectance }, i) => {
+        data.set(reflectance, i * 4);
       }),
     ),
   };

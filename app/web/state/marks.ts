@@ -1,7 +1,7 @@
 import { create } from 'zustand';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { MarksAnswer, MarksRequest, SchemeMarks } from '../workers/marks-messages.ts';
-import { withoutKnownBeams } from '../workers/request-parts.ts';
+import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
 import { frameIdsShown } from './frames-shown.ts';
 import { schemesOnScreen, useSession } from './session.ts';
@@ -42,7 +42,7 @@ export const startMarks = (): void => {
   let asked = 0;
   /** What the worker is at. */
   let pending: { readonly id: number; readonly setupId: string; readonly schemeId: string } | null = null;
-  let sentBeams: Setup['measuredBeams'] | null = null;
+  let sent: Setup | null = null;
   let setupId = '';
   const known = new Map<string, readonly unknown[]>();
   /** Schemes whose marks could not be worked out: not asked for again until something happens on the page. */
@@ -70,13 +70,13 @@ export const startMarks = (): void => {
     const request: MarksRequest = {
       id: pending.id,
       stageKey: stageKeyOf(setup),
-      ...withoutKnownBeams(setup, sentBeams),
+      ...withoutKnownFiles(setup, sent),
       schemeIds: [stale.id],
       frameIds: framesOnScreen(setup, stale),
       wants: { shadows: marks.shadows, outline: marks.outline },
     };
     worker.postMessage(request);
-    sentBeams = setup.measuredBeams;
+    sent = setup;
   };
   worker.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
     const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
@@ -88,7 +88,7 @@ export const startMarks = (): void => {
   worker.onerror = () => {
     const schemeId = pending?.schemeId;
     pending = null;
-    sentBeams = null;
+    sent = null;
     if (schemeId !== undefined) {
       failed.add(schemeId);
       known.delete(schemeId);

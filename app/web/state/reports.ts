@@ -2,7 +2,7 @@ import { create } from 'zustand';
 import type { SchemeReport } from '../../../core/cautions/setup-report.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
-import { withoutKnownBeams } from '../workers/request-parts.ts';
+import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
@@ -28,7 +28,7 @@ export const startReports = (): void => {
   let asked = 0;
   /** What the worker is at. */
   let pending: { readonly id: number; readonly setupId: string } | null = null;
-  let sentBeams: Setup['measuredBeams'] | null = null;
+  let sent: Setup | null = null;
   let setupId = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
   const ask = () => {
@@ -46,11 +46,11 @@ export const startReports = (): void => {
     const request: ReportRequest = {
       id: pending.id,
       stageKey: stageKeyOf(setup),
-      ...withoutKnownBeams(setup, sentBeams),
+      ...withoutKnownFiles(setup, sent),
       schemeIds,
     };
     worker.postMessage(request);
-    sentBeams = setup.measuredBeams;
+    sent = setup;
   };
   worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
     const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
@@ -64,7 +64,7 @@ export const startReports = (): void => {
   };
   worker.onerror = () => {
     pending = null;
-    sentBeams = null;
+    sent = null;
     useReports.setState({ byScheme: {}, failed: true });
   };
   useApp.subscribe(ask);

@@ -1,7 +1,7 @@
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { SweepCell } from '../../../core/sweep/cell.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
-import { withoutKnownBeams } from '../workers/request-parts.ts';
+import { withoutKnownFiles } from '../workers/request-parts.ts';
 import type { CellAnswer, CellReading, CellRequest } from '../workers/sweep-messages.ts';
 import { stageKeyOf } from './stage-key.ts';
 
@@ -18,7 +18,7 @@ export const readerInWorker = (): CellReader => {
   const waiting = new Map<number, Waiting>();
   let worker: Worker | null = null;
   let asked = 0;
-  let sentBeams: Setup['measuredBeams'] | null = null;
+  let sent: Setup | null = null;
   const start = (): Worker => {
     const started = new Worker(new URL('../workers/sweep.worker.ts', import.meta.url), { type: 'module' });
     started.onmessage = ({ data: { id, reading, cautions } }: MessageEvent<CellAnswer>) => {
@@ -30,7 +30,7 @@ export const readerInWorker = (): CellReader => {
       waiting.clear();
       // the next question begins afresh
       started.terminate();
-      [worker, sentBeams] = [null, null];
+      [worker, sent] = [null, null];
     };
     return started;
   };
@@ -39,13 +39,13 @@ export const readerInWorker = (): CellReader => {
     const request: CellRequest = {
       id: ++asked,
       stageKey: stageKeyOf(setup),
-      ...withoutKnownBeams(setup, sentBeams),
+      ...withoutKnownFiles(setup, sent),
       schemeIds: [place.schemeId],
       place,
       cell,
     };
     worker.postMessage(request);
-    sentBeams = setup.measuredBeams;
+    sent = setup;
     return new Promise((resolve, reject) => waiting.set(request.id, { resolve, reject }));
   };
 };

@@ -3,11 +3,12 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 
 export interface ReportRequest {
   readonly id: number;
-  /** Changes when subjects or ground change. */
+  /** Changes when subjects, ground or scans change. */
   readonly stageKey: number;
-  readonly setup: Omit<Setup, 'measuredBeams'>;
+  readonly setup: Omit<Setup, 'measuredBeams' | 'scans'>;
   /** Null when they are those of the request before: large files are not copied with every change. */
   readonly measuredBeams: Setup['measuredBeams'] | null;
+  readonly scans: Setup['scans'] | null;
   readonly schemeIds: readonly string[];
 }
 

@@ -1,25 +1,26 @@
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportRequest } from './report-messages.ts';
 
-/** A setup for a request, without the measured beams that the worker was sent last. */
-export const withoutKnownBeams = (
-  { measuredBeams, ...setup }: Setup,
-  sent: Setup['measuredBeams'] | null,
-): Pick<ReportRequest, 'setup' | 'measuredBeams'> => ({
+/** A setup for a request, without the measured beams and the scans that the worker was sent last. */
+export const withoutKnownFiles = (
+  { measuredBeams, scans, ...setup }: Setup,
+  sent: Pick<Setup, 'measuredBeams' | 'scans'> | null,
+): Pick<ReportRequest, 'setup' | 'measuredBeams' | 'scans'> => ({
   setup,
-  measuredBeams: measuredBeams === sent ? null : measuredBeams,
+  measuredBeams: measuredBeams === sent?.measuredBeams ? null : measuredBeams,
+  scans: scans === sent?.scans ? null : scans,
 });
 
 /**
- * Puts the setups of requests together again. Messages are copies, but stages and beams are only worked out once for the
- * very same objects: those of the last request are handed on as long as they have not changed.
+ * Puts the setups of requests together again. Messages are copies, but stages, beams and scans are only worked out once
+ * for the very same objects: those of the last request are handed on as long as they have not changed.
  */
 export const setupKeeper = (): ((request: ReportRequest) => Setup) => {
   let stage: { key: number; subjects: Setup['subjects']; ground: Setup['ground'] } | null = null;
-  let beams: Setup['measuredBeams'] = [];
-  return ({ stageKey, setup, measuredBeams }) => {
+  let files: Pick<Setup, 'measuredBeams' | 'scans'> = { measuredBeams: [], scans: [] };
+  return ({ stageKey, setup, measuredBeams, scans }) => {
     if (stage?.key !== stageKey) stage = { key: stageKey, subjects: setup.subjects, ground: setup.ground };
-    beams = measuredBeams ?? beams;
-    return { ...setup, subjects: stage.subjects, ground: stage.ground, measuredBeams: beams };
+    files = { measuredBeams: measuredBeams ?? files.measuredBeams, scans: scans ?? files.scans };
+    return { ...setup, subjects: stage.subjects, ground: stage.ground, ...files };
   };
 };

@@ -42,6 +42,12 @@ export const name = z
   )
   .describe('name shown on screen and on paper');
 
+/** A name that may be left empty. */
+export const optionalName = z
+  .union([z.literal(''), name], { error: 'must be a text of at most 80 characters on one line' })
+  .default('')
+  .describe('name shown on screen; empty = none of its own');
+
 /** Free text; lines may break and tabs may stand, other control characters may not. */
 export const plainText = (most: number) =>
   z
@@ -75,14 +81,28 @@ export const rgb = z
   .tuple([share, share, share], { error: 'must be three numbers from 0 to 1: [red, green, blue]' })
   .describe('linear red, green, blue, each 0 to 1');
 
-/** How a surface returns light. */
+/** How a surface returns light, and lets it through. */
 export const finish = z
   .strictObject({
     reflectance: z
       .union([share, rgb], { error: 'must be a number from 0 to 1 or three of them' })
       .default(0.2)
-      .describe('share of light returned: one grey value or linear [red, green, blue]'),
-    gloss: quantity('', 0, 1, 'strength of the sheen, 0 = matt; kept with the setup, not drawn yet').default(0),
+      .describe('share of light returned evenly: one grey value or linear [red, green, blue]'),
+    transmittance: quantity('', 0, 1, 'share of light let through evenly, as by cloth; 0 = opaque').default(0),
+    gloss: quantity(
+      '',
+      0,
+      1,
+      'smoothness of the sheen: 0 = matt, without sheen; 1 = a mirror, which shows what stands over it',
+    ).default(0),
+    refractiveIndex: quantity('', 1, 4, 'of a glossy face that is no metal: water 1.33, paint and stone 1.5').default(
+      1.5,
+    ),
+    metal: flag('whether the sheen has the colour of the reflectance, and nothing is returned evenly').default(false),
+  })
+  .refine(({ reflectance, transmittance }) => Math.max(...[reflectance].flat()) + transmittance <= 1 + 1e-9, {
+    path: ['transmittance'],
+    message: 'must be at most 1 together with the reflectance',
   })
   .describe('finish of a surface');
 

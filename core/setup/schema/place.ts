@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { choice, degrees, finish, groundPoint, metres, quantity, whole } from './fields.ts';
+import { degrees, quantity } from './fields.ts';
 
 const kelvinOf = (description: string) => quantity('kelvin', 1667, 25000, description);
 
@@ -65,26 +65,3 @@ export const place = z
       .describe('how far one sees through the haze (km); null = clear'),
   })
   .describe('where and when, and the light that is there without lamps');
-
-const relief = z
-  .strictObject({
-    kind: choice(['stones', 'tufts'], 'what stands on the ground'),
-    count: whole(0, 20000, 'how many'),
-    heightMetres: z
-      .tuple([metres(0.002, 3, 'height of the smallest'), metres(0.002, 3, 'height of the largest')], {
-        error: 'must be two numbers: [smallest, largest] height in metres',
-      })
-      .refine(([low, high]) => low <= high, 'must be [smallest, largest]')
-      .describe('[smallest, largest] height in metres'),
-    centre: groundPoint.default([0, 5]).describe('middle of the strewn circle: [east, north] in metres'),
-    radiusMetres: metres(0.1, 500, 'radius of the strewn circle').default(12),
-    seed: whole(0, 4294967295, 'any number; another one scatters them another way').default(1),
-  })
-  .describe('small things strewn over the ground that throw shadows');
-
-export const ground = z
-  .strictObject({
-    finish: finish.default({ reflectance: 0.12, gloss: 0 }),
-    relief: z.array(relief).max(8, 'must be at most 8').default([]),
-  })
-  .describe('the surface under everything');

@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
 import { fixed, id, name, plainText, quantity, whole } from './fields.ts';
+import { ground } from './ground.ts';
 import { lamp } from './lamp.ts';
 import { lesson } from './lesson.ts';
 import { measuredBeam } from './measured-beam.ts';
 import { patch } from './patch.ts';
-import { ground, place } from './place.ts';
+import { place } from './place.ts';
+import { scan } from './scan.ts';
 import { scheme } from './scheme.ts';
 import { subject } from './subject.ts';
 
@@ -30,6 +32,7 @@ export const setupSchema = z
     camera,
     lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
     measuredBeams: z.array(measuredBeam).max(8, 'must be at most 8').default([]),
+    scans: z.array(scan).max(8, 'must be at most 8').default([]),
     patch: patch.nullable().default(null).describe('a piece of ground or wall whose relief is read; null = none'),
     lesson: lesson.nullable().default(null).describe('what the setup teaches, step by step; null = it is no lesson'),
     schemes: z.array(scheme).min(1, 'must have at least one scheme').max(24, 'must be at most 24'),
@@ -49,7 +52,12 @@ export type MeasuredBeam = Setup['measuredBeams'][number];
 export type Subject = Setup['subjects'][number];
 export type Part = Subject['parts'][number];
 export type Camera = Setup['camera'];
+export type PartKind = Part['kind'];
+export type PartOf<K extends PartKind> = Extract<Part, { kind: K }>;
+export type Opening = PartOf<'wall'>['openings'][number];
+export type Scan = Setup['scans'][number];
 export type Ground = Setup['ground'];
+export type Relief = Ground['relief'][number];
 export type Finish = Subject['finish'];
 export type Patch = NonNullable<Setup['patch']>;
 export type Lesson = NonNullable<Setup['lesson']>;

@@ -69,7 +69,7 @@ const cases: readonly FieldCase[] = [
   ['two colours', 'ground.finish', { reflectance: [1, 1] }, 'or three of them', 'ground.finish.reflectance'],
   ['relief heights upside down', `${relief}.heightMetres`, [0.2, 0.1], 'must be [smallest, largest]'],
   ['relief heights of one number', `${relief}.heightMetres`, [0.2], 'must be two numbers'],
-  ['relief of bricks', `${relief}.kind`, 'bricks', 'must be one of "stones", "tufts"'],
+  ['relief of bricks', `${relief}.kind`, 'bricks', 'must be a relief with kind "stones", "tufts"'],
   ['20 001 stones', `${relief}.count`, 20001, 'at most 20000'],
   ['nine reliefs', 'ground.relief', Array(9).fill(good.ground.relief[0]), 'at most 8'],
   ['a lamp of unknown kind', 'lamps[0].kind', 'candle', 'must be a lamp with kind "torch"'],

@@ -2,6 +2,7 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Beam } from '../../../core/photometry/beam.ts';
 import type { Emitter } from '../../../core/photometry/emitter.ts';
 import { validateSetup } from '../../../core/setup/parse-setup.ts';
+import { finish } from '../../../core/setup/schema/fields.ts';
 import type { Ground, Setup, Subject } from '../../../core/setup/schema/setup.ts';
 import { subject } from '../../../core/setup/schema/subject.ts';
 import { buildStage, type Stage } from '../../../core/world/stage.ts';
@@ -9,7 +10,7 @@ import type { Source } from '../../../core/world/world.ts';
 
 /** Small invented scenes that the tests share. Positions in documents are [east, north, up]. */
 
-export const bareGround: Ground = { finish: { reflectance: 0.18, gloss: 0 }, relief: [] };
+export const bareGround: Ground = { finish: finish.parse({ reflectance: 0.18 }), relief: [] };
 
 /** A subject with the schema's defaults filled in. */
 export const subjectOf = (id: string, parts: readonly object[], extra: object = {}): Subject =>
