@@ -1,4 +1,4 @@
-import type { Part, Relief, Setup } from './schema/setup.ts';
+import type { Part, Relief, Scan, Setup } from './schema/setup.ts';
 
 /** Most triangles that a setup may ask for in all, so that neither a hostile file nor a careless one fills the memory. */
 export const maxTriangles = 1_000_000;
@@ -7,7 +7,7 @@ export const maxTriangles = 1_000_000;
 const divisions = (lengthMetres: number): number => Math.min(Math.max(Math.ceil(lengthMetres / 0.06), 6), 64);
 
 /** Triangles that a part becomes; `tests/core/setup/detail.test.ts` holds it to the meshes. Drawing leaves out those without area. */
-export const trianglesOfPart = (part: Part): number => {
+export const trianglesOfPart = (part: Part, scans: readonly Scan[] = []): number => {
   switch (part.kind) {
     case 'box': {
       if (part.roundMetres <= 0 && (part.dimples?.count ?? 0) === 0) return 12;
@@ -24,6 +24,16 @@ export const trianglesOfPart = (part: Part): number => {
       return 4 * part.sides * Math.ceil(part.sides / 4);
     case 'plane':
       return 2;
+    case 'scan':
+      return scans.find(({ id }) => id === part.scanId)?.triangleCount ?? 0;
+    case 'wedge':
+    case 'ring':
+    case 'turned':
+    case 'prism':
+    case 'loft':
+    case 'wall':
+      // stand-ins, until their meshes are made
+      return 12;
   }
 };
 
@@ -40,7 +50,8 @@ const sum = (values: readonly number[]): number => values.reduce((total, value) 
 export const trianglesOfSetup = ({
   subjects,
   ground,
+  scans,
 }: Setup): { readonly subjects: number; readonly relief: number } => ({
-  subjects: sum(subjects.flatMap(({ parts }) => parts.map(trianglesOfPart))),
+  subjects: sum(subjects.flatMap(({ parts }) => parts.map((part) => trianglesOfPart(part, scans)))),
   relief: sum(ground.relief.map(trianglesOfRelief)),
 });

@@ -5,6 +5,10 @@ import type { Part } from '../setup/schema/setup.ts';
 
 const noDimples = { count: 0, radiusMetres: 1, depthMetres: 0, seed: 0 };
 
+/** A block of a metre for kinds whose meshes are not made yet. */
+const standIn = (): Mesh =>
+  boxMesh({ widthMetres: 1, heightMetres: 1, depthMetres: 1, roundMetres: 0, topShare: 1, dimples: noDimples });
+
 /** Triangles of a part about its own foot. */
 export const localMesh = (part: Exclude<Part, { kind: 'scan' }>): Mesh => {
   switch (part.kind) {
@@ -20,5 +24,12 @@ export const localMesh = (part: Exclude<Part, { kind: 'scan' }>): Mesh => {
       return capsuleMesh(part.radiusMetres, part.heightMetres, part.sides);
     case 'plane':
       return planeMesh(part.widthMetres, part.depthMetres);
+    case 'wedge':
+    case 'ring':
+    case 'turned':
+    case 'prism':
+    case 'loft':
+    case 'wall':
+      return standIn();
   }
 };

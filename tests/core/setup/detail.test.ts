@@ -3,7 +3,7 @@ import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { trianglesOfPart, trianglesOfRelief, trianglesOfSetup } from '../../../core/setup/detail.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Part, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Part, Relief, Setup } from '../../../core/setup/schema/setup.ts';
 import { reliefMeshes } from '../../../core/world/ground-mesh.ts';
 import { partMesh } from '../../../core/world/part-mesh.ts';
 import { changed, errorOf, expectError } from './good-setup.ts';
@@ -30,7 +30,7 @@ describe('trianglesOfPart', () => {
 
 describe('trianglesOfRelief', () => {
   it.each(['stones', 'tufts'] as const)('is exactly what 50 %s become', (kind) => {
-    const [some] = rich.ground.relief as unknown as [Setup['ground']['relief'][number]];
+    const [some] = rich.ground.relief as unknown as [Extract<Relief, { count: number }>];
     const relief = { ...some, kind, count: 50 };
     const real = reliefMeshes(relief).reduce((sum, mesh) => sum + drawn(mesh), 0);
     expect(trianglesOfRelief(relief)).toBe(real);

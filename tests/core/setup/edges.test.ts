@@ -43,7 +43,10 @@ const endOf = (path: readonly string[], beyond: number): number => {
 
 const fewerThings = (setup: Setup): Setup => ({
   ...setup,
-  ground: { ...setup.ground, relief: setup.ground.relief.map((r) => ({ ...r, count: Math.min(r.count, 10) })) },
+  ground: {
+    ...setup.ground,
+    relief: setup.ground.relief.map((r) => ('count' in r ? { ...r, count: Math.min(r.count, 10) } : r)),
+  },
 });
 
 /** Paths of what is not finite in the worlds of a setup, and in 6 x 4 pixels of every frame. */

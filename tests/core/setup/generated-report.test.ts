@@ -29,7 +29,9 @@ const shrunk = ({ ground, subjects, ...rest }: Setup): Setup => ({
   ...rest,
   ground: {
     ...ground,
-    relief: ground.relief.slice(0, 1).map((relief) => ({ ...relief, count: Math.min(relief.count, 3) })),
+    relief: ground.relief
+      .slice(0, 1)
+      .map((relief) => ('count' in relief ? { ...relief, count: Math.min(relief.count, 3) } : relief)),
   },
   subjects: subjects.slice(0, 2).map((subject) => ({
     ...subject,

@@ -36,7 +36,12 @@ const attempt = (text: string): Setup | SetupError => {
  */
 const shrunk = ({ ground, subjects, ...rest }: Setup): Setup => ({
   ...rest,
-  ground: { ...ground, relief: ground.relief.map((relief) => ({ ...relief, count: Math.min(relief.count, 3) })) },
+  ground: {
+    ...ground,
+    relief: ground.relief.map((relief) =>
+      'count' in relief ? { ...relief, count: Math.min(relief.count, 3) } : relief,
+    ),
+  },
   subjects: subjects.map((subject, s) => ({
     ...subject,
     parts: subject.parts.slice(0, 12).map((part) => {
