@@ -89,15 +89,31 @@ export const sensorPresets: readonly SensorPreset[] = [
   },
 ];
 
-/** The preset of this size and these pixels, or undefined; sizes may differ by 0.05 mm, as spec sheets round. */
-const presetOf = (sensor: SensorFormat): SensorPreset | undefined =>
-  sensorPresets.find(
+/** The sensor as it lies in a camera held level. */
+const inLandscape = (sensor: SensorFormat): SensorFormat =>
+  sensor.heightMm <= sensor.widthMm
+    ? sensor
+    : {
+        widthMm: sensor.heightMm,
+        heightMm: sensor.widthMm,
+        pixelsWide: sensor.pixelsHigh,
+        pixelsHigh: sensor.pixelsWide,
+      };
+
+/**
+ * The preset of this size and these pixels, or undefined; sizes may differ by 0.05 mm, as spec sheets round. One on its
+ * side is the same sensor.
+ */
+const presetOf = (held: SensorFormat): SensorPreset | undefined => {
+  const sensor = inLandscape(held);
+  return sensorPresets.find(
     (preset) =>
       Math.abs(preset.widthMm - sensor.widthMm) <= 0.05 + 1e-9 &&
       Math.abs(preset.heightMm - sensor.heightMm) <= 0.05 + 1e-9 &&
       preset.pixelsWide === sensor.pixelsWide &&
       preset.pixelsHigh === sensor.pixelsHigh,
   );
+};
 
 /** Trade name of a sensor; null when no preset has its size (to 0.05 mm) and its pixels. */
 export const sensorName = (sensor: SensorFormat): string | null => presetOf(sensor)?.name ?? null;

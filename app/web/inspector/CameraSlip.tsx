@@ -5,6 +5,7 @@ import { NumberField } from '../ui/NumberField.tsx';
 import { DrawnFields } from './DrawnFields.tsx';
 import { OwnCamera } from './OwnCamera.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
+import { PlacingFields } from './PlacingFields.tsx';
 import { SensorFields } from './SensorFields.tsx';
 import { Slip } from './Slip.tsx';
 
@@ -30,6 +31,7 @@ export const CameraSlip = () => {
   );
   return (
     <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'camera' })}>
+      <PlacingFields schemeId={scheme.id} />
       <OwnCamera setup={setup} schemeId={scheme.id} schemeName={scheme.name} />
       <div className="fields">
         <NumberField

@@ -22,6 +22,18 @@ const usualName = (sensor: Sensor): string => {
 
 const numbersOf = ({ name: _, ...numbers }: SensorPreset): Sensor => numbers;
 
+/** A camera held upright stays so with another sensor. */
+const heldLike = (before: Sensor, next: Sensor): Sensor =>
+  before.heightMm > before.widthMm
+    ? {
+        ...next,
+        widthMm: next.heightMm,
+        heightMm: next.widthMm,
+        pixelsWide: next.pixelsHigh,
+        pixelsHigh: next.pixelsWide,
+      }
+    : next;
+
 interface NumberSpec {
   readonly field: keyof Sensor;
   readonly label: string;
@@ -58,7 +70,7 @@ export const SensorFields = ({ camera: { sensor, sharpness }, onSensor, onSharpn
   const choose = (chosen: string) => {
     const preset = sensorPresets.find((each) => each.name === chosen);
     setTypedFor(preset ? null : cameraKey);
-    if (preset) onSensor(numbersOf(preset));
+    if (preset) onSensor(heldLike(sensor, numbersOf(preset)));
   };
   const printMm = cocOfSensorMm(sensor.widthMm, sensor.heightMm);
   const pixelMm = cocOfPixelMm(pixelPitchMicrometres(sensor));

@@ -9,6 +9,8 @@ const checks = [
   ['levels', 'Levels', 'The picture as a map of stops from mid-grey, each with its number'],
   ['shadows', 'Shadows', 'Outlines and hatches the shadows that each lamp casts, as the camera sees them'],
   ['outline', 'Lit outline', 'A doubled line where a lamp lights a subject’s outline: the rim'],
+  ['thirds', 'Thirds', 'Lines at the thirds of the picture'],
+  ['horizon', 'Horizon', 'Where level ground ends: what stands over the line stands against the sky'],
 ] as const;
 
 /** What is marked over the picture, and the patch whose relief is read. */

@@ -1,7 +1,9 @@
 import { useMemo, useRef } from 'react';
+import { buildWorld } from '../../../core/world/world.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useMarks } from '../state/marks.ts';
 import { useSession } from '../state/session.ts';
+import { FramingMarks } from './FramingMarks.tsx';
 import { OutlineMarks } from './OutlineMarks.tsx';
 import { PatchMark } from './PatchMark.tsx';
 import { passInks } from './pass-inks.ts';
@@ -23,7 +25,8 @@ export const PictureMarks = ({ schemeId }: { schemeId: string }) => {
   const height = Math.round((width * heightMm) / widthMm);
   const pixel = usePixelUnits(svg, width, height);
   const inks = useMemo(() => (scheme ? passInks(setup, scheme) : new Map()), [setup, scheme]);
-  if (!scheme) return null;
+  const view = useMemo(() => (scheme ? buildWorld(setup, scheme).view : null), [setup, scheme]);
+  if (!scheme || !view) return null;
   const drawing = { inks, size: [width, height] as const, pixel };
   return (
     <svg
@@ -33,6 +36,7 @@ export const PictureMarks = ({ schemeId }: { schemeId: string }) => {
       role="group"
       aria-label="Marks over the picture"
     >
+      <FramingMarks view={view} size={drawing.size} showsThirds={wants.thirds} showsHorizon={wants.horizon} />
       {marks && wants.outline && !hidesAnswer && <OutlineMarks outlines={marks.outlines} {...drawing} />}
       {marks && wants.shadows && !hidesAnswer && <ShadowMarks shadows={marks.shadows} {...drawing} />}
       {setup.patch && <PatchMark setup={setup} scheme={scheme} patch={setup.patch} size={drawing.size} pixel={pixel} />}

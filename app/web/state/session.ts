@@ -15,6 +15,10 @@ export interface Marks {
   readonly shadows: boolean;
   /** Where the subjects' outlines are lit. */
   readonly outline: boolean;
+  /** Lines at the thirds of the picture. */
+  readonly thirds: boolean;
+  /** The horizon of level ground. */
+  readonly horizon: boolean;
 }
 
 /** Two pictures laid over each other: schemes by id, `unlitId` for the one without lamps. */
@@ -66,7 +70,7 @@ interface Session {
 
 export const useSession = create<Session>((set) => ({
   room: 'viewfinder',
-  marks: { full: false, levels: false, shadows: false, outline: false },
+  marks: { full: false, levels: false, shadows: false, outline: false, thirds: false, horizon: false },
   comparedIds: null,
   showsUnlit: true,
   locksExposure: true,

@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { type CSSProperties, useMemo } from 'react';
 import { FrameLine } from '../frames/FrameLine.tsx';
 import { LevelKey } from '../picture/LevelKey.tsx';
 import { NoPicture } from '../picture/NoPicture.tsx';
@@ -16,6 +16,7 @@ import { DepthLine } from './DepthLine.tsx';
 import { LightLine } from './LightLine.tsx';
 import { RatioLine } from './RatioLine.tsx';
 import { StarLine } from './StarLine.tsx';
+import { useCameraKeys } from './use-camera-keys.ts';
 
 const able = canDrawPicture();
 
@@ -65,9 +66,18 @@ export const Viewfinder = () => {
   const hidesAnswer = useSession((state) => state.hidesAnswer);
   const hasLevels = useSession((state) => state.marks.levels);
   const { widthMm, heightMm } = (scheme.camera ?? setup.camera).sensor;
+  const onKeyDown = useCameraKeys(scheme.id);
   return (
     <section className="viewfinder" aria-label="Viewfinder">
-      <div className="picture" style={{ aspectRatio: widthMm / heightMm }}>
+      <div
+        className="picture"
+        style={{ '--aspect': widthMm / heightMm } as CSSProperties}
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the camera is walked by keys
+        tabIndex={0}
+        aria-label="What the camera sees. W A S D walk the camera, arrow keys turn it, Page Up and Page Down lift it."
+        onKeyDown={onKeyDown}
+      >
         {!able && <NoPicture />}
         {able && <Picture />}
         {hidesAnswer && (

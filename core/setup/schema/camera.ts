@@ -7,10 +7,10 @@ export const camera = z
   .strictObject({
     position: position.describe('the lens: [east, north, up] in metres'),
     aim: position.describe('what the middle of the picture looks at: [east, north, up] in metres'),
-    rollDegrees: degrees(-180, 180, 'roll, clockwise as the photographer sees it; 90 = portrait').default(0),
+    rollDegrees: degrees(-180, 180, 'roll, clockwise as the photographer sees it').default(0),
     sensor: z
       .strictObject({
-        widthMm: millimetres('sensor width').default(36),
+        widthMm: millimetres('width of the sensor as it is held; less than its height = portrait').default(36),
         heightMm: millimetres('sensor height').default(24),
         pixelsWide: whole(100, 30000, 'pixels across').default(6000),
         pixelsHigh: whole(100, 30000, 'pixels down').default(4000),
