@@ -1,6 +1,6 @@
 import type { Import } from './read-imports.ts';
 
-const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky'];
+const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan'];
 const traceSees = [...worldSees, 'world'];
 const readingsSee = [...traceSees, 'trace'];
 const cautionsSee = [...readingsSee, 'readings'];
@@ -13,6 +13,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   photometry: ['units', 'colour', 'geometry'],
   camera: ['units', 'geometry'],
   sky: ['units'],
+  scan: ['units', 'geometry'],
   setup: ['units'],
   world: worldSees,
   trace: traceSees,
@@ -22,7 +23,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
 };
-const corePackages = ['three', 'three-mesh-bvh', 'zod'];
+const corePackages = ['three', 'three-mesh-bvh', 'zod', 'fflate'];
 
 /** What a part of app/web may import beside itself and core: folders of app/web, and packages (null = any). */
 interface WebPart {
@@ -38,11 +39,12 @@ const webParts: Readonly<Record<string, WebPart>> = {
   picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
   sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
   frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
-  workers: { folders: [], packages: [...corePackages, 'd3-contour'], assets: false },
+  scans: { folders: [], packages: ['meshoptimizer', 'three'], assets: false },
+  workers: { folders: ['scans'], packages: [...corePackages, 'd3-contour'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {
-  folders: ['frames', 'picture', 'sheets', 'state', 'ui', 'render', 'workers'],
+  folders: ['frames', 'picture', 'sheets', 'state', 'ui', 'render', 'workers', 'scans'],
   packages: null,
   assets: true,
 };
