@@ -87,7 +87,8 @@ const checkScans = ({ subjects, scans }: Setup): void =>
 /** Most parts that a setup may have in all. */
 const maxParts = 5000;
 
-const checkDetail = (setup: Setup): void => {
+/** Checks that a setup is not too large: parts in all, triangles in all. Throws `SetupError`. */
+export const checkDetail = (setup: Setup): void => {
   const parts = setup.subjects.reduce((sum, subject) => sum + subject.parts.length, 0);
   if (parts > maxParts) fail(['subjects'], `has ${parts} parts in all; at most ${maxParts} are taken`);
   const { subjects, relief } = trianglesOfSetup(setup);

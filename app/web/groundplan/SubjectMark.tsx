@@ -2,7 +2,7 @@ import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Subject } from '../../../core/setup/schema/setup.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
-import { moveSubject } from '../state/edits/place-edits.ts';
+import { moveSubject } from '../state/edits/move-subjects.ts';
 import { footprintOf } from '../ui/footprint.ts';
 import { pathOf } from '../ui/plan-paths.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';

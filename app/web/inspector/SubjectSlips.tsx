@@ -1,5 +1,5 @@
 import { useApp, useSetup } from '../state/app-store.ts';
-import { moveSubject, turnSubject } from '../state/edits/place-edits.ts';
+import { moveSubject, turnSubject } from '../state/edits/move-subjects.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { Slip } from './Slip.tsx';

@@ -1,5 +1,6 @@
 import { create } from 'zustand';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { EditRefused } from './edits/edit-refused.ts';
 import {
   beginGesture,
   cancelGesture,
@@ -49,7 +50,7 @@ interface AppState {
   open(setup: Setup): void;
   /**
    * One edit: an entry of its own, or part of the gesture under way. Edits with the same `run` that follow each other
-   * within a second (a key held down) are one entry.
+   * within a second (a key held down) are one entry. One that throws `EditRefused` changes nothing; the user is told why.
    */
   edit(change: (setup: Setup) => Setup, run?: string): void;
   begin(): void;
@@ -90,6 +91,19 @@ const opening = (setup: Setup) => {
   };
 };
 
+/** Makes an edit, or says why it can't be made. */
+const attempt = (
+  change: (setup: Setup) => Setup,
+  setup: Setup,
+): { readonly setup: Setup } | { readonly refused: string } => {
+  try {
+    return { setup: change(setup) };
+  } catch (error) {
+    if (error instanceof EditRefused) return { refused: error.message };
+    throw error;
+  }
+};
+
 /** Session pointers that lead nowhere after a step of history are set right. */
 const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
   const { schemes, subjects } = history.present;
@@ -124,7 +138,9 @@ export const createAppStore = (setup: Setup) =>
       set((state) => {
         const now = Date.now();
         const continues = run !== undefined && run === state.run?.name && now - state.run.at < runMilliseconds;
-        const history = record(state.history, change(state.history.present), continues);
+        const next = attempt(change, state.history.present);
+        if ('refused' in next) return { notice: { tone: 'problem', text: next.refused } };
+        const history = record(state.history, next.setup, continues);
         return {
           ...settle(state, history),
           hasUnsaved: state.hasUnsaved || history !== state.history,

@@ -28,7 +28,8 @@ import {
   setPassName,
   setPassSeconds,
 } from '../../../app/web/state/edits/pass-edits.ts';
-import { aimCamera, moveCamera, moveSubject, turnSubject } from '../../../app/web/state/edits/place-edits.ts';
+import { moveSubject, turnSubject } from '../../../app/web/state/edits/move-subjects.ts';
+import { aimCamera, moveCamera } from '../../../app/web/state/edits/place-edits.ts';
 import { freshId } from '../../../app/web/state/edits/within.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';

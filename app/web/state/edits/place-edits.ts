@@ -1,6 +1,6 @@
 import { distance } from '../../../../core/geometry/vec.ts';
 import type { Camera, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
-import { areApart, changeScheme, replaceById, withinWorld } from './within.ts';
+import { areApart, changeScheme, withinWorld } from './within.ts';
 
 /** The camera that a scheme is seen with: its own, else the setup's. */
 export const cameraOf = (setup: Setup, schemeId: string): Camera =>
@@ -92,13 +92,3 @@ export const setFocalLengthSameSize = (setup: Setup, schemeId: string, focalLeng
   const camera = sameSizeCamera(before, focalLengthMm);
   return camera ? changeScheme(setup, schemeId, (scheme) => withOwnCamera(scheme, before, camera)) : setup;
 };
-
-export const moveSubject = (setup: Setup, subjectId: string, to: Position): Setup => ({
-  ...setup,
-  subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, position: withinWorld(to) })),
-});
-
-export const turnSubject = (setup: Setup, subjectId: string, turnDegrees: number): Setup => ({
-  ...setup,
-  subjects: replaceById(setup.subjects, subjectId, (subject) => ({ ...subject, turnDegrees })),
-});

@@ -1,0 +1,33 @@
+import type { Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { pruneScans } from './prune-scans.ts';
+import { withoutLoneGroups } from './subject-groups.ts';
+
+/** A blend without the frames that counted on that subject alone. */
+const schemeWithout = (scheme: Scheme, subjectId: string): Scheme => {
+  const { frames } = scheme.blend;
+  if (frames.every((part) => part.subjectId !== subjectId)) return scheme;
+  const kept = frames
+    .filter((part) => !(part.where === 'subject' && part.subjectId === subjectId))
+    .map((part) => (part.subjectId === subjectId ? { ...part, subjectId: null } : part));
+  return { ...scheme, blend: { ...scheme.blend, frames: kept } };
+};
+
+/** A lesson that asks nothing of that subject. */
+const lessonWithout = (lesson: Lesson | null, subjectId: string): Lesson | null => {
+  if (!lesson?.steps.some(({ predict }) => predict?.subjectId === subjectId)) return lesson;
+  const steps = lesson.steps.map((step) => (step.predict?.subjectId === subjectId ? { ...step, predict: null } : step));
+  return { ...lesson, steps };
+};
+
+/** Removes a subject with all that points to it: masks of blends, questions of a lesson, scans that nothing else shows. */
+export const removeSubject = (setup: Setup, subjectId: string): Setup => {
+  const subjects = setup.subjects.filter(({ id }) => id !== subjectId);
+  if (subjects.length === setup.subjects.length) return setup;
+  const schemes = setup.schemes.map((scheme) => schemeWithout(scheme, subjectId));
+  return pruneScans({
+    ...setup,
+    subjects: withoutLoneGroups(subjects),
+    schemes: schemes.every((scheme, s) => scheme === setup.schemes[s]) ? setup.schemes : schemes,
+    lesson: lessonWithout(setup.lesson, subjectId),
+  });
+};

@@ -1,0 +1,37 @@
+import type { Finish, Setup, Subject } from '../../../../core/setup/schema/setup.ts';
+import { plainName } from './plain-name.ts';
+import { replaceById } from './within.ts';
+
+/** Edits of one subject: pure, each (setup, subject, argument) -> setup. They keep every rule that `parseSetup` checks. */
+
+export const changeSubject = (setup: Setup, subjectId: string, change: (subject: Subject) => Subject): Setup => {
+  const subjects = replaceById(setup.subjects, subjectId, change);
+  return subjects === setup.subjects ? setup : { ...setup, subjects };
+};
+
+export const subjectNamed = (setup: Setup, subjectId: string): Subject | undefined =>
+  setup.subjects.find(({ id }) => id === subjectId);
+
+/** Gives it another name; an empty one is not taken. */
+export const renameSubject = (setup: Setup, subjectId: string, typed: string): Setup =>
+  changeSubject(setup, subjectId, (subject) => {
+    const name = plainName(typed);
+    return name === '' || name === subject.name ? subject : { ...subject, name };
+  });
+
+/** Leaves it out of the picture and of all numbers, or takes it in again. */
+export const setSubjectHidden = (setup: Setup, subjectId: string, hidden: boolean): Setup =>
+  changeSubject(setup, subjectId, (subject) => (subject.hidden === hidden ? subject : { ...subject, hidden }));
+
+/** Keeps it from being moved by hand, or lets it go. */
+export const setSubjectLocked = (setup: Setup, subjectId: string, locked: boolean): Setup =>
+  changeSubject(setup, subjectId, (subject) => (subject.locked === locked ? subject : { ...subject, locked }));
+
+export const setSubjectFinish = (setup: Setup, subjectId: string, finish: Finish): Setup =>
+  changeSubject(setup, subjectId, (subject) => ({ ...subject, finish }));
+
+/** Exchanges east and west of the subject about its own axis. A locked one stays as it is. */
+export const mirrorSubject = (setup: Setup, subjectId: string): Setup =>
+  changeSubject(setup, subjectId, (subject) =>
+    subject.locked ? subject : { ...subject, mirrored: !subject.mirrored },
+  );
