@@ -4,14 +4,17 @@ import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { Slips } from './inspector/Slips.tsx';
+import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openFile } from './library/open-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
 import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
+import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { useApp } from './state/app-store.ts';
+import { isEmptyPlace } from './state/empty-setup.ts';
 import { useReport } from './state/reports.ts';
 import { fetchLessons } from './state/samples.ts';
 import { useSession } from './state/session.ts';
@@ -84,6 +87,7 @@ const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRo
 const rooms = [
   ['plan', 'Plan'],
   ['lamps', 'Lamps'],
+  ['subjects', 'Subjects'],
   ['exposure', 'Exposure'],
   ['notes', 'Cautions'],
 ] as const;
@@ -106,6 +110,7 @@ export const App = () => {
   const [isWalking, setIsWalking] = useState(false);
   const Left = leftRooms[useSession((state) => state.room)];
   const pointing = useSession((state) => state.pointing);
+  const isEmpty = useApp((state) => isEmptyPlace(state.history.present));
   const isWide = useSession((state) => state.isWide);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
@@ -136,7 +141,7 @@ export const App = () => {
           <div className="notes">
             <LessonPanel />
             <Cautions />
-            {Left === Viewfinder && <Welcome />}
+            {Left === Viewfinder && (isEmpty ? <FirstThings /> : <Welcome />)}
           </div>
         </div>
         <div className="right">
@@ -155,6 +160,7 @@ export const App = () => {
             )}
           </div>
           <Slips />
+          <Subjects />
         </div>
         <nav className="switch" aria-label="Rooms">
           {rooms.map(([id, name]) => (

@@ -19,6 +19,8 @@ import './ui/sweep.css';
 import './ui/marks.css';
 import './ui/mini-plan.css';
 import './ui/lesson.css';
+import './ui/subjects.css';
+import './ui/parts.css';
 import './ui/print.css';
 
 startReports();

@@ -3,9 +3,8 @@ import { useReport } from '../state/reports.ts';
 import { AddLamp } from './AddLamp.tsx';
 import { CameraSlip } from './CameraSlip.tsx';
 import { LampSlip } from './LampSlip.tsx';
-import { SubjectSlips } from './SubjectSlips.tsx';
 
-/** Lamps, camera and subjects as strips; the selected one is open. */
+/** Lamps and camera as strips; the selected one is open. */
 export const Slips = () => {
   const setup = useSetup();
   const scheme = useScheme();
@@ -14,7 +13,7 @@ export const Slips = () => {
   const selection = useApp((state) => state.selection);
   const passes = scheme.frames.flatMap((each) => each.passes.map((pass) => ({ frame: each, pass })));
   return (
-    <section className="slips" aria-label="Lamps, camera and subjects">
+    <section className="slips" aria-label="Lamps and camera">
       {passes.length === 0 && <p className="quiet">No lamp yet. Add one, then drag it on the plan.</p>}
       <ul>
         {passes.map(({ frame: own, pass }) => {
@@ -39,7 +38,6 @@ export const Slips = () => {
       <AddLamp setup={setup} scheme={scheme} frame={frame} />
       <ul>
         <CameraSlip />
-        <SubjectSlips />
       </ul>
     </section>
   );

@@ -1,5 +1,6 @@
 import { useRef } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
+import { emptySetup } from '../state/empty-setup.ts';
 import { lessons, samples } from '../state/samples.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { openFile } from './open-file.ts';
@@ -35,6 +36,9 @@ export const SetupMenu = () => {
         </button>
       ))}
       <h3>Your own</h3>
+      <button type="button" onClick={() => void openNewest(emptySetup)}>
+        New setup, an empty place
+      </button>
       <button type="button" onClick={() => picker.current?.click()}>
         Open a file…
       </button>

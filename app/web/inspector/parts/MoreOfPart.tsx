@@ -1,0 +1,28 @@
+import type { Part } from '../../../../core/setup/schema/setup.ts';
+import { Check } from '../../ui/Check.tsx';
+import { TextField } from '../../ui/TextField.tsx';
+import { partSpecs } from './part-specs.ts';
+import { SpecFields } from './SpecFields.tsx';
+import { DimpleFields, RoughFields } from './SurfaceFields.tsx';
+import type { PutPart } from './use-part-edit.ts';
+
+/** What is asked of a part seldom: its name, how round it is, how even. */
+export const MoreOfPart = ({ part, put }: { part: Part; put: PutPart }) => {
+  const specs = partSpecs[part.kind].more;
+  return (
+    <>
+      <TextField label="Name of the part" value={part.name} onChange={(name) => put({ ...part, name })} />
+      {specs.length > 0 && <SpecFields specs={specs} part={part} put={put} />}
+      {part.kind === 'turned' && (
+        <Check
+          label="Closed"
+          note="the last point joins the first, as in a well’s rim"
+          isOn={part.closed}
+          onChange={(closed) => put({ ...part, closed })}
+        />
+      )}
+      {'rough' in part && <RoughFields rough={part.rough} onChange={(rough) => put({ ...part, rough })} />}
+      {part.kind === 'box' && <DimpleFields dimples={part.dimples} onChange={(dimples) => put({ ...part, dimples })} />}
+    </>
+  );
+};

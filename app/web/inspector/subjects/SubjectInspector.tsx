@@ -1,0 +1,28 @@
+import type { Subject } from '../../../../core/setup/schema/setup.ts';
+import { useApp } from '../../state/app-store.ts';
+import { renameSubject } from '../../state/edits/subject-edits.ts';
+import { TextField } from '../../ui/TextField.tsx';
+import { Parts } from '../parts/Parts.tsx';
+import { GroupLine } from './GroupLine.tsx';
+import { KitFields } from './KitFields.tsx';
+import { SubjectActions } from './SubjectActions.tsx';
+import { SubjectPlace } from './SubjectPlace.tsx';
+
+/** Everything about one subject that can be typed: its size first, then its place, then what it is made of. */
+export const SubjectInspector = ({ subject, schemeId }: { subject: Subject; schemeId: string }) => {
+  const { edit } = useApp.getState();
+  return (
+    <>
+      <TextField
+        label="Name"
+        value={subject.name}
+        onChange={(name) => edit((s) => renameSubject(s, subject.id, name))}
+      />
+      {subject.kit && <KitFields subjectId={subject.id} kit={subject.kit} />}
+      <SubjectPlace subject={subject} />
+      <SubjectActions subject={subject} schemeId={schemeId} />
+      {subject.group !== null && <GroupLine subject={subject} group={subject.group} />}
+      <Parts subject={subject} />
+    </>
+  );
+};
