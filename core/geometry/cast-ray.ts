@@ -1,3 +1,4 @@
+import { edgeSlack } from './fit-boxes.ts';
 import { maxTreeDepth, type RayTree } from './ray-tree.ts';
 import type { Vec3 } from './vec.ts';
 
@@ -9,9 +10,9 @@ export interface RayHit {
   readonly v: number;
 }
 
-/** Slack in the corner weights that closes hairline cracks between triangles; the shaders use the same. */
-const edgeSlack = 1e-6;
+/** Nodes still to be visited, and where the ray enters each. */
 const stack = new Int32Array(maxTreeDepth);
+const stackEntry = new Float64Array(maxTreeDepth);
 
 /** A direction component never exactly zero, so that slab tests need no special case. */
 const inverse = (d: number) => 1 / (Math.abs(d) < 1e-12 ? (d < 0 ? -1e-12 : 1e-12) : d);
@@ -68,23 +69,33 @@ const meetsTriangle = (c: Float32Array, triangle: number, limit: number): boolea
 /** Walks the tree, nearer child first; `visit` gets each leaf triangle with the present limit and returns the new one. */
 const walk = (tree: RayTree, limit: number, visit: (triangle: number, limit: number) => number): void => {
   const { nodes } = tree;
+  if (enterBox(nodes, 0, limit) === Number.POSITIVE_INFINITY) return;
   let bound = limit;
+  let node = 0;
   let top = 0;
-  stack[0] = 0;
-  while (top >= 0) {
-    const node = stack[top--] as number;
-    if (enterBox(nodes, node, bound) === Number.POSITIVE_INFINITY) continue;
+  for (;;) {
     const link = nodes[node * 8 + 3] as number;
     const count = nodes[node * 8 + 7] as number;
-    if (count > 0) {
-      for (let triangle = link; triangle < link + count; triangle++) bound = visit(triangle, bound);
-      continue;
+    if (count === 0) {
+      const first = enterBox(nodes, link, bound);
+      const second = enterBox(nodes, link + 1, bound);
+      const isFirstNear = first <= second;
+      const [near, far] = isFirstNear ? [first, second] : [second, first];
+      if (near < Number.POSITIVE_INFINITY) {
+        if (far < Number.POSITIVE_INFINITY) {
+          stack[top] = isFirstNear ? link + 1 : link;
+          stackEntry[top++] = far;
+        }
+        node = isFirstNear ? link : link + 1;
+        continue;
+      }
     }
-    const first = enterBox(nodes, node + 1, bound);
-    const second = enterBox(nodes, link, bound);
-    const firstIsNear = first <= second;
-    if (Math.max(first, second) < Number.POSITIVE_INFINITY) stack[++top] = firstIsNear ? link : node + 1;
-    if (Math.min(first, second) < Number.POSITIVE_INFINITY) stack[++top] = firstIsNear ? node + 1 : link;
+    for (let triangle = link; triangle < link + count; triangle++) bound = visit(triangle, bound);
+    // on to what waits, unless something nearer was met meanwhile
+    do {
+      if (top === 0) return;
+      node = stack[--top] as number;
+    } while ((stackEntry[top] as number) > bound);
   }
 };
 

@@ -1,12 +1,14 @@
 import { BufferAttribute, BufferGeometry } from 'three';
 import { MeshBVH, SAH } from 'three-mesh-bvh';
+import { fitBoxes } from './fit-boxes.ts';
 
 /**
  * A bounding volume tree laid out flat, the same on the CPU and in float textures on the GPU.
  *
  * Node k is eight numbers: min x, y, z, `link`, max x, y, z, `count`. A leaf has count > 0 and `link` is its first
- * triangle; an inner node has count 0, its near child in memory is k + 1 and `link` is the other. Triangles are stored in
- * leaf order. Links stay below 2^24, so 32-bit floats hold them exactly.
+ * triangle; an inner node has count 0 and its children are `link` and `link` + 1, side by side, so that one look fetches
+ * both. Node 0 is the root, node 1 is not used, parents come before their children. Triangles are stored in leaf order.
+ * Links stay below 2^24, so 32-bit floats hold them exactly.
  */
 export interface RayTree {
   readonly nodes: Float32Array;
@@ -14,50 +16,85 @@ export interface RayTree {
   readonly corners: Float32Array;
   /** For each triangle in leaf order, its place in the mesh that went in. */
   readonly sourceTriangle: Uint32Array;
+  /** So many triangles, the first here and in the mesh, are all that the root's first child holds; 0 = none are apart. */
+  readonly apart: number;
   readonly depth: number;
 }
 
 /** Most levels a traversal stack holds, here and in the shaders. */
 export const maxTreeDepth = 60;
 
+/** Most triangles in a leaf: the shaders keep link and count of a leaf in one integer. */
+export const maxLeafTriangles = 32;
+
+/** Most levels that are split by surface area; a leaf that is still too large there is halved until it fits. */
+const maxSplitDepth = 40;
+
 /**
  * Builds the tree over a triangle soup with the surface area heuristic of three-mesh-bvh.
  *
  * @param positions nine numbers a triangle, metres, at least one triangle
+ * @param apart so many triangles at the start of `positions` get a branch of their own. For a ground that reaches to the
+ *   horizon: its boxes are flat, so rays that rise from it are done with it after one look, and the rest stays tight.
  */
-export const buildRayTree = (positions: Float64Array): RayTree => {
+export const buildRayTree = (positions: Float64Array, apart = 0): RayTree => {
   const count = positions.length / 9;
+  const soup = new Float32Array(positions);
   const geometry = new BufferGeometry();
-  geometry.setAttribute('position', new BufferAttribute(Float32Array.from(positions), 3));
-  geometry.setIndex(
-    new BufferAttribute(
-      Uint32Array.from({ length: count * 3 }, (_, i) => i),
-      1,
-    ),
-  );
-  const bvh = new MeshBVH(geometry, { strategy: SAH, maxDepth: maxTreeDepth - 2, targetLeafSize: 4 });
+  geometry.setAttribute('position', new BufferAttribute(soup, 3));
+  const isApart = apart > 0 && apart < count;
+  if (isApart) {
+    geometry.addGroup(0, apart * 3);
+    geometry.addGroup(apart * 3, (count - apart) * 3);
+  }
+  const bvh = new MeshBVH(geometry, { strategy: SAH, maxDepth: maxSplitDepth, targetLeafSize: 4, verbose: false });
   const index = (geometry.index as BufferAttribute).array;
-  const sourceTriangle = Uint32Array.from({ length: count }, (_, t) => (index[3 * t] as number) / 3);
+  const sourceTriangle = new Uint32Array(count);
   const corners = new Float32Array(count * 9);
-  sourceTriangle.forEach((source, t) => {
-    corners.set(positions.subarray(source * 9, source * 9 + 9), t * 9);
-  });
-  return { ...flatten(bvh), corners, sourceTriangle };
+  for (let t = 0; t < count; t++) {
+    const source = (index[3 * t] as number) / 3;
+    sourceTriangle[t] = source;
+    for (let i = 0; i < 9; i++) corners[t * 9 + i] = soup[source * 9 + i] as number;
+  }
+  const { nodes, depth } = flatten(bvh, count, isApart ? 2 : 1);
+  fitBoxes(nodes, corners);
+  return { nodes, corners, sourceTriangle, apart: isApart ? apart : 0, depth };
 };
 
-const flatten = (bvh: MeshBVH): { nodes: Float32Array; depth: number } => {
-  const nodes: number[] = [];
-  const open: number[] = [];
+/** Links and counts of all nodes, boxes left empty. With two roots, node 0 becomes their parent. */
+const flatten = (bvh: MeshBVH, triangles: number, roots: number): { nodes: Float32Array; depth: number } => {
+  // at most one leaf a triangle, one inner node fewer than leaves, and the empty place of node 1
+  const nodes = new Float32Array(triangles * 16);
+  let used = 2;
   let deepest = 0;
-  bvh.traverse((depth, isLeaf, bounds, offsetOrSplit, count) => {
-    const me = nodes.length / 8;
-    // the walk is depth first, first child first: coming back up to `depth` means this node is a second child
-    if (open.length > depth) nodes[(open[depth - 1] as number) * 8 + 3] = me;
-    open.length = depth;
-    open.push(me);
+  /** Makes a node an inner one; gives the place of its children. */
+  const open = (node: number): number => {
+    nodes[node * 8 + 3] = used;
+    used += 2;
+    return used - 2;
+  };
+  const putLeaf = (node: number, depth: number, first: number, count: number): void => {
+    if (count > maxLeafTriangles) {
+      const half = count >> 1;
+      const children = open(node);
+      putLeaf(children, depth + 1, first, half);
+      putLeaf(children + 1, depth + 1, first + half, count - half);
+      return;
+    }
+    nodes[node * 8 + 3] = first;
+    nodes[node * 8 + 7] = count;
     deepest = Math.max(deepest, depth);
-    const [x0, y0, z0, x1, y1, z1] = bounds as unknown as [number, number, number, number, number, number];
-    nodes.push(x0, y0, z0, isLeaf ? offsetOrSplit : 0, x1, y1, z1, isLeaf ? count : 0);
-  });
-  return { nodes: Float32Array.from(nodes), depth: deepest + 1 };
+  };
+  const rootPair = roots > 1 ? open(0) : 0;
+  for (let root = 0; root < roots; root++) {
+    // the walk is depth first, first child first: each level remembers where its next node belongs
+    const next = [rootPair + root];
+    bvh.traverse((depth, isLeaf, _bounds, firstOrSplit, count) => {
+      const node = next[depth] as number;
+      next[depth] = node + 1;
+      if (isLeaf) putLeaf(node, depth + roots - 1, firstOrSplit, count);
+      else next[depth + 1] = open(node);
+    }, root);
+  }
+  return { nodes: nodes.slice(0, used * 8), depth: deepest + 1 };
 };

@@ -3,8 +3,10 @@ import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
 import type { Harness } from '../browser/harness/main.ts';
+import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
 import { sweepLine, sweepTimes } from './sweep.ts';
+import { treeLines, treeTimes } from './tree.ts';
 
 // Benches, apart from the tests: times as ratios within one run. Prints a table, keeps JSON in .reports/bench.json.
 const outDir = '.reports/harness';
@@ -30,6 +32,8 @@ const page = await browser.newPage();
 await page.goto(server.resolvedUrls?.local[0] ?? '');
 const times = await page.evaluate(() => (window as unknown as { harness: Harness }).harness.movedLamp(1280, 720));
 const sweep = await sweepTimes(page);
+const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'closer')];
+const trees = treeTimes();
 await browser.close();
 await server.close();
 
@@ -40,7 +44,7 @@ mkdirSync('.reports', { recursive: true });
 const parse = lm63ParseTimes();
 writeFileSync(
   '.reports/bench.json',
-  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep }, null, 2),
+  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, trees }, null, 2),
 );
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
@@ -60,7 +64,13 @@ console.log(
   `Photometric file of ${(parse.bytes / 1e6).toFixed(2)} MB, ${parse.values} values: ${parse.firstMs.toFixed(0)} ms at first, ${parse.medianMs.toFixed(0)} ms once warm (bar: 100 ms)`,
 );
 console.log(sweepLine(sweep));
+for (const growth of growths) console.log(growthLines(growth));
+console.log(treeLines(trees));
 if (ratio > mostRatio) {
   console.error(`The moved lamp took ${ratio.toFixed(2)} x a sample; the bar is ${mostRatio} x.`);
+  process.exitCode = 1;
+}
+if (!growths.every(growsLittle)) {
+  console.error('A sample took more of ten times the triangles than the bar allows.');
   process.exitCode = 1;
 }

@@ -7,6 +7,8 @@ import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
 import { layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
+import type { Growth } from '../../bench/pebble-setup.ts';
+import { benchGrowth } from './bench-growth.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
 import { benchSweep } from './bench-sweep.ts';
 
@@ -31,6 +33,13 @@ export interface Harness {
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
   /** Times of a sweep of one pass, small tiles against a sample at full size. */
   sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
+  /** Times of one sample of the same view over ever more triangles. */
+  growth(
+    growth: Growth,
+    sizes: number[],
+    size: { width: number; height: number },
+    rounds: number,
+  ): ReturnType<typeof benchGrowth>;
 }
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
@@ -110,6 +119,7 @@ const onScreen = (
 const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
+  growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, [frameId], { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),

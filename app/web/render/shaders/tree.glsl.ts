@@ -13,12 +13,6 @@ vec3 inverseDirection(vec3 d) {
   return 1.0 / mix(d, tiny, lessThan(abs(d), vec3(1e-12)));
 }
 
-void fetchNode(int node, out vec4 low, out vec4 high) {
-  ivec2 at = ivec2((node & 511) << 1, node >> 9);
-  low = texelFetch(nodes, at, 0);
-  high = texelFetch(nodes, at + ivec2(1, 0), 0);
-}
-
 void fetchTriangle(int triangle, out vec4 a, out vec4 b, out vec4 c) {
   ivec2 at = ivec2((triangle & 255) * 3, triangle >> 8);
   a = texelFetch(corners, at, 0);
@@ -54,28 +48,56 @@ vec3 meetTriangle(vec3 a, vec3 b, vec3 c, vec3 origin, vec3 direction, float lim
   return inside ? vec3(t, u, v) : vec3(-1.0);
 }
 
+// Link and count of the root when the ray enters it, else a count below zero.
+ivec2 enterRoot(vec3 origin, vec3 inv, float limit) {
+  vec4 low = texelFetch(nodes, ivec2(0, 0), 0);
+  vec4 high = texelFetch(nodes, ivec2(1, 0), 0);
+  return enterBox(low.xyz, high.xyz, origin, inv, limit) < 0.0 ? ivec2(-1) : ivec2(int(low.w), int(high.w));
+}
+
+// Both children of a node: entry distances, negative on a miss; link and count of the one, then of the other.
+vec2 enterChildren(int link, vec3 origin, vec3 inv, float limit, out ivec4 links) {
+  ivec2 at = ivec2((link & 511) << 1, link >> 9);
+  vec4 low = texelFetch(nodes, at, 0);
+  vec4 high = texelFetch(nodes, at + ivec2(1, 0), 0);
+  vec4 otherLow = texelFetch(nodes, at + ivec2(2, 0), 0);
+  vec4 otherHigh = texelFetch(nodes, at + ivec2(3, 0), 0);
+  links = ivec4(int(low.w), int(high.w), int(otherLow.w), int(otherHigh.w));
+  return vec2(enterBox(low.xyz, high.xyz, origin, inv, limit), enterBox(otherLow.xyz, otherHigh.xyz, origin, inv, limit));
+}
+
+// Link and count in one integer: counts stay below 64, links below 2^24.
+int packed(ivec2 node) {
+  return node.x << 6 | node.y;
+}
+ivec2 unpacked(int node) {
+  return ivec2(node >> 6, node & 63);
+}
+
 bool anyHit(vec3 origin, vec3 direction, float limit) {
   vec3 inv = inverseDirection(direction);
+  ivec2 node = enterRoot(origin, inv, limit);
+  if (node.y < 0) return false;
   int stack[STACK_SIZE];
   int top = 0;
-  stack[0] = 0;
-  while (top >= 0) {
-    int node = stack[top--];
-    vec4 low, high;
-    fetchNode(node, low, high);
-    if (enterBox(low.xyz, high.xyz, origin, inv, limit) < 0.0) continue;
-    int link = int(low.w);
-    int count = int(high.w);
-    if (count == 0) {
-      stack[++top] = link;
-      stack[++top] = node + 1;
-      continue;
+  while (true) {
+    if (node.y == 0) {
+      ivec4 links;
+      vec2 entry = enterChildren(node.x, origin, inv, limit, links);
+      bool isFirstNear = entry.y < 0.0 || (entry.x >= 0.0 && entry.x <= entry.y);
+      if (entry.x >= 0.0 && entry.y >= 0.0) stack[top++] = packed(isFirstNear ? links.zw : links.xy);
+      if (entry.x >= 0.0 || entry.y >= 0.0) {
+        node = isFirstNear ? links.xy : links.zw;
+        continue;
+      }
     }
-    for (int triangle = link; triangle < link + count; triangle++) {
+    for (int triangle = node.x; triangle < node.x + node.y; triangle++) {
       vec4 a, b, c;
       fetchTriangle(triangle, a, b, c);
       if (meetTriangle(a.xyz, b.xyz, c.xyz, origin, direction, limit).x > 0.0) return true;
     }
+    if (top == 0) return false;
+    node = unpacked(stack[--top]);
   }
   return false;
 }
@@ -85,28 +107,26 @@ int closestHit(vec3 origin, vec3 direction, out vec3 hit) {
   vec3 inv = inverseDirection(direction);
   float bound = 1e20;
   int found = -1;
+  ivec2 node = enterRoot(origin, inv, bound);
+  if (node.y < 0) return found;
   int stack[STACK_SIZE];
+  float stackEntry[STACK_SIZE];
   int top = 0;
-  stack[0] = 0;
-  while (top >= 0) {
-    int node = stack[top--];
-    vec4 low, high;
-    fetchNode(node, low, high);
-    if (enterBox(low.xyz, high.xyz, origin, inv, bound) < 0.0) continue;
-    int link = int(low.w);
-    int count = int(high.w);
-    if (count == 0) {
-      vec4 nearLow, nearHigh, farLow, farHigh;
-      fetchNode(node + 1, nearLow, nearHigh);
-      fetchNode(link, farLow, farHigh);
-      float first = enterBox(nearLow.xyz, nearHigh.xyz, origin, inv, bound);
-      float second = enterBox(farLow.xyz, farHigh.xyz, origin, inv, bound);
-      bool firstIsNear = second < 0.0 || (first >= 0.0 && first <= second);
-      if (first >= 0.0 && second >= 0.0) stack[++top] = firstIsNear ? link : node + 1;
-      if (first >= 0.0 || second >= 0.0) stack[++top] = firstIsNear ? node + 1 : link;
-      continue;
+  while (true) {
+    if (node.y == 0) {
+      ivec4 links;
+      vec2 entry = enterChildren(node.x, origin, inv, bound, links);
+      bool isFirstNear = entry.y < 0.0 || (entry.x >= 0.0 && entry.x <= entry.y);
+      if (entry.x >= 0.0 && entry.y >= 0.0) {
+        stackEntry[top] = isFirstNear ? entry.y : entry.x;
+        stack[top++] = packed(isFirstNear ? links.zw : links.xy);
+      }
+      if (entry.x >= 0.0 || entry.y >= 0.0) {
+        node = isFirstNear ? links.xy : links.zw;
+        continue;
+      }
     }
-    for (int triangle = link; triangle < link + count; triangle++) {
+    for (int triangle = node.x; triangle < node.x + node.y; triangle++) {
       vec4 a, b, c;
       fetchTriangle(triangle, a, b, c);
       vec3 met = meetTriangle(a.xyz, b.xyz, c.xyz, origin, direction, bound);
@@ -116,6 +136,12 @@ int closestHit(vec3 origin, vec3 direction, out vec3 hit) {
         found = triangle;
       }
     }
+    // on to what waits, unless something nearer was met meanwhile
+    do {
+      if (top == 0) return found;
+      top--;
+    } while (stackEntry[top] > bound);
+    node = unpacked(stack[top]);
   }
   return found;
 }
