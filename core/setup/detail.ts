@@ -1,50 +1,94 @@
-import type { Part, Relief, Scan, Setup } from './schema/setup.ts';
+import {
+  ballDivisions,
+  blockTriangles,
+  boxDivisions,
+  capsuleDivisions,
+  latheDivisions,
+  latheTriangles,
+  loftDivisions,
+  loftTriangles,
+  planeDivisions,
+  postProfile,
+  ringDivisions,
+  roughOf,
+  turnedTriangles,
+} from './part-divisions.ts';
+import { trianglesOfRelief } from './relief-detail.ts';
+import type { Part, PartOf, Scan, Setup } from './schema/setup.ts';
+import { wallOutline } from './wall-outline.ts';
 
 /** Most triangles that a setup may ask for in all, so that neither a hostile file nor a careless one fills the memory. */
 export const maxTriangles = 1_000_000;
 
-/** A divided box has a line about every 6 cm, from 6 to 64 of them a side. */
-const divisions = (lengthMetres: number): number => Math.min(Math.max(Math.ceil(lengthMetres / 0.06), 6), 64);
+/** Triangles of a solid drawn out of an outline: two lids, and two a stretch of every rim. */
+const extrudedTriangles = (outline: readonly unknown[], holes: readonly (readonly unknown[])[]): number => {
+  const points = holes.reduce((count, hole) => count + hole.length, outline.length);
+  return 2 * (points - 2 + 2 * holes.length) + 2 * points;
+};
 
-/** Triangles that a part becomes; `tests/core/setup/detail.test.ts` holds it to the meshes. Drawing leaves out those without area. */
+/** Triangles of an even or uneven post. */
+const postTriangles = (part: PartOf<'cylinder'> | PartOf<'cone'>, topRadius: number): number => {
+  const profile = postProfile(part.radiusMetres, topRadius, part.heightMetres);
+  const rough = roughOf(part);
+  return rough
+    ? latheDivisions(profile, false, part.sides, rough).triangles
+    : latheTriangles(profile, false, part.sides);
+};
+
+/**
+ * Triangles that a part becomes, worked out from the document alone, so that a file can be refused before anything is
+ * made of it. `tests/core/setup/detail.test.ts` holds it to the meshes.
+ */
 export const trianglesOfPart = (part: Part, scans: readonly Scan[] = []): number => {
   switch (part.kind) {
-    case 'box': {
-      if (part.roundMetres <= 0 && (part.dimples?.count ?? 0) === 0) return 12;
-      const [w, d, h] = [divisions(part.widthMetres), divisions(part.depthMetres), divisions(part.heightMetres)];
-      return 4 * (w * d + w * h + d * h);
-    }
+    case 'box':
+      return blockTriangles(boxDivisions(part));
+    case 'wedge':
+      return 8;
     case 'cylinder':
-      return 4 * part.sides;
+      return postTriangles(part, part.topRadiusMetres ?? part.radiusMetres);
     case 'cone':
-      return 2 * part.sides;
-    case 'sphere':
-      return 2 * part.sides * (Math.ceil(part.sides / 2) - 1);
-    case 'capsule':
-      return 4 * part.sides * Math.ceil(part.sides / 4);
-    case 'plane':
-      return 2;
+      return postTriangles(part, 0);
+    case 'sphere': {
+      const rough = roughOf(part);
+      return rough ? 12 * ballDivisions(part, rough) ** 2 : 2 * part.sides * (Math.ceil(part.sides / 2) - 1);
+    }
+    case 'capsule': {
+      const rough = roughOf(part);
+      if (!rough) return 4 * part.sides * Math.ceil(part.sides / 4);
+      const [across, up] = capsuleDivisions(part, rough);
+      return blockTriangles([across, up, across]);
+    }
+    case 'plane': {
+      const rough = roughOf(part);
+      if (!rough) return 2;
+      const [across, deep] = planeDivisions(part, rough);
+      return 2 * across * deep;
+    }
+    case 'ring': {
+      const [along, around] = ringDivisions(part);
+      return 2 * around * (part.arcDegrees < 360 ? along + 1 : along);
+    }
+    case 'turned':
+      return turnedTriangles(part);
+    case 'prism':
+      return extrudedTriangles(part.outline, part.holes);
+    case 'loft': {
+      const rough = roughOf(part);
+      const divisions = rough && loftDivisions(part, rough);
+      if (divisions) return loftTriangles(total(divisions.round), total(divisions.spans));
+      return loftTriangles(part.sections[0]?.outline.length ?? 0, part.sections.length - 1);
+    }
+    case 'wall': {
+      const { outline, windows } = wallOutline(part);
+      return extrudedTriangles(outline, windows);
+    }
     case 'scan':
       return scans.find(({ id }) => id === part.scanId)?.triangleCount ?? 0;
-    case 'wedge':
-    case 'ring':
-    case 'turned':
-    case 'prism':
-    case 'loft':
-    case 'wall':
-      // stand-ins, until their meshes are made
-      return 12;
   }
 };
 
-/** Most triangles of a sheet of relief. */
-export const maxSheetTriangles = 30_000;
-
-/** Most triangles that a relief becomes: a stone has 20 faces, a tuft seven blades of three. */
-export const trianglesOfRelief = (relief: Relief): number =>
-  'count' in relief ? relief.count * (relief.kind === 'stones' ? 20 : 21) : maxSheetTriangles;
-
-const sum = (values: readonly number[]): number => values.reduce((total, value) => total + value, 0);
+const total = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0);
 
 /** Most triangles of a setup's subjects and of its relief. */
 export const trianglesOfSetup = ({
@@ -52,6 +96,6 @@ export const trianglesOfSetup = ({
   ground,
   scans,
 }: Setup): { readonly subjects: number; readonly relief: number } => ({
-  subjects: sum(subjects.flatMap(({ parts }) => parts.map((part) => trianglesOfPart(part, scans)))),
-  relief: sum(ground.relief.map(trianglesOfRelief)),
+  subjects: total(subjects.flatMap(({ parts }) => parts.map((part) => trianglesOfPart(part, scans)))),
+  relief: total(ground.relief.map(trianglesOfRelief)),
 });

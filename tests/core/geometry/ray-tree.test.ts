@@ -11,7 +11,7 @@ import { describe, expect, it } from 'vitest';
 import { anyHit, closestHit } from '../../../core/geometry/cast-ray.ts';
 import type { Mesh } from '../../../core/geometry/mesh.ts';
 import { rigidFromTurns } from '../../../core/geometry/mesh.ts';
-import { planeMesh } from '../../../core/geometry/parts/round.ts';
+import { planeMesh } from '../../../core/geometry/parts/plane.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { buildRayTree, maxTreeDepth } from '../../../core/geometry/ray-tree.ts';
 import { normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';

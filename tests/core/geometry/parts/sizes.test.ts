@@ -1,23 +1,23 @@
 import { describe, expect, it } from 'vitest';
 import type { Mesh } from '../../../../core/geometry/mesh.ts';
-import { boxMesh } from '../../../../core/geometry/parts/box.ts';
-import { capsuleMesh, cylinderMesh, planeMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
+import { planeMesh } from '../../../../core/geometry/parts/plane.ts';
+import { capsuleMesh, cylinderMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
 import { relativeError } from '../../support/errors.ts';
-import { enclosedVolume, plainBox, surfaceArea } from '../../support/meshes.ts';
+import { enclosedVolume, meshOf, plainBox, surfaceArea } from '../../support/meshes.ts';
 
 const { widthMetres: w, heightMetres: h, depthMetres: d } = plainBox;
 
 // Volumes and areas: Euclid; the polygon's share of the circle is sin(2 pi/n) n / 2 pi
-describe('boxMesh', () => {
+describe('a box', () => {
   it('has the volume and area of a box (rel 1e-12)', () => {
-    const mesh = boxMesh(plainBox);
+    const mesh = meshOf(plainBox);
     expect(relativeError(enclosedVolume(mesh), w * h * d)).toBeLessThanOrEqual(1e-12);
     expect(relativeError(surfaceArea(mesh), 2 * (w * h + h * d + d * w))).toBeLessThanOrEqual(1e-12);
   });
 
   it.each([0.3, 0.7, 1.8])('tapered to %d at the top it has the volume of a frustum (rel 1e-12)', (share) => {
     const volume = (w * d * h * (1 + share + share ** 2)) / 3;
-    expect(relativeError(enclosedVolume(boxMesh({ ...plainBox, topShare: share })), volume)).toBeLessThanOrEqual(1e-12);
+    expect(relativeError(enclosedVolume(meshOf({ ...plainBox, topShare: share })), volume)).toBeLessThanOrEqual(1e-12);
   });
 
   // Steiner: V = inner + r areas + pi r^2 edges + 4/3 pi r^3
@@ -26,7 +26,7 @@ describe('boxMesh', () => {
     (r) => {
       const [a, b, c] = [w - 2 * r, h - 2 * r, d - 2 * r];
       const [faces, edges] = [2 * (a * b + b * c + c * a), a + b + c];
-      const mesh = boxMesh({ ...plainBox, roundMetres: r });
+      const mesh = meshOf({ ...plainBox, roundMetres: r });
       const volume = a * b * c + r * faces + Math.PI * r ** 2 * edges + (4 / 3) * Math.PI * r ** 3;
       const area = faces + 2 * Math.PI * r * edges + 4 * Math.PI * r ** 2;
       expect(relativeError(enclosedVolume(mesh), volume)).toBeLessThanOrEqual(0.01);
@@ -36,7 +36,7 @@ describe('boxMesh', () => {
 
   it('loses volume to its dimples, more the deeper they are, and never more than they could hold', () => {
     const dimpled = (depthMetres: number) =>
-      enclosedVolume(boxMesh({ ...plainBox, dimples: { count: 8, radiusMetres: 0.2, depthMetres, seed: 3 } }));
+      enclosedVolume(meshOf({ ...plainBox, dimples: { count: 8, radiusMetres: 0.2, depthMetres, seed: 3 } }));
     const [none, shallow, deep] = [dimpled(0), dimpled(0.02), dimpled(0.04)];
     expect(relativeError(none, w * h * d)).toBeLessThanOrEqual(1e-9);
     expect(shallow).toBeLessThan(none);

@@ -1,0 +1,70 @@
+import { seededRandom } from './random.ts';
+
+/** A smooth random value for every place, -1 to 1, with mean 0. */
+export type Noise = (x: number, y: number, z: number) => number;
+
+/** The twelve directions from the middle of a cube to its edges, as in Perlin's improved noise. */
+const gradients = Int8Array.from([
+  1, 1, 0, -1, 1, 0, 1, -1, 0, -1, -1, 0, 1, 0, 1, -1, 0, 1, 1, 0, -1, -1, 0, -1, 0, 1, 1, 0, -1, 1, 0, 1, -1, 0, -1,
+  -1,
+]);
+
+/** Scrambles a corner of the lattice into one of the twelve; any good mixing of bits will do. */
+const gradientAt = (i: number, j: number, k: number, seed: number): number => {
+  let h = Math.imul(i, 0x8da6b343) ^ Math.imul(j, 0xd8163841) ^ Math.imul(k, 0xcb1ab31f) ^ seed;
+  h = Math.imul(h ^ (h >>> 16), 0x7feb352d);
+  h = Math.imul(h ^ (h >>> 15), 0x846ca68b);
+  return ((h ^ (h >>> 16)) >>> 0) % 12;
+};
+
+const ease = (t: number): number => t * t * t * (t * (t * 6 - 15) + 10);
+
+/** Gradient noise on a lattice of unit cells (K. Perlin 2002, Improving noise). */
+const gradientNoise = (x: number, y: number, z: number, seed: number): number => {
+  const [i, j, k] = [Math.floor(x), Math.floor(y), Math.floor(z)];
+  const [fx, fy, fz] = [x - i, y - j, z - k];
+  const [u, v, w] = [ease(fx), ease(fy), ease(fz)];
+  const slope = (di: number, dj: number, dk: number): number => {
+    const g = 3 * gradientAt(i + di, j + dj, k + dk, seed);
+    return (
+      (gradients[g] as number) * (fx - di) +
+      (gradients[g + 1] as number) * (fy - dj) +
+      (gradients[g + 2] as number) * (fz - dk)
+    );
+  };
+  const alongX = (dj: number, dk: number) => {
+    const a = slope(0, dj, dk);
+    return a + u * (slope(1, dj, dk) - a);
+  };
+  const low = alongX(0, 0) + v * (alongX(1, 0) - alongX(0, 0));
+  const high = alongX(0, 1) + v * (alongX(1, 1) - alongX(0, 1));
+  return low + w * (high - low);
+};
+
+/** Cells of the lattice per bump, so that like places of neighbouring bumps lie about `sizeMetres` apart (measured in the test). */
+const cellsPerBump = 1.5;
+const octaves = 3;
+
+/**
+ * Noise of several sizes: the first has bumps about `sizeMetres` apart, each next one half the size and half the
+ * height. Pressed together so that it comes near to -1 and 1 often and never passes them.
+ *
+ * @param seed any whole number; another one gives another noise
+ */
+export const roughNoise = (sizeMetres: number, seed: number): Noise => {
+  const random = seededRandom(seed);
+  const layers = Array.from({ length: octaves }, (_, o) => ({
+    frequency: (cellsPerBump * 2 ** o) / sizeMetres,
+    weight: 0.5 ** o,
+    seed: Math.floor(random() * 4294967296) | 0,
+    // lattice points, where noise is always 0, must not fall on the middle of a part
+    shift: [random() * 256, random() * 256, random() * 256] as const,
+  }));
+  return (x, y, z) => {
+    let sum = 0;
+    for (const { frequency, weight, seed: own, shift } of layers)
+      sum += weight * gradientNoise(x * frequency + shift[0], y * frequency + shift[1], z * frequency + shift[2], own);
+    const strong = 2.5 * sum;
+    return strong / Math.sqrt(1 + strong * strong);
+  };
+};
