@@ -1,7 +1,19 @@
+import { bench } from './bench.ts';
+import { boat } from './boat.ts';
+import { car } from './car.ts';
+import { cart } from './cart.ts';
+import { fence } from './fence.ts';
+import { jetty } from './jetty.ts';
 import type { Kit } from './kit.ts';
+import { person } from './person.ts';
+import { silo } from './silo.ts';
+import { tent } from './tent.ts';
+import { van } from './van.ts';
+import { well } from './well.ts';
+import { windmill } from './windmill.ts';
 
 /** The kits in the order in which they are offered. */
-export const allKits: readonly Kit[] = [];
+export const allKits: readonly Kit[] = [boat, jetty, tent, fence, person, bench, well, cart, car, van, windmill, silo];
 
 /** The kit of a name; null where this program does not know it. */
 export const kitNamed = (name: string): Kit | null => allKits.find((kit) => kit.name === name) ?? null;

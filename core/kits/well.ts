@@ -1,0 +1,193 @@
+import { finishNamed } from '../setup/finish-presets.ts';
+import type { FinishDraft, Kit, PartDraft } from './kit.ts';
+import { beam, rod } from './shared/struts.ts';
+import { tidyParts } from './shared/tidy-parts.ts';
+
+const courseMetres = 0.16;
+const stoneMetres = 0.34;
+const joint = { acrossMetres: 0.012, highMetres: 0.01 };
+/** How far a stone may stand back from the outside. */
+const backMetres = 0.03;
+
+interface Ring {
+  readonly outer: number;
+  readonly inner: number;
+}
+
+/** A stone of a ring wall, as an outline drawn up: its outer corners are worn off. */
+const stone = (
+  { outer, inner }: Ring,
+  [from, to]: readonly [number, number],
+  [low, high]: readonly [number, number],
+): PartDraft => {
+  const gap = joint.acrossMetres / 2 / outer;
+  const [a, b] = [from + gap, to - gap];
+  const worn = Math.min((b - a) * 0.12, 0.035 / outer);
+  const at = (radius: number, turn: number): [number, number] => [radius * Math.cos(turn), radius * Math.sin(turn)];
+  const pieces = 3;
+  const face = Array.from({ length: pieces + 1 }, (_, k) => at(outer, a + worn + ((b - a - 2 * worn) * k) / pieces));
+  return {
+    kind: 'prism',
+    name: 'Stone',
+    position: [0, 0, low],
+    heightMetres: high - low,
+    creaseDegrees: 20,
+    outline: [at(inner, a), at(outer - 0.03, a), ...face, at(outer - 0.03, b), at(inner, b), at(inner, (a + b) / 2)],
+  };
+};
+
+const courses = (ring: Ring, height: number, random: () => number): PartDraft[] => {
+  const count = Math.max(Math.round(height / courseMetres), 2);
+  const each = height / count;
+  return Array.from({ length: count }, (_, course) => {
+    const rim = course === count - 1;
+    const stones = Math.max(Math.round((2 * Math.PI * ring.outer) / stoneMetres), 8);
+    // joints of one course lie over the stones of the one below, more or less
+    const cuts = Array.from(
+      { length: stones },
+      (_, k) => ((k + (course % 2) / 2 + (random() - 0.5) * 0.4) * 2 * Math.PI) / stones,
+    );
+    return cuts.map((from, k) => {
+      const to = k + 1 < stones ? (cuts[k + 1] as number) : (cuts[0] as number) + 2 * Math.PI;
+      const back = random() * backMetres;
+      const outer = rim ? ring.outer : ring.outer - 0.04 - back;
+      const low = course * each - (course === 0 ? 0.05 : 0);
+      return stone({ ...ring, outer }, [from, to], [low, (course + 1) * each - (rim ? 0 : joint.highMetres)]);
+    });
+  }).flat();
+};
+
+/** The wall behind the joints, so that no light gets through them. */
+const core = ({ outer, inner }: Ring, height: number): PartDraft => ({
+  kind: 'turned',
+  name: 'Inside of the wall',
+  closed: true,
+  profile: [
+    [inner + 0.015, -0.05],
+    [outer - 0.12, -0.05],
+    [outer - 0.12, height - 0.02],
+    [inner + 0.015, height - 0.02],
+  ],
+  sides: 40,
+});
+
+interface Frame {
+  readonly half: number;
+  readonly wall: number;
+  readonly eaves: number;
+  readonly top: number;
+  readonly reach: number;
+}
+
+const roofParts = ({ half, eaves, top, reach }: Frame): PartDraft[] => {
+  const thick = 0.04;
+  const slope = Math.hypot(reach, top - eaves);
+  // the upper corner of each half is the ridge
+  const lean = (Math.atan2(reach, top - eaves) * 180) / Math.PI;
+  const sink = thick * (reach / slope);
+  return [
+    ...[-1, 1].map(
+      (side): PartDraft => ({
+        kind: 'box',
+        name: 'Roof',
+        position: [0, side * reach - (side * (thick / 2) * (top - eaves)) / slope, eaves - sink / 2 - 0],
+        tiltDegrees: -side * lean,
+        widthMetres: 2 * half + 0.5,
+        depthMetres: thick,
+        heightMetres: slope,
+      }),
+    ),
+    ...[-1, 1].flatMap((side) =>
+      [-1, 1].map((north) =>
+        beam(
+          'Rafter',
+          [side * half, north * reach * 0.8, eaves + (top - eaves) * 0.2 - 0.09],
+          [side * half, 0, top - 0.1],
+          [0.07, 0.07],
+        ),
+      ),
+    ),
+  ];
+};
+
+const windlass = ({ half, wall, eaves }: Frame): PartDraft[] => {
+  const up = wall + (eaves - wall) * 0.5;
+  const bucketUp = wall + 0.02;
+  const wood: FinishDraft = finishNamed('dark-timber');
+  const crank = half + 0.22;
+  return [
+    rod('Roller', [-half, 0, up], [half, 0, up], [0.07, 0.07], { sides: 16 }),
+    rod('Crank', [half, 0, up], [crank, 0, up], [0.015, 0.015], { sides: 8 }),
+    rod('Crank arm', [crank, 0, up + 0.01], [crank, -0.2, up - 0.16], [0.015, 0.015], { sides: 8 }),
+    rod('Handle', [crank - 0.01, -0.2, up - 0.16], [crank + 0.16, -0.2, up - 0.16], [0.018, 0.018], { sides: 10 }),
+    rod('Rope on the roller', [-0.12, 0, up], [0.12, 0, up], [0.085, 0.085], { sides: 16 }),
+    rod('Rope', [0, -0.075, bucketUp + 0.36], [0, -0.075, up], [0.01, 0.01], { sides: 8 }),
+    {
+      kind: 'turned',
+      name: 'Bucket',
+      position: [0, -0.075, bucketUp],
+      closed: false,
+      profile: [
+        [0, 0],
+        [0.1, 0],
+        [0.13, 0.26],
+        [0.118, 0.26],
+        [0.09, 0.02],
+        [0, 0.02],
+      ],
+      sides: 20,
+      finish: wood,
+    },
+    ...[-1, 1].map((side) =>
+      rod('Bail', [side * 0.122, -0.075, bucketUp + 0.25], [0, -0.075, bucketUp + 0.37], [0.006, 0.006], { sides: 6 }),
+    ),
+  ];
+};
+
+export const well: Kit = {
+  name: 'well',
+  label: 'Well',
+  says: 'A round stone well with water in it, and a small roof over its windlass.',
+  fields: [
+    { key: 'diameterMetres', label: 'Width across', unit: 'm', min: 1, max: 4, initial: 1.5, step: 0.1 },
+    { key: 'wallMetres', label: 'Height of the wall', unit: 'm', min: 0.4, max: 1.4, initial: 0.8, step: 0.05 },
+    { key: 'thickMetres', label: 'Thickness of the wall', unit: 'm', min: 0.2, max: 0.35, initial: 0.28, step: 0.01 },
+    { key: 'roof', label: 'Roof', unit: '', min: 0, max: 1, initial: 1, step: 1, choices: ['None', 'Two slopes'] },
+    { key: 'topMetres', label: 'Height of the roof', unit: 'm', min: 2.2, max: 4, initial: 2.6, step: 0.1 },
+  ],
+  make: ({ diameterMetres = 1.5, wallMetres = 0.8, thickMetres = 0.28, roof, topMetres = 2.6 }, random) => {
+    const ring: Ring = { outer: diameterMetres / 2, inner: diameterMetres / 2 - thickMetres };
+    const half = ring.outer - thickMetres / 2;
+    const eaves = topMetres - (topMetres - wallMetres) * 0.3;
+    const frame: Frame = { half, wall: wallMetres, eaves, top: topMetres, reach: Math.max(ring.outer * 0.85, 0.5) };
+    const posts = [-1, 1].map(
+      (side): PartDraft => ({
+        kind: 'box',
+        name: 'Post',
+        position: [side * half, 0, wallMetres - 0.05],
+        widthMetres: 0.12,
+        depthMetres: 0.12,
+        heightMetres: topMetres - 0.12 - wallMetres + 0.05,
+      }),
+    );
+    const wood = finishNamed('weathered-timber');
+    const timber = roof === 1 ? [...posts, ...windlass(frame), ...roofParts(frame)] : [];
+    const water: PartDraft = {
+      kind: 'cylinder',
+      name: 'Water',
+      radiusMetres: ring.inner + 0.03,
+      heightMetres: Math.min(0.3, wallMetres * 0.4),
+      sides: 40,
+      finish: finishNamed('water'),
+    };
+    return {
+      finish: finishNamed('granite'),
+      parts: tidyParts([
+        ...courses(ring, wallMetres, random),
+        core(ring, wallMetres),
+        water,
+        ...timber.map((part) => ({ finish: wood, ...part })),
+      ]),
+    };
+  },
+};
