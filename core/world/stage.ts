@@ -1,10 +1,11 @@
 import type { Mesh } from '../geometry/mesh.ts';
-import { buildRayTree, type RayTree } from '../geometry/ray-tree.ts';
-import { weldCorners } from '../geometry/weld.ts';
+import type { RayTree } from '../geometry/ray-tree.ts';
 import type { Finish, Ground, Scan, Setup, Subject } from '../setup/schema/setup.ts';
-import { groundMesh, reliefMeshes } from './ground-mesh.ts';
-import { partMesh, tintsOfPart } from './part-mesh.ts';
-import { type StageFinish, stageFinishOf } from './stage-finish.ts';
+import { groundMesh, reliefMesh } from './ground-mesh.ts';
+import { type LaidOut, layOut } from './lay-out.ts';
+import { type PlacedSubject, placeSubject } from './placed-subject.ts';
+import { Soup } from './soup.ts';
+import type { StageFinish } from './stage-finish.ts';
 
 /** A subject as the stage knows it. */
 export interface StageSubject {
@@ -36,108 +37,51 @@ export interface Stage {
   readonly subjects: readonly StageSubject[];
 }
 
-/** Triangles, and what each is tinted with: three numbers a triangle, or null. */
-interface TintedMesh {
-  readonly mesh: Mesh;
-  readonly tints: Float32Array | null;
+/** What a stage was made of, from which one that differs little can be had quickly. */
+interface Making {
+  readonly placed: ReadonlyMap<Subject, PlacedSubject>;
+  readonly scans: readonly Scan[];
+  readonly laidOut: LaidOut;
 }
 
-/** Meshes with what they belong to, joined into one soup. */
-class Soup {
-  readonly meshes: (TintedMesh & { finish: number; subject: number; isSolid: boolean })[] = [];
-  readonly finishes: StageFinish[] = [];
-  private readonly known = new Map<string, number>();
-
-  add(tinted: TintedMesh, finish: Finish, subject: number, isSolid: boolean): void {
-    const key = JSON.stringify(finish);
-    let index = this.known.get(key);
-    if (index === undefined) {
-      index = this.finishes.push(stageFinishOf(finish)) - 1;
-      this.known.set(key, index);
-    }
-    this.meshes.push({ ...tinted, finish: index, subject, isSolid });
-  }
-}
-
-const distinctPoints = (meshes: readonly Mesh[]): Float64Array => {
-  const all = new Float64Array(meshes.reduce((sum, { positions }) => sum + positions.length, 0));
-  let at = 0;
-  for (const { positions } of meshes) {
-    all.set(positions, at);
-    at += positions.length;
-  }
-  const { firstCorner } = weldCorners(all, 1e-5);
-  const points = new Float64Array(firstCorner.length * 3);
-  firstCorner.forEach((corner, group) => {
-    points.set(all.subarray(corner * 3, corner * 3 + 3), group * 3);
-  });
-  return points;
-};
-
+const makings = new WeakMap<Stage, Making>();
+const bareGround = groundMesh();
 let stageCount = 0;
 
-/** Builds the stage of a ground and those subjects that are not hidden. */
-export const buildStage = (ground: Ground, subjects: readonly Subject[], scans: readonly Scan[] = []): Stage => {
+/**
+ * Builds the stage of a ground and those subjects that are not hidden.
+ *
+ * @param before a stage that may differ little: subjects that are the same objects are not placed again, and where things
+ *   only moved its tree is refitted. What light meets is the same with it and without.
+ */
+export const buildStage = (
+  ground: Ground,
+  subjects: readonly Subject[],
+  scans: readonly Scan[] = [],
+  before: Stage | null = null,
+): Stage => {
+  const making = before && makings.get(before);
+  const known = making?.scans === scans ? making.placed : null;
   const soup = new Soup();
   const onGround = (mesh: Mesh, finish: Finish) => soup.add({ mesh, tints: null }, finish, -1, false);
-  onGround(groundMesh(), ground.finish);
-  for (const relief of ground.relief)
-    for (const mesh of reliefMeshes(relief)) onGround(mesh, relief.finish ?? ground.finish);
+  onGround(bareGround, ground.finish);
+  for (const relief of ground.relief) onGround(reliefMesh(relief), relief.finish ?? ground.finish);
+  const placed = new Map<Subject, PlacedSubject>();
   const shown = subjects.filter(({ hidden }) => !hidden);
   const stageSubjects = shown.map((subject, s): StageSubject => {
-    const meshes = subject.parts.map((part) => {
-      const tinted = { mesh: partMesh(subject, part, scans), tints: tintsOfPart(part, scans) };
+    const here = known?.get(subject) ?? placeSubject(subject, scans);
+    placed.set(subject, here);
+    subject.parts.forEach((part, p) => {
+      const tinted = here.parts[p] as (typeof here.parts)[number];
       soup.add(tinted, part.finish ?? subject.finish, s, part.kind !== 'plane');
-      return tinted.mesh;
     });
-    const points = distinctPoints(meshes);
-    const topMetres = points.reduce((top, v, i) => (i % 3 === 1 ? Math.max(top, v) : top), Number.NEGATIVE_INFINITY);
-    return { id: subject.id, name: subject.name, topMetres, points };
+    return { id: subject.id, name: subject.name, topMetres: here.topMetres, points: here.points };
   });
-  return { ...layOut(soup), finishes: soup.finishes, subjects: stageSubjects, key: `stage-${++stageCount}` };
-};
-
-const inLeafOrder = (triples: Float32Array, sourceTriangle: Uint32Array): Float32Array => {
-  const sorted = new Float32Array(triples.length);
-  sourceTriangle.forEach((source, t) => {
-    sorted.set(triples.subarray(source * 3, source * 3 + 3), t * 3);
-  });
-  return sorted;
-};
-
-/** Builds the tree and puts all that belongs to a triangle in the tree's order. */
-const layOut = ({ meshes }: Soup) => {
-  const count = meshes.reduce((sum, { mesh }) => sum + mesh.positions.length / 9, 0);
-  const positions = new Float64Array(count * 9);
-  const normals = new Float64Array(count * 9);
-  const finish = new Uint16Array(count);
-  const subject = new Int16Array(count);
-  const isSolid = new Uint8Array(count);
-  const tints = meshes.some((entry) => entry.tints) ? new Float32Array(count * 3).fill(1) : null;
-  let at = 0;
-  for (const entry of meshes) {
-    const triangles = entry.mesh.positions.length / 9;
-    positions.set(entry.mesh.positions, at * 9);
-    normals.set(entry.mesh.normals, at * 9);
-    finish.fill(entry.finish, at, at + triangles);
-    subject.fill(entry.subject, at, at + triangles);
-    isSolid.fill(entry.isSolid ? 1 : 0, at, at + triangles);
-    if (tints && entry.tints) tints.set(entry.tints, at * 3);
-    at += triangles;
-  }
-  const tree = buildRayTree(positions);
-  const sortedNormals = new Float32Array(count * 9);
-  tree.sourceTriangle.forEach((source, t) => {
-    sortedNormals.set(normals.subarray(source * 9, source * 9 + 9), t * 9);
-  });
-  return {
-    tree,
-    normals: sortedNormals,
-    tints: tints && inLeafOrder(tints, tree.sourceTriangle),
-    finishOfTriangle: Uint16Array.from(tree.sourceTriangle, (source) => finish[source] as number),
-    subjectOfTriangle: Int16Array.from(tree.sourceTriangle, (source) => subject[source] as number),
-    isSolidTriangle: Uint8Array.from(tree.sourceTriangle, (source) => isSolid[source] as number),
-  };
+  const laidOut = layOut(soup.entries, making?.laidOut ?? null);
+  const key = `stage-${++stageCount}`;
+  const stage: Stage = { ...laidOut.layout, finishes: soup.finishes, subjects: stageSubjects, key };
+  makings.set(stage, { placed, scans, laidOut });
+  return stage;
 };
 
 /** Stages that were asked for lately; few, because one of a million triangles takes a hundred megabytes. */
@@ -150,7 +94,7 @@ export const stageOf = (setup: Setup): Stage => {
   const at = recent.findIndex(
     (entry) => entry.setup.subjects === subjects && entry.setup.ground === ground && entry.setup.scans === scans,
   );
-  const entry = recent[at] ?? { setup, stage: buildStage(ground, subjects, scans) };
+  const entry = recent[at] ?? { setup, stage: buildStage(ground, subjects, scans, recent[0]?.stage) };
   if (at >= 0) recent.splice(at, 1);
   recent.unshift(entry);
   recent.length = Math.min(recent.length, mostRecent);

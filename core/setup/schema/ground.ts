@@ -11,7 +11,7 @@ const spread = {
 
 const strewn = z
   .strictObject({
-    kind: choice(['stones', 'tufts'], 'what stands on the ground'),
+    kind: choice(['stones', 'tufts', 'pebbles'], 'angular stones, tufts of grass, rounded pebbles'),
     count: whole(0, 20000, 'how many'),
     heightMetres: z
       .tuple([metres(0.002, 3, 'height of the smallest'), metres(0.002, 3, 'height of the largest')], {
@@ -26,16 +26,24 @@ const strewn = z
 const sheet = z
   .strictObject({
     kind: choice(['ripples', 'drifts', 'cracks', 'pool'], 'sand ripples, snow drifts, cracked mud, standing water'),
-    heightMetres: metres(0.001, 3, 'from the lowest to the highest; of a pool, how high its waves are').default(0.02),
+    heightMetres: metres(
+      0,
+      3,
+      'from the lowest to the highest; of a pool, how high its waves are, 0 = a mirror',
+    ).default(0.02),
     spacingMetres: metres(0.02, 50, 'from crest to crest, from drift to drift, from crack to crack').default(0.25),
-    bearingDegrees: degrees(0, 360, 'where ripples and waves run to, clockwise from the scene’s north').default(0),
+    bearingDegrees: degrees(
+      0,
+      360,
+      'where the wind blows to: ripples and waves run there, drifts lie along it; clockwise from the scene’s north',
+    ).default(0),
     ...spread,
   })
   .describe('a surface that covers part of the ground, as real relief');
 
 export const relief = z
   .discriminatedUnion('kind', [strewn, sheet], {
-    error: 'must be a relief with kind "stones", "tufts", "ripples", "drifts", "cracks" or "pool"',
+    error: 'must be a relief with kind "stones", "tufts", "pebbles", "ripples", "drifts", "cracks" or "pool"',
   })
   .describe('relief of the ground near camera and subjects');
 

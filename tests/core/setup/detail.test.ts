@@ -1,10 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { trianglesOfPart, trianglesOfRelief, trianglesOfSetup } from '../../../core/setup/detail.ts';
+import { trianglesOfPart, trianglesOfSetup } from '../../../core/setup/detail.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Part, Relief, Setup } from '../../../core/setup/schema/setup.ts';
-import { reliefMeshes } from '../../../core/world/ground-mesh.ts';
+import type { Part, Setup } from '../../../core/setup/schema/setup.ts';
 import { partMesh } from '../../../core/world/part-mesh.ts';
 import { changed, errorOf, expectError } from './good-setup.ts';
 import { richSetup } from './rich-setup.ts';
@@ -25,15 +24,6 @@ describe('trianglesOfPart', () => {
     const real = drawn(partMesh(subject, part));
     expect(real).toBeLessThanOrEqual(most);
     expect(most).toBeLessThanOrEqual(real * 1.05);
-  });
-});
-
-describe('trianglesOfRelief', () => {
-  it.each(['stones', 'tufts'] as const)('is exactly what 50 %s become', (kind) => {
-    const [some] = rich.ground.relief as unknown as [Extract<Relief, { count: number }>];
-    const relief = { ...some, kind, count: 50 };
-    const real = reliefMeshes(relief).reduce((sum, mesh) => sum + drawn(mesh), 0);
-    expect(trianglesOfRelief(relief)).toBe(real);
   });
 });
 

@@ -1,0 +1,67 @@
+import type { Mesh } from '../mesh.ts';
+import { seededRandom } from '../random.ts';
+import type { Vec3 } from '../vec.ts';
+import { type AddTriangle, addPebble, addStone, addTuft } from './strewn-things.ts';
+
+/** What is strewn. Lengths in metres. */
+export interface StrewnShape {
+  readonly kind: 'stones' | 'pebbles' | 'tufts';
+  readonly count: number;
+  /** So many of the largest are drawn rounder, if they are pebbles. */
+  readonly largeCount: number;
+  /** Smallest and largest. */
+  readonly heightMetres: readonly [low: number, high: number];
+  readonly radiusMetres: number;
+  readonly seed: number;
+}
+
+/** Collects triangles, each thing scaled, turned about the vertical and moved. */
+class Strew {
+  private readonly positions: number[] = [];
+  private readonly normals: number[] = [];
+
+  /** Takes triangles of a thing one metre high about its foot. */
+  placing(at: Vec3, factor: number, turn: number): AddTriangle {
+    const [c, s] = [Math.cos(turn), Math.sin(turn)];
+    const { positions, normals } = this;
+    const put = ([x, y, z]: Vec3) =>
+      positions.push(at[0] + factor * (x * c + z * s), at[1] + factor * y, at[2] + factor * (z * c - x * s));
+    const face = ([x, y, z]: Vec3) => normals.push(x * c + z * s, y, z * c - x * s);
+    return (a, b, d, na, nb, nd) => {
+      put(a);
+      put(b);
+      put(d);
+      face(na);
+      face(nb);
+      face(nd);
+    };
+  }
+
+  build(): Mesh {
+    return { positions: Float64Array.from(this.positions), normals: Float64Array.from(this.normals) };
+  }
+}
+
+/**
+ * Things strewn evenly over a circle, each with its own size, shape and turn; small ones are commoner than large ones.
+ * The same seed gives the same ground. Stones and pebbles lie a fifth in the ground.
+ *
+ * @returns corners [x, up, z], metres, about the middle of the circle
+ */
+export const strewnMesh = ({ kind, count, largeCount, heightMetres, radiusMetres, seed }: StrewnShape): Mesh => {
+  const random = seededRandom(seed);
+  const [low, high] = heightMetres;
+  const smallness = kind === 'tufts' ? 1.5 : 2.2;
+  const strew = new Strew();
+  for (let n = 0; n < count; n++) {
+    const away = radiusMetres * Math.sqrt(random());
+    const turn = 2 * Math.PI * random();
+    // one size of each of as many steps as there are things, the largest first: so the share of large ones is known
+    const size = low * (high / low) ** (((count - n - random()) / count) ** smallness);
+    const add = strew.placing([away * Math.cos(turn), 0, away * Math.sin(turn)], size, 2 * Math.PI * random());
+    if (kind === 'stones') addStone(random, add);
+    else if (kind === 'pebbles') addPebble(random, add, n < largeCount);
+    else addTuft(random, add);
+  }
+  return strew.build();
+};
