@@ -18,7 +18,9 @@ export const MarkChecks = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const marks = useSession((state) => state.marks);
-  const { mark } = useSession.getState();
+  const room = useSession((state) => state.room);
+  const isByDay = useSession((state) => state.showsByDay);
+  const { mark, set } = useSession.getState();
   const { edit, tell } = useApp.getState();
   const placePatch = () => {
     const corners = firstPatch(buildWorld(setup, scheme));
@@ -37,6 +39,11 @@ export const MarkChecks = () => {
           <Check label={label} isOn={marks[name]} onChange={(isOn) => mark(name, isOn)} />
         </span>
       ))}
+      {room === 'viewfinder' && (
+        <span title="The place under an even sky, without lamps: to build and frame by">
+          <Check label="By day" isOn={isByDay} onChange={(isOn) => set({ showsByDay: isOn })} />
+        </span>
+      )}
       <button
         id="patch-button"
         type="button"

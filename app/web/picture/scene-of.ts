@@ -5,6 +5,7 @@ import type { Scene, Shown, Tile } from '../render/scene.ts';
 import { targetBytes } from '../render/targets.ts';
 import { framesShown } from '../state/frames-shown.ts';
 import { unlitId } from '../state/session.ts';
+import { byDay } from './by-day.ts';
 import { targetsOf } from './count-targets.ts';
 
 /** Widest picture that is traced, in pixels; wider screens get it magnified. */
@@ -18,6 +19,8 @@ export interface WantedLight {
   readonly setup: Setup;
   readonly scheme: Scheme;
   readonly isUnlit: boolean;
+  /** Seen by day instead, without lamps, to build and frame by. */
+  readonly isByDay?: boolean;
   /** What its light is called; the scheme's id where that says enough. */
   readonly name?: string;
 }
@@ -52,9 +55,15 @@ const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown
     return frame ? [{ frame, weight }] : [];
   });
 
-const shownOf = ({ setup, scheme, isUnlit, name }: WantedLight, frame: Frame | null): Shown => {
+const shownOf = (wanted: WantedLight, frame: Frame | null): Shown => {
+  const { setup, scheme, isUnlit, name } = wanted;
   const world = buildWorld(setup, scheme);
   const frames = framesOf(scheme, world, frame);
+  if (wanted.isByDay) {
+    const [first] = frames;
+    const seen = first ? [{ frame: byDay(first.frame), weight: 1 }] : [];
+    return { name: `:day ${scheme.id}`, world, frames: seen, mode: 'add' };
+  }
   const seen = isUnlit ? frames.map((each) => ({ ...each, frame: withoutLamps(each.frame) })) : frames;
   return { name: isUnlit ? unlitId : (name ?? scheme.id), world, frames: seen, mode: scheme.blend.mode };
 };

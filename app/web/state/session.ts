@@ -56,6 +56,8 @@ interface Session {
   readonly locksExposure: boolean;
   /** Whether plan and slips make room for the tiles. */
   readonly isWide: boolean;
+  /** Whether the viewfinder shows the place by day, to build and frame by. */
+  readonly showsByDay: boolean;
   /** null = all tiles side by side. */
   readonly pair: Pair | null;
   /** Step of the lesson that is followed; null = the lesson is put away. */
@@ -75,6 +77,7 @@ export const useSession = create<Session>((set) => ({
   showsUnlit: true,
   locksExposure: true,
   isWide: false,
+  showsByDay: false,
   pair: null,
   lessonStep: null,
   hidesAnswer: false,
@@ -83,9 +86,14 @@ export const useSession = create<Session>((set) => ({
   mark: (name, isOn) => set(({ marks }) => ({ marks: { ...marks, [name]: isOn } })),
 }));
 
-// another document may use the same ids for its schemes
-useApp.subscribe(({ history: { present } }, { history: before }) => {
-  if (present.id !== before.present.id) useSession.setState({ comparedIds: null, pair: null });
+const hasPasses = ({ schemes }: Setup): boolean =>
+  schemes.some(({ frames }) => frames.some(({ passes }) => passes.length > 0));
+
+useApp.subscribe(({ history: { present } }, { history: { present: before } }) => {
+  if (present === before) return;
+  // another document may use the same ids for its schemes; a place without lamps is dark, so it is shown by day
+  if (present.id !== before.id) useSession.setState({ comparedIds: null, pair: null, showsByDay: !hasPasses(present) });
+  else if (hasPasses(present) && !hasPasses(before)) useSession.setState({ showsByDay: false });
 });
 
 /** The schemes that are compared, in the order of the document. */

@@ -28,16 +28,18 @@ const Picture = () => {
   const showsBlend = useApp((state) => state.showsBlend);
   const marks = useSession((state) => state.marks);
   const isUnlit = useSession((state) => state.hidesAnswer);
+  const isByDay = useSession((state) => state.showsByDay) && !isUnlit;
   const [sizes, onSize] = useScreenSizes();
   const isLost = useCardLost(true);
   const scene = useMemo(() => {
     const size = sizes.get('viewfinder');
     if (!size) return null;
-    const look = marks.levels ? 'levels' : 'picture';
+    const look = marks.levels && !isByDay ? 'levels' : 'picture';
     const picture = {
       setup,
       scheme,
       isUnlit,
+      isByDay,
       screen: 'viewfinder',
       look,
       against: null,
@@ -45,13 +47,14 @@ const Picture = () => {
       size,
     } as const;
     return sceneOf([picture], { frame: showsBlend ? null : frame, samples: maxSamples });
-  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, isUnlit, sizes]);
+  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, isUnlit, isByDay, sizes]);
   useScene(scene);
   return (
     <>
       <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
       <PictureMarks schemeId={scheme.id} />
       <Progress />
+      {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}
       {isLost && (
         <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
       )}

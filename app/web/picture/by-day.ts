@@ -1,0 +1,23 @@
+import { doseForMidGrey } from '../../../core/camera/exposure.ts';
+import type { Matrix3 } from '../../../core/colour/matrix.ts';
+import type { WorldFrame } from '../../../core/world/world.ts';
+
+/** How dark the day is drawn: level ground of 18 % this many stops under mid-grey, so that no bright sky glares. */
+const dayStops = -1.5;
+const asItIs: Matrix3 = [
+  [1, 0, 0],
+  [0, 1, 0],
+  [0, 0, 1],
+];
+
+/** A frame under an even, neutral sky alone. Uses the sky's own layer, so nothing is traced for it that night does not need. */
+export const byDay = (frame: WorldFrame): WorldFrame => {
+  const sky = frame.lights.find(({ source }) => source.kind === 'sky');
+  const seconds = sky?.seconds ?? 1;
+  const lux = (doseForMidGrey(frame.exposure, 0.18) * 2 ** dayStops) / seconds;
+  return {
+    ...frame,
+    lights: [{ id: 'sky', source: { kind: 'sky' }, strength: [lux, lux, lux], seconds }],
+    development: { ...frame.development, whiteBalance: asItIs, vignetting: false, noise: null },
+  };
+};
