@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { byDay } from '../../../app/web/picture/by-day.ts';
 import { stopsFromMidGrey } from '../../../core/camera/exposure.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
-import { buildWorld, type WorldFrame } from '../../../core/world/world.ts';
+import { buildWorld, type WorldFrame, type WorldLight } from '../../../core/world/world.ts';
 import { onePassSetup } from '../../core/support/scenes.ts';
 
 const setup = onePassSetup({
@@ -14,9 +14,9 @@ const frame = buildWorld(setup, setup.schemes[0] as Setup['schemes'][number]).fr
 
 describe('byDay', () => {
   it('puts level 18 % ground 1.5 stops under mid-grey whatever the exposure (E rho / pi; 1e-9 stops)', () => {
-    const [light] = byDay(frame).lights;
-    const [lux] = light?.strength as [number, number, number];
-    const luminanceSeconds = (lux * 0.18 * (light?.seconds ?? 0)) / Math.PI;
+    const [light] = byDay(frame).lights as unknown as [WorldLight];
+    const [lux] = light.strength;
+    const luminanceSeconds = (lux * 0.18 * light.seconds) / Math.PI;
     expect(stopsFromMidGrey(luminanceSeconds, frame.exposure)).toBeCloseTo(-1.5, 9);
   });
 
