@@ -1,41 +1,43 @@
-import {
-  composeRigid,
-  type Mesh,
-  type Rigid,
-  rigidFromTurns,
-  transformDirection,
-  transformPoint,
-} from '../geometry/mesh.ts';
+import { composeRigid, type Mesh, type Rigid, rigidFromTurns } from '../geometry/mesh.ts';
 import type { Vec3 } from '../geometry/vec.ts';
+import { type ScanMesh, scanMesh } from '../scan/scan-mesh.ts';
 import type { Part, PartOf, Position, Scan, Subject } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { worldFromDocument } from './axes.ts';
 import { localMesh } from './local-mesh.ts';
 
 /** A mesh moved and turned. */
-export const placeMesh = (mesh: Mesh, worldFromLocal: Rigid): Mesh => {
-  const positions = new Float64Array(mesh.positions.length);
-  const normals = new Float64Array(mesh.normals.length);
-  const triple = (a: Float64Array, i: number): Vec3 => [a[i] as number, a[i + 1] as number, a[i + 2] as number];
-  for (let i = 0; i < positions.length; i += 3) {
-    positions.set(transformPoint(worldFromLocal, triple(mesh.positions, i)), i);
-    normals.set(transformDirection(worldFromLocal, triple(mesh.normals, i)), i);
-  }
-  return { positions, normals };
+export const placeMesh = (mesh: Mesh, { x, y, z, origin }: Rigid): Mesh => {
+  const turned = (from: Float64Array, [ox, oy, oz]: Vec3): Float64Array => {
+    const to = new Float64Array(from.length);
+    for (let i = 0; i < from.length; i += 3) {
+      const [a, b, c] = [from[i] as number, from[i + 1] as number, from[i + 2] as number];
+      to[i] = x[0] * a + y[0] * b + z[0] * c + ox;
+      to[i + 1] = x[1] * a + y[1] * b + z[1] * c + oy;
+      to[i + 2] = x[2] * a + y[2] * b + z[2] * c + oz;
+    }
+    return to;
+  };
+  return { positions: turned(mesh.positions, origin), normals: turned(mesh.normals, [0, 0, 0]) };
 };
 
 /** Meshes of parts, kept as long as the part itself: moving a subject makes none of them again. */
 const localMeshes = new WeakMap<Part, Mesh>();
 
-/** Waits for `core/scan`. */
-const scanOfPart = (_part: PartOf<'scan'>, _scans: readonly Scan[]): { mesh: Mesh; tints: Float32Array | null } => {
-  throw new Error('scans are not unpacked yet');
+/** The scan that a part shows; `checkReferences` has seen that it is there. */
+const scanOfPart = ({ scanId }: PartOf<'scan'>, scans: readonly Scan[]): ScanMesh =>
+  scanMesh(scans.find(({ id }) => id === scanId) as Scan);
+
+/** Triangles of a scan at a part's scale. */
+const scaledScan = (part: PartOf<'scan'>, scans: readonly Scan[]): Mesh => {
+  const { mesh } = scanOfPart(part, scans);
+  return part.scale === 1 ? mesh : { ...mesh, positions: mesh.positions.map((v) => v * part.scale) };
 };
 
 const localMeshOf = (part: Part, scans: readonly Scan[]): Mesh => {
   const known = localMeshes.get(part);
   if (known) return known;
-  const mesh = part.kind === 'scan' ? scanOfPart(part, scans).mesh : localMesh(part);
+  const mesh = part.kind === 'scan' ? scaledScan(part, scans) : localMesh(part);
   localMeshes.set(part, mesh);
   return mesh;
 };

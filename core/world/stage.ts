@@ -46,6 +46,7 @@ interface Making {
 
 const makings = new WeakMap<Stage, Making>();
 const bareGround = groundMesh();
+const noScans: readonly Scan[] = [];
 let stageCount = 0;
 
 /**
@@ -57,7 +58,7 @@ let stageCount = 0;
 export const buildStage = (
   ground: Ground,
   subjects: readonly Subject[],
-  scans: readonly Scan[] = [],
+  scans: readonly Scan[] = noScans,
   before: Stage | null = null,
 ): Stage => {
   const making = before && makings.get(before);

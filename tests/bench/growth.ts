@@ -4,7 +4,7 @@ import { add, normalize, scale, sub, type Vec3 } from '../../core/geometry/vec.t
 import { buildWorld, type World } from '../../core/world/world.ts';
 import type { SampleTimes } from '../browser/harness/bench-growth.ts';
 import type { Harness } from '../browser/harness/main.ts';
-import { type Growth, pebbleSetup } from './pebble-setup.ts';
+import { type Growth, pebbleSetup } from '../core/support/pebble-setup.ts';
 
 /** Rays a second in Node. */
 export interface RayRates {

@@ -1,7 +1,7 @@
 import { buildRayTree, type RayTree } from '../../core/geometry/ray-tree.ts';
 import { refitRayTree } from '../../core/geometry/refit-ray-tree.ts';
 import { buildStage } from '../../core/world/stage.ts';
-import { pebbleSetup } from './pebble-setup.ts';
+import { pebbleSetup } from '../core/support/pebble-setup.ts';
 
 /** Times in milliseconds, least of several rounds. */
 export interface TreeTimes {

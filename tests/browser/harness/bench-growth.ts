@@ -1,7 +1,7 @@
 import type { WebGLRenderer } from 'three';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { buildWorld, type Source, type World } from '../../../core/world/world.ts';
-import { type Growth, pebbleSetup } from '../../bench/pebble-setup.ts';
+import { type Growth, pebbleSetup } from '../../core/support/pebble-setup.ts';
 
 /** Times in milliseconds of one sample, least of several rounds; rounds of all scenes take turns within one run. */
 export interface SampleTimes {

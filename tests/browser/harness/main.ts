@@ -7,7 +7,7 @@ import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
 import { layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
-import type { Growth } from '../../bench/pebble-setup.ts';
+import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
 import { benchSweep } from './bench-sweep.ts';

@@ -1,11 +1,11 @@
-import { validateSetup } from '../../core/setup/parse-setup.ts';
-import type { Setup } from '../../core/setup/schema/setup.ts';
+import { validateSetup } from '../../../core/setup/parse-setup.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 
 /** What grows: pebbles of one size that come to lie ever closer, or a ground always as full, of ever finer pebbles. */
 export type Growth = 'finer' | 'closer';
 
-/** Pebbles are icosahedra. */
-export const trianglesPerPebble = 20;
+/** Triangles of a pebble, in the mean: one in eight is drawn rounder than the rest. */
+const trianglesPerPebble = 27.5;
 
 /**
  * Ground filled with pebbles all over the picture, a ball and a post on it, one low lamp from the side.
@@ -14,15 +14,15 @@ export const trianglesPerPebble = 20;
  */
 export const pebbleSetup = (triangles: number, growth: Growth): Setup => {
   const count = Math.round(triangles / trianglesPerPebble);
-  // a third of the ground is covered by 1,500 of 0.05 to 0.4 m; as much by ten times as many, each a tenth in area
-  const scale = growth === 'finer' ? Math.sqrt(1500 / count) : Math.sqrt(0.1);
+  // a quarter of the ground is covered by 1,100 of 0.05 to 0.4 m; as much by ten times as many, each a tenth in area
+  const scale = growth === 'finer' ? Math.sqrt(1100 / count) : Math.sqrt(0.1);
   const heightMetres = [0.05 * scale, 0.4 * scale];
   return validateSetup({
     format: 'lampfall-setup',
     version: 1,
     id: 'pebbles',
     name: 'Pebbles',
-    ground: { relief: [{ kind: 'stones', count, heightMetres, centre: [0, 9], radiusMetres: 10, seed: 7 }] },
+    ground: { relief: [{ kind: 'pebbles', count, heightMetres, centre: [0, 9], radiusMetres: 10, seed: 7 }] },
     subjects: [
       {
         id: 'post',
