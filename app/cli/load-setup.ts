@@ -1,7 +1,8 @@
 import { readFileSync, statSync } from 'node:fs';
-import { maxSetupBytes, parseSetup } from '../../core/setup/parse-setup.ts';
+import { readSetup } from '../../core/scan/read-setup.ts';
 import type { Setup } from '../../core/setup/schema/setup.ts';
 import { SetupError } from '../../core/setup/setup-error.ts';
+import { maxFileBytes } from '../../core/setup/setup-size.ts';
 import { CommandError, refusalOf } from './command.ts';
 
 const readBytes = (file: string): Uint8Array => {
@@ -10,9 +11,9 @@ const readBytes = (file: string): Uint8Array => {
     if (stat.isDirectory()) throw new CommandError(`${file}: is a folder; a setup file is needed`);
     // a device or a pipe may never end
     if (!stat.isFile()) throw new CommandError(`${file}: is not a plain file`);
-    if (stat.size > maxSetupBytes)
+    if (stat.size > maxFileBytes)
       throw new CommandError(
-        `${file}: the file has ${(stat.size / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`,
+        `${file}: the file has ${(stat.size / 1e6).toFixed(1)} MB; at most ${maxFileBytes / 1e6} MB are read`,
       );
     return readFileSync(file);
   } catch (error) {
@@ -32,7 +33,7 @@ const decode = (file: string, bytes: Uint8Array): string => {
 export const loadSetup = (file: string): Setup => {
   const text = decode(file, readBytes(file));
   try {
-    return parseSetup(text);
+    return readSetup(text);
   } catch (error) {
     throw error instanceof SetupError ? new CommandError(`${file}: ${error.message}`) : error;
   }

@@ -4,9 +4,7 @@ import { migrateSetup } from './migrate.ts';
 import { checkReferences } from './references.ts';
 import { type Setup, setupSchema } from './schema/setup.ts';
 import { SetupError } from './setup-error.ts';
-
-/** Largest setup text that is read, in bytes of UTF-8. */
-export const maxSetupBytes = 5_000_000;
+import { sizeFault } from './setup-size.ts';
 
 const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
@@ -18,13 +16,8 @@ const isRecord = (value: unknown): value is Record<string, unknown> =>
  * @throws SetupError naming the line or field and what was expected; nothing else
  */
 export const parseSetup = (text: string): Setup => {
-  const bytes = text.length > maxSetupBytes ? text.length : new TextEncoder().encode(text).length;
-  if (bytes > maxSetupBytes)
-    throw new SetupError(
-      'size',
-      '',
-      `the file has ${(bytes / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`,
-    );
+  const tooLong = sizeFault(text);
+  if (tooLong) throw new SetupError('size', '', tooLong);
   return validateSetup(parseJson(text.replace(/^\ufeff/, '')));
 };
 

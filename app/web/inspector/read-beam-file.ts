@@ -1,7 +1,7 @@
 import { Lm63Error } from '../../../core/photometry/lm63/lm63-error.ts';
 import { maxLm63Characters, parseLm63 } from '../../../core/photometry/lm63/parse-lm63.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
-import { maxSetupBytes } from '../../../core/setup/parse-setup.ts';
+import { maxSetupBytes, sizeFault } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
 import { maxMeasuredBeams, setBeamFromFile } from '../state/edits/lamp-edits.ts';
 import { BeamRefused, beamFromFile } from './beam-from-file.ts';
@@ -29,7 +29,7 @@ export const readBeamFile = async (file: File, lampId: string): Promise<void> =>
     if (after === before)
       return refuse(`The setup’s lamps use ${maxMeasuredBeams} measured beams, as many as it takes`);
     // what could not be opened again must not be made
-    if (new Blob([formatSetup(after)]).size > maxSetupBytes)
+    if (sizeFault(formatSetup(after)))
       return refuse(`With it the setup would have more than ${maxSetupBytes / 1e6} MB and could not be opened again`);
     edit((setup) => setBeamFromFile(setup, lampId, beam));
     // how a lamp hangs is not known here

@@ -1,5 +1,6 @@
-import { maxSetupBytes, parseSetup } from '../../../core/setup/parse-setup.ts';
+import { readSetup } from '../../../core/scan/read-setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
+import { maxFileBytes } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
 import { openNewest } from './open-newest.ts';
 
@@ -8,12 +9,12 @@ export const openFile = async (file: File): Promise<void> => {
   const { tell } = useApp.getState();
   const refuse = (why: string) =>
     tell({ tone: 'problem', text: `${file.name} was not opened. ${why}. Your present setup is unchanged.` });
-  if (file.size > maxSetupBytes)
-    return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${maxSetupBytes / 1e6} MB are read`);
+  if (file.size > maxFileBytes)
+    return refuse(`It has ${(file.size / 1e6).toFixed(1)} MB; at most ${maxFileBytes / 1e6} MB are read`);
   let text = '';
   const load = async () => {
     text = await file.text();
-    return parseSetup(text);
+    return readSetup(text);
   };
   try {
     if (await openNewest(load)) tell({ tone: 'done', text: `Opened ${file.name}` });

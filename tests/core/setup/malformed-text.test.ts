@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { maxSetupBytes, parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
+import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
+import { maxFileBytes, maxSetupBytes } from '../../../core/setup/setup-size.ts';
 import { changed, errorOf, expectError, goodSetup, type MalformedCase } from './good-setup.ts';
 
 const text = () => JSON.stringify(goodSetup());
@@ -112,6 +113,20 @@ const cases: readonly MalformedCase[] = [
     'at most 80',
   ],
   ['one byte more than 5 MB', () => text().padEnd(maxSetupBytes + 1), 'size', '', 'has 5.0 MB; at most 5 MB'],
+  [
+    'one byte more than 40 MB of data',
+    () => `"data": "${'A'.repeat(maxFileBytes - 9)}"`,
+    'size',
+    '',
+    'has 40.0 MB; at most 40 MB',
+  ],
+  [
+    'a scan’s data and 5 MB besides',
+    () => `"data": "${'A'.repeat(1000)}"`.padEnd(maxSetupBytes + 1012),
+    'size',
+    '',
+    'has 5.0 MB without its scans; at most 5 MB',
+  ],
   [
     '5 MB in letters of two bytes',
     () =>

@@ -1,0 +1,29 @@
+/** Largest setup text that is read, in bytes of UTF-8, without the data of its scans. */
+export const maxSetupBytes = 5_000_000;
+
+/** Largest file with its scans, in bytes. */
+export const maxFileBytes = 40_000_000;
+
+const scanData = /"data"\s*:\s*"[A-Za-z0-9+/]*={0,2}"/g;
+
+const bytesOf = (text: string): number =>
+  text.length > maxFileBytes ? text.length : new TextEncoder().encode(text).length;
+
+const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
+
+/**
+ * Why a setup text is too long to be read, or null. Looks at the letters only, so that nothing long is parsed in vain.
+ *
+ * @returns a sentence part: "the file has 6.0 MB; at most 5 MB are read"
+ */
+export const sizeFault = (text: string): string | null => {
+  const bytes = bytesOf(text);
+  if (bytes > maxFileBytes) return `the file has ${megabytes(bytes)} MB; at most ${maxFileBytes / 1e6} MB are read`;
+  if (bytes <= maxSetupBytes) return null;
+  let ofScans = 0;
+  for (const [data] of text.matchAll(scanData)) ofScans += data.length;
+  const rest = bytes - ofScans;
+  if (rest <= maxSetupBytes) return null;
+  const without = ofScans > 0 ? ' without its scans' : '';
+  return `the file has ${megabytes(rest)} MB${without}; at most ${maxSetupBytes / 1e6} MB are read`;
+};
