@@ -62,7 +62,7 @@ const limbTo = (shoulder: Vec3, elbowAlong: Vec3, wristAlong: Vec3) => {
   return { elbow, wrist, fingertips: add(wrist, scale(normalize(wristAlong), hand)) };
 };
 
-const hanging = (shoulder: Vec3, side: number) => limbTo(shoulder, [side * 0.16, 0.02, -1], [side * 0.05, -0.16, -1]);
+const hanging = (shoulder: Vec3, side: number) => limbTo(shoulder, [side * 0.13, 0.03, -1], [side * 0.05, -0.16, -1]);
 
 const standing = (pointing: number | null): Joints => {
   const hipMiddle: Vec3 = [0, 0, hipUp];
