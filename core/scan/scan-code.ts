@@ -36,7 +36,8 @@ const boxOf = ([east, north, up]: PackedScan['sizeMetres']) => ({
   size: [east, up, north] as const,
 });
 
-const sizeOf = (positions: Float64Array): [number, number, number] => {
+/** Size of the box round corners in world axes, in the document's order: [east to west, north to south, height]. */
+export const scanSizeMetres = (positions: Float64Array): [number, number, number] => {
   const low = [Infinity, Infinity, Infinity];
   const high = [-Infinity, -Infinity, -Infinity];
   for (let i = 0; i < positions.length; i++) {
@@ -86,7 +87,7 @@ const gather = <T extends Uint8Array | Uint16Array>(triples: T, rows: Uint32Arra
  * @throws ScanDataError when no triangle is left
  */
 export const encodeScan = ({ positions, indices, colours }: ScanTriangles): PackedScan => {
-  const sizeMetres = sizeOf(positions);
+  const sizeMetres = scanSizeMetres(positions);
   const { low, size } = boxOf(sizeMetres);
   const onSteps = new Uint16Array(positions.length);
   for (let i = 0; i < positions.length; i++) {

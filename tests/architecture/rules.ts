@@ -13,7 +13,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   photometry: ['units', 'colour', 'geometry'],
   camera: ['units', 'geometry'],
   sky: ['units'],
-  scan: ['units', 'geometry'],
+  scan: ['units', 'geometry', 'setup'],
   setup: ['units'],
   world: worldSees,
   trace: traceSees,
@@ -34,7 +34,7 @@ interface WebPart {
 }
 const webParts: Readonly<Record<string, WebPart>> = {
   render: { folders: [], packages: ['three'], assets: false },
-  state: { folders: ['workers'], packages: ['zustand'], assets: true },
+  state: { folders: ['workers', 'scans'], packages: ['zustand'], assets: true },
   ui: { folders: [], packages: ['react', 'react-dom'], assets: false },
   picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
   sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
