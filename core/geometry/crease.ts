@@ -9,16 +9,26 @@ const manyFaces = 256;
 /** A corner normal leans from its own face so far that this cosine is left, at most; farther would turn light off. */
 const leastCosine = 0.1;
 
-/** Unit normals of the faces, three numbers a triangle (zero where a triangle has no area), and the angle at each corner. */
-const facesOf = (positions: Float64Array): { readonly normals: Float64Array; readonly angles: Float64Array } => {
+interface Faces {
+  /** Unit normals, three numbers a triangle; zero where a triangle has no area. */
+  readonly normals: Float64Array;
+  /** The angle at each corner, radians. */
+  readonly angles: Float64Array;
+}
+
+const facesOf = (positions: Float64Array): Faces => {
   const count = positions.length / 9;
   const normals = new Float64Array(count * 3);
   const angles = new Float64Array(count * 3);
-  const p = (i: number) => positions[i] as number;
   for (let t = 0; t < count; t++) {
     const i = 9 * t;
-    const [ux, uy, uz] = [p(i + 3) - p(i), p(i + 4) - p(i + 1), p(i + 5) - p(i + 2)];
-    const [vx, vy, vz] = [p(i + 6) - p(i), p(i + 7) - p(i + 1), p(i + 8) - p(i + 2)];
+    const [ax, ay, az] = [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
+    const ux = (positions[i + 3] as number) - ax;
+    const uy = (positions[i + 4] as number) - ay;
+    const uz = (positions[i + 5] as number) - az;
+    const vx = (positions[i + 6] as number) - ax;
+    const vy = (positions[i + 7] as number) - ay;
+    const vz = (positions[i + 8] as number) - az;
     const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
     const twiceArea = Math.sqrt(x * x + y * y + z * z);
     if (!(twiceArea > 0)) continue;
@@ -73,61 +83,101 @@ export const creasedNormals = (
   creaseRadians: number,
   places: Pick<Welded, 'groupOfCorner' | 'groupCount'> = weldCorners(positions, sameMetres),
 ): Float64Array => {
-  const { normals: faces, angles } = facesOf(positions);
+  const faces = facesOf(positions);
   const { start, corners } = cornersOfPlaces(places);
   const out = new Float64Array(positions.length);
   // a hair more than the angle, so that flat neighbours count at 0
   const least = Math.cos(Math.min(creaseRadians, Math.PI)) - 1e-9;
-  const n = (i: number) => faces[i] as number;
-  /** Adds up the faces of corners `from` to `to` that lie within the angle of one direction; of all where there is none. */
-  const sum = new Float64Array(3);
-  const gather = (from: number, to: number, x: number, y: number, z: number, bound: number) => {
-    sum.fill(0);
-    for (let k = from; k < to; k++) {
-      const corner = corners[k] as number;
-      const f = 3 * Math.floor(corner / 3);
-      if (n(f) * x + n(f + 1) * y + n(f + 2) * z < bound) continue;
-      const weight = angles[corner] as number;
-      sum[0] = (sum[0] as number) + weight * n(f);
-      sum[1] = (sum[1] as number) + weight * n(f + 1);
-      sum[2] = (sum[2] as number) + weight * n(f + 2);
-    }
-  };
   for (let g = 0; g < places.groupCount; g++) {
     const [from, to] = [start[g] as number, start[g + 1] as number];
-    const many = to - from > manyFaces;
-    if (many) gather(from, to, 0, 0, 0, -1);
-    const [mx, my, mz] = sum as unknown as [number, number, number];
-    const meanLength = Math.hypot(mx, my, mz) || 1;
-    for (let k = from; k < to; k++) {
-      const corner = corners[k] as number;
-      const f = 3 * Math.floor(corner / 3);
-      const [x, y, z] = [n(f), n(f + 1), n(f + 2)];
-      if (!many) gather(from, to, x, y, z, x === 0 && y === 0 && z === 0 ? -2 : least);
-      else if ((mx * x + my * y + mz * z) / meanLength >= least) sum.set([mx, my, mz]);
-      else sum.set([x, y, z]);
-      setUnit(out, corner * 3, sum, x, y, z);
-    }
+    if (to - from > manyFaces) fillByMean(out, faces, corners, from, to, least);
+    else fillByNeighbours(out, faces, corners, from, to, least);
   }
   return out;
 };
 
+/** Gives each corner of a place the mean of the faces there that lie within the crease angle of its own; of all where its own has no area. */
+const fillByNeighbours = (
+  out: Float64Array,
+  { normals, angles }: Faces,
+  corners: Int32Array,
+  from: number,
+  to: number,
+  least: number,
+): void => {
+  for (let k = from; k < to; k++) {
+    const corner = corners[k] as number;
+    const f = corner - (corner % 3);
+    const [x, y, z] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
+    const bound = x === 0 && y === 0 && z === 0 ? -2 : least;
+    let [sx, sy, sz] = [0, 0, 0];
+    for (let j = from; j < to; j++) {
+      const other = corners[j] as number;
+      const o = other - (other % 3);
+      const [ox, oy, oz] = [normals[o] as number, normals[o + 1] as number, normals[o + 2] as number];
+      if (ox * x + oy * y + oz * z < bound) continue;
+      const weight = angles[other] as number;
+      sx += weight * ox;
+      sy += weight * oy;
+      sz += weight * oz;
+    }
+    setUnit(out, corner * 3, sx, sy, sz, x, y, z);
+  }
+};
+
+/** The same where very many faces meet: each is held against the mean of all. */
+const fillByMean = (
+  out: Float64Array,
+  { normals, angles }: Faces,
+  corners: Int32Array,
+  from: number,
+  to: number,
+  least: number,
+): void => {
+  let [sx, sy, sz] = [0, 0, 0];
+  for (let k = from; k < to; k++) {
+    const corner = corners[k] as number;
+    const f = corner - (corner % 3);
+    const weight = angles[corner] as number;
+    sx += weight * (normals[f] as number);
+    sy += weight * (normals[f + 1] as number);
+    sz += weight * (normals[f + 2] as number);
+  }
+  const length = Math.sqrt(sx * sx + sy * sy + sz * sz);
+  for (let k = from; k < to; k++) {
+    const corner = corners[k] as number;
+    const f = corner - (corner % 3);
+    const [x, y, z] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
+    const isWithin = (x === 0 && y === 0 && z === 0) || sx * x + sy * y + sz * z >= least * length;
+    if (isWithin) setUnit(out, corner * 3, sx, sy, sz, x, y, z);
+    else setUnit(out, corner * 3, x, y, z, x, y, z);
+  }
+};
+
 /** Writes a direction at length 1, pulled toward its face where it leans from it too far. */
-const setUnit = (out: Float64Array, at: number, v: Float64Array, fx: number, fy: number, fz: number): void => {
-  let [x, y, z] = v as unknown as [number, number, number];
-  const length = Math.sqrt(x * x + y * y + z * z);
-  if (length > 1e-12) [x, y, z] = [x / length, y / length, z / length];
-  else [x, y, z] = [fx, fy, fz];
+const setUnit = (
+  out: Float64Array,
+  at: number,
+  vx: number,
+  vy: number,
+  vz: number,
+  fx: number,
+  fy: number,
+  fz: number,
+): void => {
+  const length = Math.sqrt(vx * vx + vy * vy + vz * vz);
+  const hasSum = length > 1e-12;
+  let [x, y, z] = hasSum ? [vx / length, vy / length, vz / length] : [fx, fy, fz];
   const cosine = x * fx + y * fy + z * fz;
   const hasFace = fx !== 0 || fy !== 0 || fz !== 0;
   if (hasFace && cosine < leastCosine) {
     const pull = leastCosine - cosine;
-    [x, y, z] = [x + pull * fx, y + pull * fy, z + pull * fz];
+    x += pull * fx;
+    y += pull * fy;
+    z += pull * fz;
   }
   const scale = Math.sqrt(x * x + y * y + z * z);
-  if (scale > 0) {
-    out[at] = x / scale;
-    out[at + 1] = y / scale;
-    out[at + 2] = z / scale;
-  } else out[at + 1] = 1;
+  out[at] = scale > 0 ? x / scale : 0;
+  out[at + 1] = scale > 0 ? y / scale : 1;
+  out[at + 2] = scale > 0 ? z / scale : 0;
 };

@@ -17,6 +17,26 @@ const isBadEdge = (from: Point2, to: Point2, left: Point2, right: Point2): boole
   return sinLeft * cosRight + cosLeft * sinRight < -1e-9 * scale;
 };
 
+/** The next edge round the same triangle; edge e runs from corner e to corner `next(e)`. */
+const next = (edge: number): number => (edge % 3 === 2 ? edge - 2 : edge + 1);
+
+/** For each edge the one that runs the other way, or -1 on the rim. */
+const twinsOf = (corners: readonly number[], pointCount: number): Int32Array => {
+  const twins = new Int32Array(corners.length).fill(-1);
+  const open = new Map<number, number>();
+  for (let edge = 0; edge < corners.length; edge++) {
+    const [from, to] = [corners[edge] as number, corners[next(edge)] as number];
+    const twin = open.get(to * pointCount + from);
+    if (twin === undefined) open.set(from * pointCount + to, edge);
+    else {
+      twins[edge] = twin;
+      twins[twin] = edge;
+      open.delete(to * pointCount + from);
+    }
+  }
+  return twins;
+};
+
 /** Most rounds of flips; each round looks at every edge once. */
 const mostRounds = 24;
 
@@ -27,42 +47,37 @@ const mostRounds = 24;
  * @param triangles three point numbers a triangle, counter-clockwise; each edge at most once in each direction
  */
 export const improveTriangles = (points: readonly Point2[], triangles: readonly number[]): number[] => {
-  const out = [...triangles];
-  const count = points.length;
-  const at = (i: number) => points[i] as Point2;
-  /** Directed edge -> place in `out` of its first corner. */
-  const edges = new Map<number, number>();
-  const cornerAt = (place: number, step: number) => out[place - (place % 3) + (((place % 3) + step) % 3)] as number;
-  const note = (triangle: number) => {
-    for (let k = 0; k < 3; k++)
-      edges.set(cornerAt(3 * triangle + k, 0) * count + cornerAt(3 * triangle + k, 1), 3 * triangle + k);
+  const corners = [...triangles];
+  const twins = twinsOf(corners, points.length);
+  const corner = (edge: number) => corners[edge] as number;
+  const point = (edge: number) => points[corner(edge)] as Point2;
+  const pair = (a: number, b: number) => {
+    if (a >= 0) twins[a] = b;
+    if (b >= 0) twins[b] = a;
   };
-  const forget = (triangle: number) => {
-    for (let k = 0; k < 3; k++) edges.delete(cornerAt(3 * triangle + k, 0) * count + cornerAt(3 * triangle + k, 1));
-  };
-  for (let t = 0; t < out.length / 3; t++) note(t);
-  const flip = (place: number): boolean => {
-    const [from, to, left] = [cornerAt(place, 0), cornerAt(place, 1), cornerAt(place, 2)];
-    const twin = edges.get(to * count + from);
-    if (twin === undefined) return false;
-    const right = cornerAt(twin, 2);
-    if (left === right || edges.has(left * count + right) || edges.has(right * count + left)) return false;
-    if (!isBadEdge(at(from), at(to), at(left), at(right))) return false;
+  const flip = (edge: number): boolean => {
+    const twin = twins[edge] as number;
+    if (twin < 0) return false;
+    // the two triangles: from, to, left and to, from, right
+    const [toLeft, leftFrom] = [next(edge), next(next(edge))];
+    const [fromRight, rightTo] = [next(twin), next(next(twin))];
+    const [from, to, left, right] = [point(edge), point(twin), point(leftFrom), point(rightTo)];
+    if (!isBadEdge(from, to, left, right)) return false;
     // the four corners must make a convex figure, else the new triangles would overlap
-    if (cross(at(left), at(from), at(right)) <= 0 || cross(at(right), at(to), at(left)) <= 0) return false;
-    const [one, two] = [Math.floor(place / 3), Math.floor(twin / 3)];
-    forget(one);
-    forget(two);
-    out.splice(3 * one, 3, left, from, right);
-    out.splice(3 * two, 3, right, to, left);
-    note(one);
-    note(two);
+    if (cross(left, from, right) <= 0 || cross(right, to, left) <= 0) return false;
+    // they become from, right, left and to, left, right
+    const [outerLeft, outerRight] = [twins[toLeft] as number, twins[fromRight] as number];
+    corners[toLeft] = corner(rightTo);
+    corners[fromRight] = corner(leftFrom);
+    pair(edge, outerRight);
+    pair(twin, outerLeft);
+    pair(toLeft, fromRight);
     return true;
   };
   for (let round = 0; round < mostRounds; round++) {
     let flips = 0;
-    for (let place = 0; place < out.length; place++) if (flip(place)) flips++;
+    for (let edge = 0; edge < corners.length; edge++) if (flip(edge)) flips++;
     if (flips === 0) break;
   }
-  return out;
+  return corners;
 };

@@ -17,6 +17,14 @@ const gradientAt = (i: number, j: number, k: number, seed: number): number => {
   return ((h ^ (h >>> 16)) >>> 0) % 12;
 };
 
+/** Height at a place of the plane through a corner of the lattice, x, y and z from that corner. */
+const slope = (i: number, j: number, k: number, x: number, y: number, z: number, seed: number): number => {
+  const g = 3 * gradientAt(i, j, k, seed);
+  return (gradients[g] as number) * x + (gradients[g + 1] as number) * y + (gradients[g + 2] as number) * z;
+};
+
+const mix = (a: number, b: number, t: number): number => a + t * (b - a);
+
 const ease = (t: number): number => t * t * t * (t * (t * 6 - 15) + 10);
 
 /** Gradient noise on a lattice of unit cells (K. Perlin 2002, Improving noise). */
@@ -24,21 +32,17 @@ const gradientNoise = (x: number, y: number, z: number, seed: number): number =>
   const [i, j, k] = [Math.floor(x), Math.floor(y), Math.floor(z)];
   const [fx, fy, fz] = [x - i, y - j, z - k];
   const [u, v, w] = [ease(fx), ease(fy), ease(fz)];
-  const slope = (di: number, dj: number, dk: number): number => {
-    const g = 3 * gradientAt(i + di, j + dj, k + dk, seed);
-    return (
-      (gradients[g] as number) * (fx - di) +
-      (gradients[g + 1] as number) * (fy - dj) +
-      (gradients[g + 2] as number) * (fz - dk)
-    );
-  };
-  const alongX = (dj: number, dk: number) => {
-    const a = slope(0, dj, dk);
-    return a + u * (slope(1, dj, dk) - a);
-  };
-  const low = alongX(0, 0) + v * (alongX(1, 0) - alongX(0, 0));
-  const high = alongX(0, 1) + v * (alongX(1, 1) - alongX(0, 1));
-  return low + w * (high - low);
+  const a = slope(i, j, k, fx, fy, fz, seed);
+  const b = slope(i + 1, j, k, fx - 1, fy, fz, seed);
+  const c = slope(i, j + 1, k, fx, fy - 1, fz, seed);
+  const d = slope(i + 1, j + 1, k, fx - 1, fy - 1, fz, seed);
+  const e = slope(i, j, k + 1, fx, fy, fz - 1, seed);
+  const f = slope(i + 1, j, k + 1, fx - 1, fy, fz - 1, seed);
+  const g = slope(i, j + 1, k + 1, fx, fy - 1, fz - 1, seed);
+  const h = slope(i + 1, j + 1, k + 1, fx - 1, fy - 1, fz - 1, seed);
+  const low = mix(mix(a, b, u), mix(c, d, u), v);
+  const high = mix(mix(e, f, u), mix(g, h, u), v);
+  return mix(low, high, w);
 };
 
 /** Cells of the lattice per bump, so that like places of neighbouring bumps lie about `sizeMetres` apart (measured in the test). */

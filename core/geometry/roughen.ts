@@ -10,18 +10,26 @@ export interface Rough {
   readonly seed: number;
 }
 
+const addTo = (sums: Float64Array, at: number, x: number, y: number, z: number): void => {
+  sums[at] = (sums[at] as number) + x;
+  sums[at + 1] = (sums[at + 1] as number) + y;
+  sums[at + 2] = (sums[at + 2] as number) + z;
+};
+
 /** Mean direction out of the surface at each corner, weighted by the area of the triangles there. */
 const outwardDirections = ({ places, triangles }: Skin): Float64Array => {
   const out = new Float64Array(places.length);
-  const p = (corner: number, axis: number) => places[3 * corner + axis] as number;
   for (let t = 0; t < triangles.length; t += 3) {
-    const [a, b, c] = [triangles[t] as number, triangles[t + 1] as number, triangles[t + 2] as number];
-    const [ux, uy, uz] = [p(b, 0) - p(a, 0), p(b, 1) - p(a, 1), p(b, 2) - p(a, 2)];
-    const [vx, vy, vz] = [p(c, 0) - p(a, 0), p(c, 1) - p(a, 1), p(c, 2) - p(a, 2)];
-    const normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx] as const;
-    for (const corner of [a, b, c])
-      for (let axis = 0; axis < 3; axis++)
-        out[3 * corner + axis] = (out[3 * corner + axis] as number) + (normal[axis] as number);
+    const a = 3 * (triangles[t] as number);
+    const b = 3 * (triangles[t + 1] as number);
+    const c = 3 * (triangles[t + 2] as number);
+    const [ax, ay, az] = [places[a] as number, places[a + 1] as number, places[a + 2] as number];
+    const [ux, uy, uz] = [(places[b] as number) - ax, (places[b + 1] as number) - ay, (places[b + 2] as number) - az];
+    const [vx, vy, vz] = [(places[c] as number) - ax, (places[c + 1] as number) - ay, (places[c + 2] as number) - az];
+    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+    addTo(out, a, x, y, z);
+    addTo(out, b, x, y, z);
+    addTo(out, c, x, y, z);
   }
   toUnits(out);
   return out;
@@ -45,14 +53,17 @@ const fannedOut = (directions: Float64Array, triangles: Uint32Array, times: numb
     const to = from.slice();
     for (let t = 0; t < triangles.length; t += 3)
       for (let k = 0; k < 3; k++) {
-        const [a, b] = [3 * (triangles[t + k] as number), 3 * (triangles[t + ((k + 1) % 3)] as number)];
-        for (let axis = 0; axis < 3; axis++) to[a + axis] = (to[a + axis] as number) + (from[b + axis] as number);
+        const b = 3 * (triangles[t + ((k + 1) % 3)] as number);
+        addTo(to, 3 * (triangles[t + k] as number), from[b] as number, from[b + 1] as number, from[b + 2] as number);
       }
     toUnits(to);
     from = to;
   }
   return from;
 };
+
+/** Faces of an uneven surface that meet at more than this are an edge of the rock, not a bump. */
+export const roughCreaseRadians = Math.PI / 3;
 
 /** Higher bumps than this share of their size would fold over. */
 const steepest = 0.5;

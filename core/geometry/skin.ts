@@ -35,7 +35,7 @@ export class SkinBuilder {
   }
 
   build(): Skin {
-    return { places: Float64Array.from(this.places), triangles: Uint32Array.from(this.triangles) };
+    return { places: new Float64Array(this.places), triangles: new Uint32Array(this.triangles) };
   }
 }
 

@@ -89,55 +89,65 @@ const between = (a: Point2, b: Point2, p: Point2): boolean =>
  * triangle's edge passes through a corner; every ring that does not meet itself has one (Meisters 1975).
  */
 const clipEars = (points: readonly Point2[], ring: readonly number[]): number[] => {
+  const size = ring.length;
   const triangles: number[] = [];
-  let rest = [...ring];
-  const at = (i: number) => points[i] as Point2;
-  const turnAt = (k: number): number =>
-    turnOf(
-      at(rest[(k + rest.length - 1) % rest.length] as number),
-      at(rest[k] as number),
-      at(rest[(k + 1) % rest.length] as number),
-    );
-  let turns = rest.map((_, k) => turnAt(k));
-  /** Where the search for the next ear begins: after the last one, so that cuts go round and stay short. */
-  let from = 0;
+  const after = Int32Array.from(ring, (_, k) => (k + 1) % size);
+  const before = Int32Array.from(ring, (_, k) => (k + size - 1) % size);
+  const at = (k: number) => points[ring[k] as number] as Point2;
+  const turnAt = (k: number): number => turnOf(at(before[k] as number), at(k), at(after[k] as number));
+  const turns = Float64Array.from(ring, (_, k) => turnAt(k));
+  // only a corner that does not stand out can lie in an ear; cutting makes some stand out and none the contrary
+  const inward = ring.map((_, k) => k).filter((k) => (turns[k] as number) <= 0);
   const isEar = (k: number): boolean => {
     if ((turns[k] as number) <= 0) return false;
-    const [ia, ib, ic] = [k + rest.length - 1, k, k + 1].map((j) => rest[j % rest.length] as number) as [
-      number,
-      number,
-      number,
-    ];
-    const [a, b, c] = [at(ia), at(ib), at(ic)];
+    const [ka, kc] = [before[k] as number, after[k] as number];
+    const [ia, ib, ic] = [ring[ka], ring[k], ring[kc]];
+    const [a, b, c] = [at(ka), at(k), at(kc)];
     const [lowU, highU] = [Math.min(a[0], b[0], c[0]), Math.max(a[0], b[0], c[0])];
     const [lowV, highV] = [Math.min(a[1], b[1], c[1]), Math.max(a[1], b[1], c[1])];
-    for (let j = 0; j < rest.length; j++) {
-      // only a corner that does not stand out can lie in an ear
-      if ((turns[j] as number) > 0) continue;
-      const i = rest[j] as number;
-      if (i === ia || i === ib || i === ic) continue;
-      const p = at(i);
+    for (const j of inward) {
+      const p = at(j);
       if (p[0] < lowU || p[0] > highU || p[1] < lowV || p[1] > highV) continue;
+      const i = ring[j];
+      if (i === ia || i === ib || i === ic) continue;
       if (turnOf(a, b, p) >= 0 && turnOf(b, c, p) >= 0 && turnOf(c, a, p) >= 0) return false;
     }
     return true;
   };
-  while (rest.length > 3) {
-    let ear = -1;
-    for (let tried = 0; tried < rest.length && ear < 0; tried++) {
-      const k = (from + tried) % rest.length;
-      if (isEar(k)) ear = k;
+  const turnAgain = (k: number): void => {
+    const wasInward = (turns[k] as number) <= 0;
+    turns[k] = turnAt(k);
+    if (wasInward && (turns[k] as number) > 0) inward.splice(inward.indexOf(k), 1);
+  };
+  const outermost = (from: number): number => {
+    let best = from;
+    for (let k = after[from] as number; k !== from; k = after[k] as number)
+      if ((turns[k] as number) > (turns[best] as number)) best = k;
+    return best;
+  };
+  // cuts go round, so that they stay short
+  let k = 0;
+  let [left, failed] = [size, 0];
+  while (left > 3) {
+    // an outline that meets itself may have no ear left: the corner that stands out most goes, and the rim stays whole
+    const ear = isEar(k) ? k : failed > left ? outermost(k) : -1;
+    if (ear < 0) {
+      failed++;
+      k = after[k] as number;
+      continue;
     }
-    // an outline that meets itself may have none left: the corner that stands out most goes, and the rim stays whole
-    if (ear < 0) ear = turns.indexOf(turns.reduce((most, turn) => Math.max(most, turn), Number.NEGATIVE_INFINITY));
-    const size = rest.length;
-    triangles.push(rest[(ear + size - 1) % size] as number, rest[ear] as number, rest[(ear + 1) % size] as number);
-    rest = [...rest.slice(0, ear), ...rest.slice(ear + 1)];
-    turns = [...turns.slice(0, ear), ...turns.slice(ear + 1)];
-    for (const k of [(ear + size - 2) % (size - 1), ear % (size - 1)]) turns[k] = turnAt(k);
-    from = (ear + 1) % rest.length;
+    failed = 0;
+    const [west, east] = [before[ear] as number, after[ear] as number];
+    triangles.push(ring[west] as number, ring[ear] as number, ring[east] as number);
+    after[west] = east;
+    before[east] = west;
+    if ((turns[ear] as number) <= 0) inward.splice(inward.indexOf(ear), 1);
+    left--;
+    turnAgain(west);
+    turnAgain(east);
+    k = after[east] as number;
   }
-  triangles.push(...rest);
+  triangles.push(...[before[k] as number, k, after[k] as number].map((j) => ring[j] as number));
   return triangles;
 };
 

@@ -1,11 +1,11 @@
 import type { Mesh } from '../mesh.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin } from '../skin.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../vec.ts';
 import { latticeSkin, roundedLines } from './lattice.ts';
 
 /** Whether a rough round part keeps its facets. */
-const creaseOf = (isFaceted: boolean): number => (isFaceted ? 0 : Math.PI);
+const creaseOf = (isFaceted: boolean): number => (isFaceted ? 0 : roughCreaseRadians);
 
 /**
  * An uneven ball, egg or stone resting on the origin, divided like the six sides of a block blown up to a ball, so that

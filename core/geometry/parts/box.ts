@@ -1,6 +1,6 @@
 import type { Mesh } from '../mesh.ts';
 import { seededRandom } from '../random.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin } from '../skin.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../vec.ts';
 import { latticeSkin, roundedLines } from './lattice.ts';
@@ -61,8 +61,8 @@ const faces: readonly (readonly [normal: readonly [Sign, Sign, Sign], u: Vec3, v
   ],
 ];
 
-/** Edges that are not round stay sharp under hollows and bumps; round ones are one surface with the sides. */
-const sharpCreaseRadians = Math.PI / 3;
+/** Hollows are shallower than this, edges sharper. */
+const dimpleCreaseRadians = Math.PI / 3;
 
 /** Point of the surface over a point of the sharp box, before hollows. */
 const roundedPoint = (p: Vec3, half: Vec3, radius: number): Vec3 => {
@@ -114,12 +114,12 @@ export const boxMesh = (shape: BoxShape): Mesh => {
   ] as const;
   const skin = latticeSkin(lines, surface);
   if (!rough && dimples.count === 0 && radius <= 0) return meshOfSkin(skin, 0);
-  const crease = radius > 0 ? Math.PI : sharpCreaseRadians;
-  if (!rough) return meshOfSkin(skin, crease);
+  // round edges are one surface with the sides; sharp ones stay sharp among hollows
+  if (!rough) return meshOfSkin(skin, radius > 0 ? Math.PI : dimpleCreaseRadians);
   const cell = Math.max((2 * half[0]) / w, (2 * half[1]) / h, (2 * half[2]) / d);
   const thickness = 0.7 * least * Math.min(shape.topShare, 1);
   return meshOfSkin(
     roughened(skin, rough, cell, () => thickness, true),
-    crease,
+    roughCreaseRadians,
   );
 };

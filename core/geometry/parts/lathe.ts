@@ -1,5 +1,5 @@
 import { type Mesh, MeshBuilder } from '../mesh.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, type Skin, SkinBuilder } from '../skin.ts';
 import type { Point2 } from '../triangulate.ts';
 import { mix, normalize, type Vec3 } from '../vec.ts';
@@ -107,7 +107,6 @@ export interface LatheDivisions {
   readonly cellMetres: number;
 }
 
-const roughCreaseRadians = Math.PI / 3;
 /** Seven flat sides meet at 51 degrees. */
 const flatCreaseRadians = Math.PI / 4;
 

@@ -1,5 +1,5 @@
 import type { Mesh } from '../mesh.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, type Skin, SkinBuilder } from '../skin.ts';
 import { areaOf, counterClockwise, type Point2, triangulate } from '../triangulate.ts';
 import { distance, mix, type Vec3 } from '../vec.ts';
@@ -16,8 +16,6 @@ export interface LoftDivisions {
   readonly spans: readonly number[];
   readonly cellMetres: number;
 }
-
-const roughCreaseRadians = Math.PI / 3;
 
 /** Corners of a section in order, each stretch divided evenly. */
 const dividedSection = ({ northMetres, outline }: LoftSection, round: readonly number[] | null): Vec3[] =>

@@ -1,5 +1,5 @@
 import { type Mesh, MeshBuilder } from '../mesh.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, SkinBuilder } from '../skin.ts';
 
 /** A flat rectangle lying on the origin, facing up; x across, z deep. */
@@ -26,6 +26,6 @@ export const roughPlaneMesh = (
   const cell = Math.max(width / across, depth / deep);
   return meshOfSkin(
     roughened(builder.build(), rough, cell, () => Number.POSITIVE_INFINITY, false),
-    Math.PI,
+    roughCreaseRadians,
   );
 };

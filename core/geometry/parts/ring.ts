@@ -1,5 +1,5 @@
 import { type Mesh, MeshBuilder } from '../mesh.ts';
-import { type Rough, roughened } from '../roughen.ts';
+import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, SkinBuilder } from '../skin.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../vec.ts';
 import { fewestRoundSides } from './lathe.ts';
@@ -95,8 +95,6 @@ export const ringMesh = (shape: RingShape, along: number): Mesh => {
   }
   return builder.build();
 };
-
-const roughCreaseRadians = Math.PI / 3;
 
 /** An uneven arch or ring. */
 export const roughRingMesh = (shape: RingShape, rough: Rough, [along, around]: RingDivisions): Mesh => {

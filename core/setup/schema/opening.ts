@@ -25,35 +25,46 @@ const leastWall = 0.005;
 /** How high a head is over the springing of its arch, in widths: a half circle, an equilateral pointed arch. */
 export const headShare = { flat: 0, round: 0.5, pointed: Math.sqrt(3) / 2 } as const;
 
-/** Height of a wall's upper edge at a place across it. */
-const topAt = ({ widthMetres, heightMetres, gableMetres }: Wall, across: number): number =>
-  heightMetres + gableMetres * Math.max(1 - Math.abs(across) / (widthMetres / 2), 0);
+/** A part of a circle, angles in radians from east, counter-clockwise seen from the south. */
+interface Arc {
+  readonly centre: readonly [east: number, up: number];
+  readonly radius: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** The arcs of a head: half a circle, or two arcs as wide as the opening, each about the other's springing. */
+const arcsOf = (o: Opening, spring: number): readonly Arc[] => {
+  const half = o.widthMetres / 2;
+  if (o.head === 'flat') return [];
+  if (o.head === 'round') return [{ centre: [o.acrossMetres, spring], radius: half, from: 0, to: Math.PI }];
+  return [
+    { centre: [o.acrossMetres - half, spring], radius: 2 * half, from: 0, to: Math.PI / 3 },
+    { centre: [o.acrossMetres + half, spring], radius: 2 * half, from: (2 * Math.PI) / 3, to: Math.PI },
+  ];
+};
+
+/** How far an arc reaches in a direction, from the origin. */
+const reachOf = ({ centre, radius, from, to }: Arc, angle: number): number => {
+  const nearest = Math.min(Math.max(angle, from), to);
+  return centre[0] * Math.cos(angle) + centre[1] * Math.sin(angle) + radius * Math.cos(angle - nearest);
+};
 
 const fitsWall = (wall: Wall, o: Opening): boolean => {
   const [left, right] = [o.acrossMetres - o.widthMetres / 2, o.acrossMetres + o.widthMetres / 2];
-  const spring = o.sillMetres + o.heightMetres - o.widthMetres * headShare[o.head];
-  // a straight line from the springing to the top of the head lies under every head; the corners of a flat one are its highest
-  const corners: readonly (readonly [number, number])[] = [
-    [left, spring],
-    [right, spring],
-    [o.acrossMetres, o.sillMetres + o.heightMetres],
-    ...(o.head === 'flat' ? [] : archPoints(o, spring)),
-  ];
-  const inside = Math.max(-left, right) <= wall.widthMetres / 2 - leastWall;
-  return inside && corners.every(([x, y]) => y <= topAt(wall, x) - leastWall);
-};
-
-/** A few points along an arch, where it comes nearest to a sloping gable. */
-const archPoints = (o: Opening, spring: number): [number, number][] =>
-  [0.25, 0.5, 0.75].flatMap((t) => {
-    const half = o.widthMetres / 2;
-    const x = half * t;
-    const y = o.head === 'round' ? Math.sqrt(half ** 2 - x ** 2) : Math.sqrt((2 * half) ** 2 - (half + x) ** 2);
-    return [
-      [o.acrossMetres - x, spring + y],
-      [o.acrossMetres + x, spring + y],
-    ];
+  const top = o.sillMetres + o.heightMetres;
+  const spring = top - o.widthMetres * headShare[o.head];
+  if (Math.max(-left, right) > wall.widthMetres / 2 - leastWall) return false;
+  if (wall.gableMetres === 0) return top <= wall.heightMetres - leastWall;
+  // both slopes of the gable, each by its outward direction
+  const steep = Math.atan2(wall.widthMetres / 2, wall.gableMetres);
+  return [steep, Math.PI - steep].every((angle) => {
+    const [east, up] = [Math.cos(angle), Math.sin(angle)];
+    const limit = (wall.heightMetres + wall.gableMetres) * up - leastWall;
+    const corners = [left, right].map((across) => across * east + (o.head === 'flat' ? top : spring) * up);
+    return Math.max(...corners, ...arcsOf(o, spring).map((arc) => reachOf(arc, angle))) <= limit;
   });
+};
 
 const overlap = (a: Opening, b: Opening): boolean =>
   Math.abs(a.acrossMetres - b.acrossMetres) < (a.widthMetres + b.widthMetres) / 2 + leastWall &&
@@ -64,7 +75,8 @@ const overlap = (a: Opening, b: Opening): boolean =>
 export const hasRoom = (wall: Wall, context: z.RefinementCtx): void => {
   wall.openings.forEach((o, i) => {
     const say = (message: string) => context.addIssue({ code: 'custom', path: ['openings', i], message });
-    if (o.heightMetres <= o.widthMetres * headShare[o.head])
+    // a jamb of a millimetre is left under the head
+    if (o.heightMetres < o.widthMetres * headShare[o.head] + 0.001)
       say(`must be higher than ${(o.widthMetres * headShare[o.head]).toFixed(2)} metres for its ${o.head} head`);
     else if (!fitsWall(wall, o)) say('must lie inside the wall');
     else if (wall.openings.slice(0, i).some((other) => overlap(o, other))) say('must not run into another opening');

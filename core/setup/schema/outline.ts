@@ -4,35 +4,84 @@ import { degrees, quantity } from './fields.ts';
 const coordinate = (description: string) => quantity('metres', -2000, 2000, description);
 type Point = readonly [number, number];
 
+/** Least distance between parts of an outline, metres: finer ones could not be told from rounding. */
+const leastGap = 1e-4;
+
 const turn = (a: Point, b: Point, c: Point) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
-/** Whether two stretches cross or touch. */
-const meet = (a: Point, b: Point, c: Point, d: Point): boolean => {
-  const within = (p: Point, q: Point, r: Point) =>
-    Math.min(p[0], q[0]) <= r[0] &&
-    r[0] <= Math.max(p[0], q[0]) &&
-    Math.min(p[1], q[1]) <= r[1] &&
-    r[1] <= Math.max(p[1], q[1]);
-  const [abc, abd, cda, cdb] = [turn(a, b, c), turn(a, b, d), turn(c, d, a), turn(c, d, b)];
-  if (abc * abd < 0 && cda * cdb < 0) return true;
-  return (
-    (abc === 0 && within(a, b, c)) ||
-    (abd === 0 && within(a, b, d)) ||
-    (cda === 0 && within(c, d, a)) ||
-    (cdb === 0 && within(c, d, b))
-  );
+/** Distance from a point to a stretch. */
+const away = (p: Point, a: Point, b: Point): number => {
+  const [x, y] = [b[0] - a[0], b[1] - a[1]];
+  const square = x * x + y * y;
+  const t = square > 0 ? Math.min(Math.max(((p[0] - a[0]) * x + (p[1] - a[1]) * y) / square, 0), 1) : 0;
+  return Math.hypot(p[0] - a[0] - t * x, p[1] - a[1] - t * y);
 };
 
-/** Whether a closed outline never meets itself. */
-const isSimple = (points: readonly Point[]): boolean => {
+/** Whether two stretches cross or come too near. */
+const meet = (a: Point, b: Point, c: Point, d: Point): boolean => {
+  const isApart = (axis: 0 | 1) =>
+    Math.max(a[axis], b[axis]) + leastGap < Math.min(c[axis], d[axis]) ||
+    Math.max(c[axis], d[axis]) + leastGap < Math.min(a[axis], b[axis]);
+  if (isApart(0) || isApart(1)) return false;
+  if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
+  return Math.min(away(a, c, d), away(b, c, d), away(c, a, b), away(d, a, b)) < leastGap;
+};
+
+/** Whether a line of stretches keeps clear of itself; neighbours only touch where they join. */
+const isSimple = (points: readonly Point[], isClosed = true): boolean => {
   const count = points.length;
+  const edges = isClosed ? count : count - 1;
   const at = (i: number) => points[i % count] as Point;
-  for (let i = 0; i < count; i++) {
-    if (at(i)[0] === at(i + 1)[0] && at(i)[1] === at(i + 1)[1]) return false;
-    for (let j = i + 2; j < count; j++)
-      if ((j + 1) % count !== i && meet(at(i), at(i + 1), at(j), at(j + 1))) return false;
+  for (let i = 0; i < edges; i++) {
+    if (Math.hypot(at(i + 1)[0] - at(i)[0], at(i + 1)[1] - at(i)[1]) < leastGap) return false;
+    const hasNext = isClosed || i + 1 < edges;
+    // a stretch that turns straight back lies on the one before
+    if (hasNext && (away(at(i + 2), at(i), at(i + 1)) < leastGap || away(at(i), at(i + 1), at(i + 2)) < leastGap))
+      return false;
+    for (let j = i + 2; j < edges; j++)
+      if (!(isClosed && (j + 1) % count === i) && meet(at(i), at(i + 1), at(j), at(j + 1))) return false;
   }
   return true;
+};
+
+/** Whether a point lies inside a closed outline: a ray from it crosses the rim an odd number of times. */
+const isInside = ([x, y]: Point, outline: readonly Point[]): boolean =>
+  outline.reduce((inside, [bx, by], i) => {
+    const [ax, ay] = outline[(i + outline.length - 1) % outline.length] as Point;
+    return ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay) ? !inside : inside;
+  }, false);
+
+const outlinesMeet = (one: readonly Point[], two: readonly Point[]): boolean =>
+  one.some((a, i) =>
+    two.some((c, j) => meet(a, one[(i + 1) % one.length] as Point, c, two[(j + 1) % two.length] as Point)),
+  );
+
+/** Says which hole does not lie inside its outline, or runs into another. */
+export const holesFit = (
+  { outline, holes }: { readonly outline: readonly Point[]; readonly holes: readonly (readonly Point[])[] },
+  context: z.RefinementCtx,
+): void => {
+  holes.forEach((hole, i) => {
+    const say = (message: string) => context.addIssue({ code: 'custom', path: ['holes', i], message });
+    const runsInto = (other: readonly Point[]) =>
+      outlinesMeet(hole, other) || isInside(hole[0] as Point, other) || isInside(other[0] as Point, hole);
+    if (outlinesMeet(hole, outline) || !isInside(hole[0] as Point, outline)) say('must lie inside the outline');
+    else if (holes.slice(0, i).some(runsInto)) say('must not run into another hole');
+  });
+};
+
+/** Says when a profile crosses itself, or its lids would, or when nothing of it stands off the axis. */
+export const profileFits = (
+  { profile, closed }: { readonly profile: readonly Point[]; readonly closed: boolean },
+  context: z.RefinementCtx,
+): void => {
+  const say = (message: string) => context.addIssue({ code: 'custom', path: ['profile'], message });
+  const [first, last] = [profile[0], profile.at(-1)] as [Point, Point];
+  const lid = (point: Point): Point[] => (point[0] >= leastGap ? [[0, point[1]]] : []);
+  if (Math.max(...profile.map(([out]) => out)) < 0.001) say('must stand off the axis by at least 0.001 metres');
+  else if (closed && profile.length < 3) say('must have at least 3 points where it is closed');
+  else if (!isSimple(closed ? profile : [...lid(first), ...profile, ...lid(last)], closed))
+    say('must not cross, touch or repeat itself, nor its lids');
 };
 
 const points = (first: string, second: string) =>
@@ -43,7 +92,7 @@ export const outline = z
   .array(points('east', 'north'))
   .min(3, 'must have at least 3 points')
   .max(256, 'must be at most 256 points')
-  .refine(isSimple, 'must not cross or touch itself')
+  .refine((points) => isSimple(points), 'must not cross, touch or repeat itself')
   .describe('points of a closed outline, one after the other: [east, north] in metres');
 
 /** Half of a turned shape's section. */
@@ -65,7 +114,7 @@ export const section = z
       .array(points('east', 'up'))
       .min(3, 'must have at least 3 points')
       .max(128, 'must be at most 128 points')
-      .refine(isSimple, 'must not cross or touch itself')
+      .refine((points) => isSimple(points), 'must not cross, touch or repeat itself')
       .describe('points of a closed outline: [east, up] in metres'),
   })
   .describe('a section across the part');

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { degrees, finish, fixed, flag, id, metres, optionalName, position, quantity, whole } from './fields.ts';
 import { hasRoom, opening } from './opening.ts';
-import { creaseDegrees, outline, profile, section } from './outline.ts';
+import { creaseDegrees, holesFit, outline, profile, profileFits, section } from './outline.ts';
 
 const placed = {
   name: optionalName,
@@ -139,23 +139,27 @@ export const part = z
           path: ['tubeRadiusMetres'],
           message: 'must be smaller than the radius of the ring, at the top too',
         }),
-      z.strictObject({
-        kind: fixed('turned', 'a shape turned about the vertical'),
-        ...placed,
-        profile,
-        closed: flag('whether the last point joins the first, as in a well’s rim').default(false),
-        sides,
-        creaseDegrees,
-        rough,
-      }),
-      z.strictObject({
-        kind: fixed('prism', 'an outline on the ground, drawn up to a height'),
-        ...placed,
-        outline,
-        holes: z.array(outline).max(16, 'must be at most 16').default([]).describe('holes in the outline'),
-        heightMetres: size('height'),
-        creaseDegrees,
-      }),
+      z
+        .strictObject({
+          kind: fixed('turned', 'a shape turned about the vertical'),
+          ...placed,
+          profile,
+          closed: flag('whether the last point joins the first, as in a well’s rim').default(false),
+          sides,
+          creaseDegrees,
+          rough,
+        })
+        .superRefine(profileFits),
+      z
+        .strictObject({
+          kind: fixed('prism', 'an outline on the ground, drawn up to a height'),
+          ...placed,
+          outline,
+          holes: z.array(outline).max(16, 'must be at most 16').default([]).describe('holes in the outline'),
+          heightMetres: size('height'),
+          creaseDegrees,
+        })
+        .superRefine(holesFit),
       z
         .strictObject({
           kind: fixed('loft', 'a skin over sections that follow each other to the north, as of a hull'),
@@ -173,7 +177,8 @@ export const part = z
           message: 'must all have the same number of points',
         })
         .refine(
-          ({ sections }) => sections.every((s, i) => i === 0 || s.northMetres > (sections[i - 1]?.northMetres ?? 0)),
+          ({ sections }) =>
+            sections.every((s, i) => i === 0 || s.northMetres >= (sections[i - 1]?.northMetres ?? 0) + 1e-4),
           {
             path: ['sections'],
             message: 'must go from south to north',

@@ -162,7 +162,7 @@ const solids: Readonly<Record<string, Solid>> = {
   'loft of sections drawn either way round': {
     kind: 'loft',
     sections: hull.map((s, i) =>
-      i % 2 ? s : { ...s, outline: [s.outline[0], ...s.outline.slice(1).reverse()] as [] },
+      i % 2 ? s : { ...s, outline: [...s.outline.slice(0, 1), ...s.outline.slice(1).reverse()] },
     ),
   },
   'rough loft': { kind: 'loft', sections: hull, rough },
