@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { keepSame } from '../../../app/web/workers/keep-same.ts';
 import type { ReportRequest } from '../../../app/web/workers/report-messages.ts';
 import { setupKeeper, withoutKnownFiles } from '../../../app/web/workers/request-parts.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
@@ -37,11 +38,43 @@ describe('requests to the worker', () => {
     expect(keep(posted({ ...setup, measuredBeams: [] }, fewer)).measuredBeams).toEqual([]);
   });
 
-  it('another stage is another object', () => {
+  it('of another stage, what is as it was is the same object to the worker: all but the subject that moved', () => {
     const keep = setupKeeper();
     const one = keep(posted(setup, null));
-    const two = keep({ ...posted(setup, setup), stageKey: 2 });
+    const [first, ...others] = setup.subjects as [Setup['subjects'][number], ...Setup['subjects']];
+    const moved: Setup = { ...setup, subjects: [...others, { ...first, position: [9, 9, 0] }] };
+    const two = keep({ ...posted(moved, setup), stageKey: 2 });
+    expect(two).toEqual(moved);
     expect(two.subjects).not.toBe(one.subjects);
     expect(two.measuredBeams).toBe(one.measuredBeams);
+    expect(two.ground).toBe(one.ground);
+    others.forEach((_, i) => {
+      expect(two.subjects[i]).toBe(one.subjects[i + 1]);
+    });
+    expect(two.subjects.at(-1)).not.toBe(one.subjects[0]);
+    expect(two.subjects.at(-1)?.parts).toBe(one.subjects[0]?.parts);
+  });
+});
+
+describe('keepSame', () => {
+  it.each<[string, unknown, unknown]>([
+    ['a number more', { a: 1 }, { a: 1, b: 2 }],
+    ['a number less', { a: 1, b: 2 }, { a: 1 }],
+    ['a shorter list', [1, 2, 3], [1, 2]],
+    ['a list turned round', [{ id: 'a' }, { id: 'b' }], [{ id: 'b' }, { id: 'a' }]],
+    ['a list for an object', { 0: 1 }, [1]],
+    ['null', { a: { b: 1 } }, { a: null }],
+    [
+      'an id twice',
+      [{ id: 'a', v: 1 }],
+      [
+        { id: 'a', v: 1 },
+        { id: 'a', v: 2 },
+      ],
+    ],
+  ])('%s: gives the new value, not the old', (_, before, now) => {
+    const kept = keepSame(before, now);
+    expect(kept).toEqual(now);
+    expect(kept).not.toBe(before);
   });
 });
