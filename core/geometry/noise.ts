@@ -46,8 +46,8 @@ const gradientNoise = (x: number, y: number, z: number, seed: number): number =>
 };
 
 /** Cells of the lattice per bump, so that like places of neighbouring bumps lie about `sizeMetres` apart (measured in the test). */
-const cellsPerBump = 1.5;
-const octaves = 3;
+const cellsPerBump = 1.2;
+const octaves = 2;
 
 /**
  * Noise of several sizes: the first has bumps about `sizeMetres` apart, each next one half the size and half the
@@ -59,7 +59,7 @@ export const roughNoise = (sizeMetres: number, seed: number): Noise => {
   const random = seededRandom(seed);
   const layers = Array.from({ length: octaves }, (_, o) => ({
     frequency: (cellsPerBump * 2 ** o) / sizeMetres,
-    weight: 0.5 ** o,
+    weight: 0.4 ** o,
     seed: Math.floor(random() * 4294967296) | 0,
     // lattice points, where noise is always 0, must not fall on the middle of a part
     shift: [random() * 256, random() * 256, random() * 256] as const,
@@ -68,7 +68,7 @@ export const roughNoise = (sizeMetres: number, seed: number): Noise => {
     let sum = 0;
     for (const { frequency, weight, seed: own, shift } of layers)
       sum += weight * gradientNoise(x * frequency + shift[0], y * frequency + shift[1], z * frequency + shift[2], own);
-    const strong = 2.5 * sum;
+    const strong = 2 * sum;
     return strong / Math.sqrt(1 + strong * strong);
   };
 };
