@@ -19,6 +19,12 @@ export const siteOf = (i: number, j: number, spacing: number, seed: number): Sit
   v: (j + 0.5 + 0.78 * (latticeValue(i, j, seed ^ 0x2545f491) - 0.5)) * spacing,
 });
 
+/** Cells round a cell, the nearest first: later ones seldom cut. */
+const neighbours = [-2, -1, 0, 1, 2]
+  .flatMap((di) => [-2, -1, 0, 1, 2].map((dj) => [di, dj] as const))
+  .filter(([di, dj]) => di !== 0 || dj !== 0)
+  .sort(([a, b], [c, d]) => a * a + b * b - c * c - d * d);
+
 /** The part of a convex polygon on the near side of a line: where `n · p <= limit`. */
 const cut = (polygon: readonly Point[], nu: number, nv: number, limit: number): Point[] => {
   const kept: Point[] = [];
@@ -38,13 +44,14 @@ const cut = (polygon: readonly Point[], nu: number, nv: number, limit: number): 
  * The plate round a site: all that lies nearer to it than to any other, less half a gap on every side. Convex, corners
  * counter-clockwise with u to the right and v up; empty where the gaps leave nothing.
  *
- * @param gap width of the gap toward another site, metres; the same seen from both
+ * @param gap width of the gap toward another site, metres; the same seen from both, never over `widestGap`
  */
 export const plateOf = (
   site: Site,
   spacing: number,
   seed: number,
   gap: (a: Site, b: Site) => number,
+  widestGap: number,
 ): readonly Point[] => {
   const r = 2 * spacing;
   let polygon: Point[] = [
@@ -53,15 +60,15 @@ export const plateOf = (
     [site.u + r, site.v + r],
     [site.u - r, site.v + r],
   ];
-  for (let di = -2; di <= 2; di++)
-    for (let dj = -2; dj <= 2; dj++) {
-      if (di === 0 && dj === 0) continue;
-      const other = siteOf(site.i + di, site.j + dj, spacing, seed);
-      const [du, dv] = [other.u - site.u, other.v - site.v];
-      const apart = Math.sqrt(du * du + dv * dv);
-      const [nu, nv] = [du / apart, dv / apart];
-      const middle = ((site.u + other.u) / 2) * nu + ((site.v + other.v) / 2) * nv;
-      polygon = cut(polygon, nu, nv, middle - gap(site, other) / 2);
-    }
+  for (const [di, dj] of neighbours) {
+    const other = siteOf(site.i + di, site.j + dj, spacing, seed);
+    const [du, dv] = [other.u - site.u, other.v - site.v];
+    const apart = Math.sqrt(du * du + dv * dv);
+    const [nu, nv] = [du / apart, dv / apart];
+    const middle = ((site.u + other.u) / 2) * nu + ((site.v + other.v) / 2) * nv;
+    let farthest = Number.NEGATIVE_INFINITY;
+    for (const [u, v] of polygon) farthest = Math.max(farthest, u * nu + v * nv);
+    if (farthest > middle - widestGap / 2) polygon = cut(polygon, nu, nv, middle - gap(site, other) / 2);
+  }
   return polygon;
 };

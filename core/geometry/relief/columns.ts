@@ -39,20 +39,47 @@ export const zipColumns = (
 };
 
 /** Half the length of a chord of the disc, metres; nought at both ends of it. */
-export const halfChord = (radiusMetres: number, v: number): number =>
-  Math.sqrt(Math.max(radiusMetres ** 2 - v ** 2, 0));
+const halfChord = (radiusMetres: number, v: number): number => Math.sqrt(Math.max(radiusMetres ** 2 - v ** 2, 0));
 
-/** Columns of corners over a disc: `stepV` from one to the next, `stepU` along each, every other line moved by half; each line ends on the rim. */
+/** A line across the disc along u, and half its length; both ends lie on the rim. */
+export interface ChordLine {
+  readonly v: number;
+  readonly half: number;
+  /** How far from its ends corners keep, metres: the rim between neighbouring lines is straight, and must not cut one off. */
+  readonly margin: number;
+}
+
+/**
+ * Lines across a disc in growing order of `v`, a step or less apart: closer toward both ends, so that from one to the
+ * next the rim moves by no more than `rimStep` steps along u.
+ */
+export const chordLines = (radiusMetres: number, steps: number, rimStep: number): ChordLine[] => {
+  const step = (2 * radiusMetres) / steps;
+  const upper: ChordLine[] = [];
+  let [v, half, margin] = [radiusMetres, 0, 0];
+  while (v > step / 2) {
+    upper.push({ v, half, margin });
+    const wider = Math.min(half + rimStep * step, radiusMetres);
+    v = Math.max(v - step, halfChord(radiusMetres, wider));
+    margin = 0.4 * (halfChord(radiusMetres, v) - half);
+    half = halfChord(radiusMetres, v);
+  }
+  const lower = upper.map((line) => ({ ...line, v: -line.v }));
+  return [...lower, { v: 0, half: radiusMetres, margin }, ...upper.reverse()];
+};
+
+/**
+ * Columns of corners over a disc: `stepV` from one to the next, `stepU` along each, every other one moved by half; each
+ * ends on the rim.
+ */
 export const evenColumns = (radiusMetres: number, stepU: number, stepV: number): Column[] => {
-  const count = Math.max(Math.round((2 * radiusMetres) / stepV), 8);
-  return Array.from({ length: count + 1 }, (_, i) => {
-    const v = -radiusMetres + (2 * radiusMetres * i) / count;
-    const half = i === count ? 0 : halfChord(radiusMetres, v);
+  const steps = Math.max(Math.round((2 * radiusMetres) / stepV), 8);
+  return chordLines(radiusMetres, steps, 1.5).map(({ v, half, margin }, i) => {
     if (half === 0) return { v, u: [0], keys: [0] };
     const shift = i % 2 === 0 ? 0 : 0.5;
     const u = [-half];
-    for (let n = Math.ceil(-half / stepU - shift + 0.3); (n + shift + 0.3) * stepU < half; n++)
-      u.push((n + shift) * stepU);
+    const inner = half - Math.max(margin, 0.3 * stepU);
+    for (let n = Math.ceil(-inner / stepU - shift); (n + shift) * stepU < inner; n++) u.push((n + shift) * stepU);
     u.push(half);
     return { v, u, keys: u };
   });

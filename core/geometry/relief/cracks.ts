@@ -30,6 +30,8 @@ const platesTriangles = (sides: number, { parts, worn }: Detail): number => side
 
 /** Gaps take this share of the spacing, on average. */
 const gapShare = 0.075;
+/** A crack between groups is so many times as wide as that on average, one within a group so many times. */
+const gapFactors = { between: 1.7, within: 0.6 } as const;
 
 /** How wide the cracks are: those round groups of plates opened first and are the widest. */
 const gapsOf = (spacing: number, seed: number) => {
@@ -48,7 +50,7 @@ const gapsOf = (spacing: number, seed: number) => {
   };
   return (a: Site, b: Site): number => {
     const own = 0.5 + latticeValue(a.i + b.i, a.j + b.j, seed ^ 0x51ed270b);
-    return gapShare * spacing * own * (groupOf(a) === groupOf(b) ? 0.6 : 1.7);
+    return gapShare * spacing * own * (groupOf(a) === groupOf(b) ? gapFactors.within : gapFactors.between);
   };
 };
 
@@ -117,7 +119,7 @@ export const divideCracks = (shape: SheetShape): { readonly radiusMetres: number
  * @returns corners [v, up, -u], metres, about the middle of the sheet
  */
 export const cracksMesh = (given: SheetShape): Mesh => {
-  const shape = { ...given, spacingMetres: Math.min(given.spacingMetres, given.radiusMetres / 1.5) };
+  const shape = { ...given, spacingMetres: Math.min(given.spacingMetres, given.radiusMetres / 3) };
   const { spacingMetres, seed } = shape;
   // a plate in the ground plane would fight with it
   const heightMetres = Math.max(shape.heightMetres, sheetLiftMetres);
@@ -130,6 +132,7 @@ export const cracksMesh = (given: SheetShape): Mesh => {
   const outlineOf = naturalOutline(radiusMetres, 0.2, 9, seed);
   const warp: Warp = (u, v) => outlineOf(...bend(u, v));
   const gap = gapsOf(spacingMetres, seed);
+  const widest = 1.5 * gapShare * gapFactors.between * spacingMetres;
   const builder = new MeshBuilder();
   const most = Math.ceil(radiusMetres / spacingMetres) + 1;
   for (let i = -most; i < most; i++)
@@ -137,7 +140,7 @@ export const cracksMesh = (given: SheetShape): Mesh => {
       const site = siteOf(i, j, spacingMetres, seed);
       const away = Math.sqrt(site.u ** 2 + site.v ** 2) / (radiusMetres - 0.75 * spacingMetres);
       if (away > 1) continue;
-      const outline = roughened(plateOf(site, spacingMetres, seed, gap), detail.parts, warp);
+      const outline = roughened(plateOf(site, spacingMetres, seed, gap, widest), detail.parts, warp);
       if (outline.length < 3) continue;
       const own = 0.8 + 0.2 * latticeValue(i, j, seed ^ 0x7f4a7c15);
       const slope = (salt: number) => (0.12 * heightMetres * (latticeValue(i, j, seed ^ salt) - 0.5)) / spacingMetres;

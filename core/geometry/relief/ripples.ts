@@ -1,5 +1,5 @@
 import type { Mesh } from '../mesh.ts';
-import { type Column, halfChord, zipColumns } from './columns.ts';
+import { type ChordLine, type Column, chordLines, zipColumns } from './columns.ts';
 import { naturalOutline } from './outline.ts';
 import { divideRipples } from './reach.ts';
 import { naturalRipples, type RipplePattern } from './ripple-phase.ts';
@@ -12,8 +12,7 @@ const leastGrowth = 0.05;
 
 /** One line of corners: at troughs, crests and between, each at the same place of its ripple. */
 const columnAt = (
-  v: number,
-  half: number,
+  { v, half, margin }: ChordLine,
   spacing: number,
   knots: readonly number[],
   pattern: RipplePattern,
@@ -22,7 +21,7 @@ const columnAt = (
   const step = (2 * half) / steps;
   const [u, keys]: [number[], number[]] = [[-half], [pattern.phase(-half, v)]];
   let [behind, phase] = [keys[0] as number, keys[0] as number];
-  const margin = (0.4 * spacing) / knots.length;
+  const inner = half - Math.max(margin, (0.4 * spacing) / knots.length);
   for (let i = 1; i <= steps && half > 0; i++) {
     const at = -half + i * step;
     behind = phase;
@@ -32,7 +31,7 @@ const columnAt = (
         const key = n + knot;
         if (key <= behind || key > phase) continue;
         const place = at - (step * (phase - key)) / (phase - behind);
-        if (place < -half + margin || place > half - margin) continue;
+        if (Math.abs(place) > inner) continue;
         u.push(place);
         keys.push(key);
       }
@@ -63,10 +62,7 @@ const layOut = (shape: SheetShape, pattern: RipplePattern | undefined): Layout &
     const along = (2 * radiusMetres) / count;
     const wander = Math.max(9 * spacingMetres, 4 * along);
     const lies = pattern ?? naturalRipples(spacingMetres, radiusMetres, wander, seed);
-    const columns = Array.from({ length: count + 1 }, (_, i) => {
-      const v = -radiusMetres + i * along;
-      return columnAt(v, i === count ? 0 : halfChord(radiusMetres, v), spacingMetres, knots, lies);
-    });
+    const columns = chordLines(radiusMetres, count, 1).map((line) => columnAt(line, spacingMetres, knots, lies));
     if (count <= 8 || trianglesOf(columns) <= maxTriangles) return { radiusMetres, columns, lies };
   }
 };

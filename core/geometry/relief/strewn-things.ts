@@ -55,10 +55,10 @@ export const addStone = (random: Random, add: AddTriangle): void => {
   }
 };
 
-/** A pebble's rings of corners, as angles from its top in radians, and corners a ring. The last ring lies in the ground. */
+/** A pebble's rings of corners, as angles from its top in radians, and corners a ring; one ring more lies in the ground. */
 const pebbleRings = {
-  large: { angles: [0.6, 1.2, 1.85], sides: 12 },
-  small: { angles: [0.8, 1.75], sides: 8 },
+  large: { upper: [0.6, 1.25], sides: 12 },
+  small: { upper: [0.9], sides: 8 },
 } as const;
 
 /**
@@ -66,11 +66,12 @@ const pebbleRings = {
  * lopsided, open below. 60 triangles if it is large, 24 if not.
  */
 export const addPebble = (random: Random, add: AddTriangle, large: boolean): void => {
-  const { angles, sides } = pebbleRings[large ? 'large' : 'small'];
+  const { upper: seen, sides } = pebbleRings[large ? 'large' : 'small'];
   const [long, wide] = [1.25 + 0.5 * random(), 0.85 + 0.35 * random()];
   const [leanX, leanZ] = [0.24 * (random() - 0.5), 0.24 * (random() - 0.5)];
   const [fat, skew, twist] = [0.35 * (random() - 0.5), 0.3 * (random() - 0.5), 2 * Math.PI * random()];
   const sink = 0.16 + 0.14 * random();
+  const angles = [...seen, Math.acos(-(sink + 0.1) / (1 - sink))];
   // the top is at height 1, the widest place at `sink`
   const at = (angle: number, side: number): Vec3 => {
     const around = twist + (2 * Math.PI * side) / sides;
