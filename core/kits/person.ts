@@ -102,8 +102,8 @@ const arms = ({ sides }: Joints, stature: number, skin: FinishDraft): PartDraft[
     rod('Upper arm', at(add(shoulder, [0, 0, -0.034])), at(elbow), [0.038 * h, 0.031 * h], { sides: 12 }),
     round('Elbow', at(elbow), 0.0315 * h),
     rod('Forearm', at(elbow), at(wrist), [0.03 * h, 0.024 * h], { sides: 12 }),
-    round('Palm', at(mix(wrist, fingertips, 0.3)), 0.023 * h, skin),
-    rod('Fingers', at(mix(wrist, fingertips, 0.2)), at(mix(wrist, fingertips, 0.9)), [0.021 * h, 0.012 * h], {
+    round('Palm', at(mix(wrist, fingertips, 0.2)), 0.024 * h, skin),
+    rod('Fingers', at(mix(wrist, fingertips, 0.1)), at(mix(wrist, fingertips, 1)), [0.021 * h, 0.012 * h], {
       sides: 10,
       finish: skin,
     }),

@@ -74,7 +74,7 @@ export const silo: Kit = {
         (_, k): PartDraft => ({
           kind: 'cylinder',
           name: 'Hoop',
-          position: [0, 0, ((k + 0.5) / count) * eaves - hoop.highMetres / 2],
+          position: [0, 0, Math.max(((k + 0.5) / count) * eaves - hoop.highMetres / 2, 0)],
           radiusMetres: radius + hoop.outMetres,
           heightMetres: hoop.highMetres,
           sides,

@@ -1,6 +1,6 @@
 import { finishNamed } from '../setup/finish-presets.ts';
 import type { FinishDraft, Kit, PartDraft } from './kit.ts';
-import { clothAcross, clothAlong, clothDecimals, clothMetres, type Point } from './shared/cloth.ts';
+import { clothAcross, clothAlong, clothMetres, type Point } from './shared/cloth.ts';
 import { rod } from './shared/struts.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
 
@@ -132,10 +132,7 @@ export const tent: Kit = {
     const finish: FinishDraft = { ...finishNamed('tent-cloth'), transmittance: throughShare };
     return {
       finish,
-      parts: tidyParts(
-        [...cloth(size, line, door === 1), ...inner.map((part) => ({ ...part, ...pole }))],
-        clothDecimals,
-      ),
+      parts: tidyParts([...cloth(size, line, door === 1), ...inner.map((part) => ({ ...part, ...pole }))]),
     };
   },
 };

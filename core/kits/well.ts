@@ -90,7 +90,7 @@ const roofParts = ({ half, eaves, top, reach }: Frame): PartDraft[] => {
       (side): PartDraft => ({
         kind: 'box',
         name: 'Roof',
-        position: [0, side * reach - (side * (thick / 2) * (top - eaves)) / slope, eaves - sink / 2 - 0],
+        position: [0, side * reach - (side * (thick / 2) * (top - eaves)) / slope, eaves - sink / 2],
         tiltDegrees: -side * lean,
         widthMetres: 2 * half + 0.5,
         depthMetres: thick,
@@ -98,14 +98,16 @@ const roofParts = ({ half, eaves, top, reach }: Frame): PartDraft[] => {
       }),
     ),
     ...[-1, 1].flatMap((side) =>
-      [-1, 1].map((north) =>
-        beam(
-          'Rafter',
-          [side * half, north * reach * 0.8, eaves + (top - eaves) * 0.2 - 0.09],
-          [side * half, 0, top - 0.1],
-          [0.07, 0.07],
-        ),
-      ),
+      [-1, 1].map((north) => {
+        // under the middle of a slope, square to it, so that it touches the boards
+        const under = thick + 0.033;
+        const at = (share: number): [number, number, number] => [
+          side * half,
+          north * (reach * (1 - share) - (under * (top - eaves)) / slope),
+          eaves + (top - eaves) * share - (under * reach) / slope,
+        ];
+        return beam('Rafter', at(0.15), at(0.97), [0.07, 0.07]);
+      }),
     ),
   ];
 };

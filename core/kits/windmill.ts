@@ -136,7 +136,7 @@ export const windmill: Kit = {
     const shaftRadius = Math.min(0.3, top * 0.18);
     const shaft = rod(
       'Shaft',
-      [0, 0, hubUp - out * Math.tan(tilt) * 1],
+      [0, 0, hubUp - out * Math.tan(tilt)],
       [0, -out - 0.15, hubUp + 0.15 * Math.tan(tilt)],
       [shaftRadius, shaftRadius * 0.9],
       { sides: 16 },

@@ -3,12 +3,10 @@ import type { PartDraft } from '../kit.ts';
 export type Point = [east: number, up: number];
 
 /**
- * Thickness of cloth, metres. Light that falls on cloth from behind starts a hundredth of a millimetre off the face that
- * is seen; cloth has to be thinner, or its other face would keep that light off. Its two faces then act as one sheet.
+ * Thickness of cloth, metres: a shell that is thin enough for both faces to act as one sheet that light comes through
+ * (`sheetMetres` in core/trace/surface-point.ts), and thick enough for an outline.
  */
-export const clothMetres = 4e-6;
-/** Decimals that parts of cloth need. */
-export const clothDecimals = 6;
+export const clothMetres = 2e-4;
 
 /** A sheet of cloth that stands across, with a closed outline. */
 export const clothAcross = (name: string, northMetres: number, outline: readonly Point[]): PartDraft => ({

@@ -33,6 +33,8 @@ type Point = [north: number, up: number];
 const skinMetres = 0.03;
 const bumperMetres = 0.04;
 const archPieces = 12;
+/** Room between a tyre and the arch over it, metres. */
+const archMetres = 0.06;
 const wheelWidth = 0.2;
 
 /** Radius of the wheels: what looks right from a low car to a high van, by eye. */
@@ -64,7 +66,7 @@ const linesOf = (side: VehicleSide, size: VehicleSize) => {
   /** Over a wheel, from the rear to the front. */
   const arch = (along: number): Point[] => {
     const [middle] = at([along, 0]);
-    const open = radius + 0.06;
+    const open = radius + archMetres;
     const from = Math.asin((sill - radius) / open);
     return Array.from({ length: archPieces + 1 }, (_, k): Point => {
       const turn = from + ((Math.PI - 2 * from) * k) / archPieces;
@@ -198,6 +200,20 @@ export const vehicleParts = (side: VehicleSide, size: VehicleSize): PartDraft[] 
         radiusMetres: 0.04,
         heightMetres: size.width - 0.2,
         sides: 12,
+      }),
+    ),
+    // what the body stands on
+    ...side.axles.flatMap((along) =>
+      [-1, 1].map((east): PartDraft => {
+        const place: Place = [east * (half - 0.4), at([along, 0])[0], radius];
+        return {
+          kind: 'cylinder',
+          name: 'Spring',
+          position: place,
+          radiusMetres: 0.05,
+          heightMetres: radius + archMetres + 0.01,
+          sides: 12,
+        };
       }),
     ),
     ...fittings(side, size, sillUp(size)),
