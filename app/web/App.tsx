@@ -3,6 +3,7 @@ import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
+import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
 import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
@@ -139,9 +140,10 @@ export const App = () => {
         <div className="left">
           <Left />
           <div className="notes">
+            {Left === Viewfinder && isEmpty && <FirstThings />}
             <LessonPanel />
             <Cautions />
-            {Left === Viewfinder && (isEmpty ? <FirstThings /> : <Welcome />)}
+            {Left === Viewfinder && !isEmpty && <Welcome />}
           </div>
         </div>
         <div className="right">
@@ -159,6 +161,7 @@ export const App = () => {
               </button>
             )}
           </div>
+          {!pointing && <TapeBar />}
           <Slips />
           <Subjects />
         </div>

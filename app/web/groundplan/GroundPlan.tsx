@@ -8,6 +8,7 @@ import { CameraMark } from './CameraMark.tsx';
 import { LampMark } from './LampMark.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
 import { PlanPointer } from './PlanPointer.tsx';
+import { PlanTape } from './PlanTape.tsx';
 import { askingView, type Pointing } from './pointing.ts';
 import { ShadowShapes } from './ShadowShapes.tsx';
 import { SubjectMark } from './SubjectMark.tsx';
@@ -21,6 +22,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
   const isDragging = useApp((state) => state.history.gestureStart !== null);
+  const tape = useSession((state) => state.tape);
   const hidesShadows = useSession((state) => state.hidesAnswer);
   const camera = cameraOf(setup, scheme.id);
   const stage = stageOf(setup);
@@ -28,7 +30,11 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const kept = useRef<PlanView | null>(null);
   // the drawing holds still under a hand that drags
   if (!kept.current || !isDragging) {
-    const places = passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position));
+    const chosen = setup.subjects.find(({ id }) => selection?.kind === 'subject' && selection.subjectId === id);
+    const places = [
+      ...passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position)),
+      ...(chosen ? [chosen.position] : []),
+    ];
     kept.current = pointing ? askingView(camera, places, pointing) : planViewOf(camera, places);
   }
   const view = kept.current;
@@ -84,6 +90,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
             )
           );
         })}
+        {tape && !pointing && <PlanTape view={view} tape={tape} />}
         {pointing && <PlanPointer view={view} {...pointing} />}
       </svg>
     </section>

@@ -4,6 +4,7 @@ import type { Position } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { fromPlan, type PlanView, toPlan } from '../ui/plan-view.ts';
 import { nudgedPosition } from './nudge.ts';
+import { toStep } from './to-step.ts';
 import { useDrag } from './use-drag.ts';
 
 interface PlanMarkProps {
@@ -22,9 +23,10 @@ interface PlanMarkProps {
 /** Something on the plan that can be dragged, nudged with keys, and selected. */
 export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onMove, children }: PlanMarkProps) => {
   const at = toPlan(view, position);
-  const moveTo = (place: GroundPoint) => {
-    const [east, north] = fromPlan(view, place);
-    onMove([Math.round(east * 100) / 100, Math.round(north * 100) / 100, position[2]]);
+  const moveTo = (place: GroundPoint, inSteps: boolean) => {
+    // Shift: to the tenth of a metre
+    const [east, north] = fromPlan(view, place).map((v) => toStep(v, inSteps ? 0.1 : 0.01)) as [number, number];
+    onMove([east, north, position[2]]);
   };
   const drag = useDrag(at, moveTo, onSelect);
   const onKeyDown = (event: KeyboardEvent) => {

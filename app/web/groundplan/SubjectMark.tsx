@@ -7,6 +7,7 @@ import { footprintOf } from '../ui/footprint.ts';
 import { pathOf } from '../ui/plan-paths.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
+import { TurnHandle } from './TurnHandle.tsx';
 
 interface SubjectMarkProps {
   readonly view: PlanView;
@@ -18,22 +19,27 @@ interface SubjectMarkProps {
 /** A subject from above, drawn by its outline. */
 export const SubjectMark = ({ view, subject, onStage, isSelected }: SubjectMarkProps) => {
   const { edit, select } = useApp.getState();
+  const { id, name, locked } = subject;
   const [x, y] = toPlan(view, subject.position);
   const outline = footprintOf(onStage).map((point): GroundPoint => {
     const [px, py] = toPlan(view, point);
     return [px - x, py - y];
   });
+  const reach = Math.min(Math.max(26, ...outline.map(([px, py]) => Math.hypot(px, py) + 16)), 150);
   return (
-    <PlanMark
-      view={view}
-      position={subject.position}
-      aim={null}
-      label={`${subject.name}, a subject. Arrow keys move it.`}
-      isSelected={isSelected}
-      onSelect={() => select({ kind: 'subject', subjectId: subject.id })}
-      onMove={(to, run) => edit((setup) => moveSubject(setup, subject.id, to), run)}
-    >
-      <path d={pathOf(outline)} className="footprint" />
-    </PlanMark>
+    <>
+      {isSelected && !locked && <TurnHandle view={view} subject={subject} reach={reach} />}
+      <PlanMark
+        view={view}
+        position={subject.position}
+        aim={null}
+        label={`${name}, a subject${locked ? ', locked' : '. Arrow keys move it'}.`}
+        isSelected={isSelected}
+        onSelect={() => select({ kind: 'subject', subjectId: id })}
+        onMove={(to, run) => edit((setup) => moveSubject(setup, id, to), run)}
+      >
+        <path d={pathOf(outline)} className={locked ? 'footprint footprint-locked' : 'footprint'} />
+      </PlanMark>
+    </>
   );
 };

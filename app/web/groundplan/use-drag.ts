@@ -9,7 +9,11 @@ const hold = (v: number) => Math.min(Math.max(v, -planHalf * 0.96), planHalf * 0
  * Drags a thing on the plan.
  *
  * @param at where the thing is on the drawing now
- * @param move told where it should be
+ * @param move told where it should be, and whether in steps (Shift)
  */
-export const useDrag = (at: GroundPoint, move: (place: GroundPoint) => void, onStart: () => void): DragHandlers =>
-  useSvgDrag({ at, onStart, move: ([x, y]) => move([hold(x), hold(y)]) });
+export const useDrag = (
+  at: GroundPoint,
+  move: (place: GroundPoint, inSteps: boolean) => void,
+  onStart: () => void,
+): DragHandlers =>
+  useSvgDrag({ at, onStart, move: ([x, y], _pressed, _now, inSteps) => move([hold(x), hold(y)], inSteps) });

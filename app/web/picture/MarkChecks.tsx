@@ -3,12 +3,15 @@ import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { removePatch, setPatch } from '../state/edits/patch-edits.ts';
 import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
+import { Drop } from '../ui/Drop.tsx';
 import { firstPatch } from './patch-moves.ts';
 
 const checks = [
   ['levels', 'Levels', 'The picture as a map of stops from mid-grey, each with its number'],
   ['shadows', 'Shadows', 'Outlines and hatches the shadows that each lamp casts, as the camera sees them'],
   ['outline', 'Lit outline', 'A doubled line where a lamp lights a subject’s outline: the rim'],
+] as const;
+const lines = [
   ['thirds', 'Thirds', 'Lines at the thirds of the picture'],
   ['horizon', 'Horizon', 'Where level ground ends: what stands over the line stands against the sky'],
 ] as const;
@@ -32,13 +35,17 @@ export const MarkChecks = () => {
     // the patch is there once the page has been drawn again
     requestAnimationFrame(() => document.getElementById('patch')?.focus());
   };
+  const checkOf = ([name, label, title]: (typeof checks | typeof lines)[number]) => (
+    <span key={name} title={title}>
+      <Check label={label} isOn={marks[name]} onChange={(isOn) => mark(name, isOn)} />
+    </span>
+  );
   return (
     <div className="mark-checks" role="group" aria-label="Marks over the picture">
-      {checks.map(([name, label, title]) => (
-        <span key={name} title={title}>
-          <Check label={label} isOn={marks[name]} onChange={(isOn) => mark(name, isOn)} />
-        </span>
-      ))}
+      {checks.map(checkOf)}
+      <Drop className="drop" label="Lines" listLabel="Lines to frame by">
+        {lines.map(checkOf)}
+      </Drop>
       {room === 'viewfinder' && (
         <span title="The place under an even sky, without lamps: to build and frame by">
           <Check label="By day" isOn={isByDay} onChange={(isOn) => set({ showsByDay: isOn })} />

@@ -23,8 +23,11 @@ interface Dragged {
   /** Where the thing is now. */
   readonly at: DrawingPlace;
   readonly onStart?: () => void;
-  /** Told where it should be; and where the pointer went down and is now, for what is drawn rather than moved. */
-  readonly move: (place: DrawingPlace, pressed: DrawingPlace, now: DrawingPlace) => void;
+  /**
+   * Told where it should be; where the pointer went down and is now, for what is drawn rather than moved; and whether
+   * Shift is held, for steps.
+   */
+  readonly move: (place: DrawingPlace, pressed: DrawingPlace, now: DrawingPlace, inSteps: boolean) => void;
 }
 
 /** Drags a thing on a drawing as one entry of history; Escape, handled by the page, takes it back. */
@@ -55,7 +58,7 @@ export const useSvgDrag = ({ at, onStart, move }: Dragged): DragHandlers => {
       if (useApp.getState().history.gestureStart === null) return;
       const { offset, pressed } = grip.current;
       const now = pointerPlace(svgOf(event), event);
-      move([now[0] + offset[0], now[1] + offset[1]], pressed, now);
+      move([now[0] + offset[0], now[1] + offset[1]], pressed, now, event.shiftKey);
     },
     onPointerUp: (event) => end(event, true),
     onPointerCancel: (event) => end(event, false),

@@ -1,5 +1,5 @@
 import { create } from 'zustand';
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Position, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from './app-store.ts';
 
 /** What fills the left of the page. */
@@ -39,6 +39,12 @@ export interface Pointing {
   readonly truth: GroundPlace | null;
 }
 
+/** The measuring tape: the places of its ends, [east, north, up] in metres; null = not laid yet. */
+export interface Tape {
+  readonly from: Position | null;
+  readonly to: Position | null;
+}
+
 /** Stands for the picture without lamps; no scheme can be called so. */
 export const unlitId = ':unlit';
 
@@ -58,6 +64,8 @@ interface Session {
   readonly isWide: boolean;
   /** Whether the viewfinder shows the place by day, to build and frame by. */
   readonly showsByDay: boolean;
+  /** null = the tape is put away. */
+  readonly tape: Tape | null;
   /** null = all tiles side by side. */
   readonly pair: Pair | null;
   /** Step of the lesson that is followed; null = the lesson is put away. */
@@ -78,6 +86,7 @@ export const useSession = create<Session>((set) => ({
   locksExposure: true,
   isWide: false,
   showsByDay: false,
+  tape: null,
   pair: null,
   lessonStep: null,
   hidesAnswer: false,

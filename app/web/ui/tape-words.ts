@@ -1,0 +1,20 @@
+import type { Position } from '../../../core/setup/schema/setup.ts';
+import { measuredLength, paceMetres } from '../../../core/units/measured-length.ts';
+import { signed } from './words.ts';
+
+/** What a tape says: "4.83 m · 6 paces · 12° from the scene’s north · +0.50 m higher"; a hint while it is not laid. */
+export const tapeWords = ({ from, to }: { readonly from: Position | null; readonly to: Position | null }): string => {
+  if (!from || !to) return 'Press one place and drag to the other';
+  const { metres, levelMetres, riseMetres, bearingDegrees, paces } = measuredLength(from, to);
+  const steps = Math.round(paces);
+  const rises = Math.abs(riseMetres) >= 0.005;
+  return [
+    `${metres.toFixed(2)} m`,
+    steps === 1 ? '1 pace' : `${steps} paces`,
+    ...(bearingDegrees === null ? [] : [`${Math.round(bearingDegrees) % 360}° from the scene’s north`]),
+    ...(rises ? [`${signed(riseMetres, 2)} m up, ${levelMetres.toFixed(2)} m over the ground`] : []),
+  ].join(' · ');
+};
+
+/** How long a pace is, in words. */
+export const paceWords = `A pace is ${paceMetres} m`;
