@@ -42,6 +42,10 @@ export const Drop = ({
     <details
       className={className}
       ref={ref}
+      onToggle={({ currentTarget }) => {
+        // near the lower edge the list would open out of sight
+        if (currentTarget.open) currentTarget.lastElementChild?.scrollIntoView({ block: 'nearest' });
+      }}
       onKeyDown={(event) => {
         if (event.key !== 'Escape' || !ref.current?.open) return;
         event.stopPropagation();

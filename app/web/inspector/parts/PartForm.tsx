@@ -10,13 +10,13 @@ import { ProfileFields } from './ProfileFields.tsx';
 import { partSpecs } from './part-specs.ts';
 import { SectionFields } from './SectionFields.tsx';
 import { SpecFields } from './SpecFields.tsx';
-import { usePartEdit } from './use-part-edit.ts';
+import { type PutPart, usePartEdit } from './use-part-edit.ts';
 
 interface PartFormProps {
   readonly subjectId: string;
   readonly index: number;
   readonly part: Part;
-  /** Whether the subject has no other part: its place is then that of the subject. */
+  /** Whether it is the only part of its subject: where that stands is told by the subject’s own place. */
   readonly isAlone?: boolean;
 }
 
@@ -26,26 +26,28 @@ const turns = [
   ['rollDegrees', 'Roll right', 180],
 ] as const;
 
+/** Where a part stands in its subject, and how it is turned. */
+const PlaceOfPart = ({ part, put }: { part: Part; put: PutPart }) => (
+  <div className="fields">
+    <PlaceFields position={part.position} onChange={(position) => put({ ...part, position })} />
+    {turns.map(([key, label, most]) => (
+      <NumberField
+        key={key}
+        label={label}
+        unit="°"
+        value={part[key]}
+        min={-most}
+        max={most}
+        onChange={(degrees) => put({ ...part, [key]: degrees })}
+      />
+    ))}
+  </div>
+);
+
 /** What can be typed about a part: its sizes, its place in the subject, and the rest behind a fold. */
 export const PartForm = ({ subjectId, index, part, isAlone = false }: PartFormProps) => {
   const { put, problem } = usePartEdit(subjectId, index, part);
   const sizes = partSpecs[part.kind].sizes;
-  const place = (
-    <div className="fields">
-      <PlaceFields position={part.position} onChange={(position) => put({ ...part, position })} />
-      {turns.map(([key, label, most]) => (
-        <NumberField
-          key={key}
-          label={label}
-          unit="°"
-          value={part[key]}
-          min={-most}
-          max={most}
-          onChange={(degrees) => put({ ...part, [key]: degrees })}
-        />
-      ))}
-    </div>
-  );
   return (
     <div className="part-form">
       {sizes.length > 0 && <SpecFields specs={sizes} part={part} put={put} />}
@@ -54,9 +56,8 @@ export const PartForm = ({ subjectId, index, part, isAlone = false }: PartFormPr
       {part.kind === 'prism' && <OutlineFields prism={part} put={put} problem={problem} />}
       {part.kind === 'turned' && <ProfileFields turned={part} put={put} problem={problem} />}
       {part.kind === 'loft' && <SectionFields loft={part} put={put} problem={problem} />}
-      {isAlone ? null : place}
+      {!isAlone && <PlaceOfPart part={part} put={put} />}
       <Fold title="More">
-        {isAlone && place}
         <MoreOfPart part={part} put={put} />
         <PartProblemLine problem={problem} of={['finish', 'rough', 'dimples', 'name', 'sides']} />
       </Fold>

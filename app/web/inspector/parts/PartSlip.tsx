@@ -2,7 +2,7 @@ import type { Part } from '../../../../core/setup/schema/setup.ts';
 import { partWords } from '../../state/edits/new-parts.ts';
 import { Slip } from '../Slip.tsx';
 import { PartForm } from './PartForm.tsx';
-import { sizeText } from './part-specs.ts';
+import { sizeText } from './size-text.ts';
 
 interface PartSlipProps {
   readonly subjectId: string;

@@ -5,19 +5,17 @@ import { type NewPartKind, newPartKinds, partWords } from '../../state/edits/new
 import { addPart, duplicatePart, removePart, reorderPart } from '../../state/edits/part-edits.ts';
 import { Drop } from '../../ui/Drop.tsx';
 import { Fold } from './Fold.tsx';
-import { PartForm } from './PartForm.tsx';
 import { PartSlip } from './PartSlip.tsx';
 
 /** So many parts are listed at a time. */
 const pageOfParts = 24;
 
-/** The parts of a subject: one by one in a list; the only part of a subject stands open. */
+/** The parts of a subject, one by one in a list. */
 export const Parts = ({ subject }: { subject: Subject }) => {
   const { edit } = useApp.getState();
   const { id, parts, kit } = subject;
   const [openIndex, setOpenIndex] = useState<number | null>(null);
   const [most, setMost] = useState(pageOfParts);
-  const [only] = parts;
   const actionsOf = (index: number) => ({
     onDuplicate: () => {
       edit((s) => duplicatePart(s, id, index));
@@ -38,51 +36,41 @@ export const Parts = ({ subject }: { subject: Subject }) => {
     setOpenIndex(parts.length);
   };
   return (
-    <>
-      {parts.length === 1 && only && !kit && (
-        <section className="group">
-          <h3>{partWords[only.kind]}</h3>
-          <PartForm subjectId={id} index={0} part={only} isAlone />
-        </section>
+    <Fold title={parts.length === 1 ? '1 part' : `${parts.length} parts`} startsOpen={!kit && parts.length > 1}>
+      {kit && (
+        <p className="quiet">
+          Change a part here and from then on the parts are yours: the numbers above, which make them anew, go.
+        </p>
       )}
-      <Fold title={parts.length === 1 ? '1 part' : `${parts.length} parts`} startsOpen={!kit && parts.length > 1}>
-        {kit && (
-          <p className="quiet">
-            Change a part here and from then on the parts are yours: the numbers above, which make them anew, go.
-          </p>
-        )}
-        {(parts.length > 1 || kit) && (
-          <ul className="parts">
-            {parts.slice(0, most).map((part, index) => (
-              <PartSlip
-                // parts have no names of their own; their place is what tells them apart
-                // biome-ignore lint/suspicious/noArrayIndexKey: as said
-                key={index}
-                subjectId={id}
-                index={index}
-                part={part}
-                isOpen={openIndex === index}
-                onToggle={() => setOpenIndex(openIndex === index ? null : index)}
-                {...actionsOf(index)}
-              />
-            ))}
-          </ul>
-        )}
-        {parts.length > most && (
-          <button type="button" onClick={() => setMost(most + pageOfParts)}>
-            Show {Math.min(pageOfParts, parts.length - most)} more of {parts.length}
-          </button>
-        )}
-        <Drop label="Add a part" listLabel="Add a part" closesOnPress>
-          <div className="add-parts">
-            {newPartKinds.map((kind) => (
-              <button key={kind} type="button" onClick={() => add(kind)}>
-                {partWords[kind]}
-              </button>
-            ))}
-          </div>
-        </Drop>
-      </Fold>
-    </>
+      <ul className="parts">
+        {parts.slice(0, most).map((part, index) => (
+          <PartSlip
+            // parts have no names of their own; their place is what tells them apart
+            // biome-ignore lint/suspicious/noArrayIndexKey: as said
+            key={index}
+            subjectId={id}
+            index={index}
+            part={part}
+            isOpen={openIndex === index}
+            onToggle={() => setOpenIndex(openIndex === index ? null : index)}
+            {...actionsOf(index)}
+          />
+        ))}
+      </ul>
+      {parts.length > most && (
+        <button type="button" onClick={() => setMost(most + pageOfParts)}>
+          Show {Math.min(pageOfParts, parts.length - most)} more of {parts.length}
+        </button>
+      )}
+      <Drop label="Add a part" listLabel="Add a part" closesOnPress>
+        <div className="add-parts">
+          {newPartKinds.map((kind) => (
+            <button key={kind} type="button" onClick={() => add(kind)}>
+              {partWords[kind]}
+            </button>
+          ))}
+        </div>
+      </Drop>
+    </Fold>
   );
 };

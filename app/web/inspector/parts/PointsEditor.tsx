@@ -65,7 +65,7 @@ export const PointsEditor = (props: PointsEditorProps) => {
           <span className="quiet">
             Point {selected + 1} of {points.length}
           </span>
-          {pair(selected, false)}
+          <div className="point-pair">{pair(selected, false)}</div>
           <div className="actions">
             <button
               type="button"

@@ -45,13 +45,16 @@ export const SectionFields = ({ loft, put, problem }: SectionFieldsProps) => {
     <>
       <div className="fields">
         <Choice
-          label="Section, from the south"
+          label="Section"
           value={String(index)}
-          options={sections.map((_, i) => [String(i), `${i + 1} of ${sections.length}`] as const)}
+          options={sections.map(
+            (_, i) =>
+              [String(i), i === 0 ? `1 of ${sections.length}, south` : `${i + 1} of ${sections.length}`] as const,
+          )}
           onChange={(value) => setChosen(Number(value))}
         />
         <NumberField
-          label="Stands at north"
+          label="North"
           unit="m"
           value={section.northMetres}
           min={-2000}

@@ -113,10 +113,3 @@ export const withNumber = (part: Part, { key, perUnit, digits, orElse }: PartSpe
   const value = orElse && Math.abs(orElse(part) - typed) < 1e-9 ? null : typed;
   return { ...part, [key]: value } as Part;
 };
-
-/** "5 × 0.5 × 2.4 m": the lengths among its sizes. */
-export const sizeText = (part: Part): string => {
-  const lengths = partSpecs[part.kind].sizes.filter(({ unit }) => unit === 'm');
-  if (lengths.length === 0) return '';
-  return `${lengths.map((spec) => Number(shownNumber(part, spec).toFixed(2))).join(' × ')} m`;
-};

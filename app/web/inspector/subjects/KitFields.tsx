@@ -47,8 +47,8 @@ export const KitFields = ({ subjectId, kit }: { subjectId: string; kit: NonNulla
   const values = settledValues(known, kit.values);
   return (
     <section className="group">
-      <h3>{known.label}</h3>
-      <div className="fields">
+      <h3>Size</h3>
+      <div className="fields kit-fields">
         {known.fields.map((field) => (
           <OneField
             key={field.key}

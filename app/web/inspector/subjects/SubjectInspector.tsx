@@ -2,6 +2,7 @@ import type { Subject } from '../../../../core/setup/schema/setup.ts';
 import { useApp } from '../../state/app-store.ts';
 import { renameSubject } from '../../state/edits/subject-edits.ts';
 import { TextField } from '../../ui/TextField.tsx';
+import { PartForm } from '../parts/PartForm.tsx';
 import { Parts } from '../parts/Parts.tsx';
 import { GroupLine } from './GroupLine.tsx';
 import { KitFields } from './KitFields.tsx';
@@ -11,6 +12,7 @@ import { SubjectPlace } from './SubjectPlace.tsx';
 /** Everything about one subject that can be typed: its size first, then its place, then what it is made of. */
 export const SubjectInspector = ({ subject, schemeId }: { subject: Subject; schemeId: string }) => {
   const { edit } = useApp.getState();
+  const [only] = subject.parts;
   return (
     <>
       <TextField
@@ -19,6 +21,12 @@ export const SubjectInspector = ({ subject, schemeId }: { subject: Subject; sche
         onChange={(name) => edit((s) => renameSubject(s, subject.id, name))}
       />
       {subject.kit && <KitFields subjectId={subject.id} kit={subject.kit} />}
+      {!subject.kit && only && subject.parts.length === 1 && (
+        <section className="group">
+          <h3>Size</h3>
+          <PartForm subjectId={subject.id} index={0} part={only} isAlone />
+        </section>
+      )}
       <SubjectPlace subject={subject} />
       <SubjectActions subject={subject} schemeId={schemeId} />
       {subject.group !== null && <GroupLine subject={subject} group={subject.group} />}

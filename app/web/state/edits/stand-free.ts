@@ -49,10 +49,22 @@ const isShown = (view: CameraView, point: Vec3, margin: number): boolean => {
   return place?.every((v) => v >= margin && v <= 1 - margin) ?? false;
 };
 
-/** Distances before the camera that are tried, metres. */
+/** Distances before the camera that are tried, metres, and how far aside, in widths of the thing. */
 const distances = [3, 4, 5, 6, 8, 10, 12, 15, 18, 22, 27, 33, 40, 50, 65, 80, 100, 150, 200];
-/** And how far aside, in widths of the thing. */
 const asides = [0, -1, 1, -2, 2];
+
+/** Those places, nearest first to what the camera looks at, or to fifteen metres when that is farther off. */
+const placesBefore = ({ position, aim }: Camera, [east, north]: Level, widthMetres: number): Level[] => {
+  const wished = Math.min(Math.max(Math.hypot(aim[0] - position[0], aim[1] - position[1]), 3), 15);
+  const off = (ahead: number, aside: number) => Math.abs(Math.log(ahead / wished)) + 0.3 * Math.abs(aside);
+  return distances
+    .flatMap((ahead) => asides.map((aside) => ({ ahead, aside, off: off(ahead, aside) })))
+    .sort((a, b) => a.off - b.off)
+    .map(({ ahead, aside }): Level => {
+      const right = aside * widthMetres;
+      return [position[0] + east * ahead + north * right, position[1] + north * ahead - east * right];
+    });
+};
 
 /**
  * Stands a new subject on the ground where the camera looks: at its aim when that lies on the ground, else before it,
@@ -71,12 +83,7 @@ export const standFree = (setup: Setup, schemeId: string, subject: Subject): Sub
   const others = stage.subjects.map(({ points }) => boxOfMeshes([{ positions: points }]));
   const aim: Level = [camera.aim[0], camera.aim[1]];
   const step = Math.hypot(own.high[0] - own.low[0], own.high[2] - own.low[2]) + gapMetres;
-  const places = distances.flatMap((ahead) =>
-    asides.map((aside): Level => {
-      const right = aside * step;
-      return [camera.position[0] + east * ahead + north * right, camera.position[1] + north * ahead - east * right];
-    }),
-  );
+  const places = placesBefore(camera, [east, north], step);
   const isFree = (place: Level) => !others.some((other) => overlap(moved(own, place), other));
   const isWhole = (place: Level) => cornersOf(moved(own, place)).every((corner) => isShown(view, corner, 0.06));
   const isSeen = ([e, n]: Level) => isShown(view, worldFromDocument([e, n, own.high[1] / 2]), 0);
