@@ -13,7 +13,7 @@ import {
 } from './history.ts';
 
 /** What is selected: a pass of the present scheme, a subject, or the camera. */
-type Selection =
+export type Selection =
   | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }

@@ -1,5 +1,5 @@
 import { Canvas } from '@react-three/fiber';
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { distance, type Vec3 } from '../../../core/geometry/vec.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import { buildWorld } from '../../../core/world/world.ts';
@@ -7,10 +7,13 @@ import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
 import { CameraFigure } from './CameraFigure.tsx';
 import { EyeControls } from './EyeControls.tsx';
+import { Handles } from './Handles.tsx';
+import { heldThing } from './held-thing.ts';
 import { LampFigure } from './LampFigure.tsx';
 import { MoonFigure, PatchFigure } from './SceneMarks.tsx';
 import { ShadowFigure } from './ShadowFigure.tsx';
-import { stageGeometry } from './stage-geometry.ts';
+import { StageMesh } from './StageMesh.tsx';
+import { TapeFigure } from './TapeFigure.tsx';
 import { eyeOf, type ViewKind } from './views.ts';
 import { walkPasses } from './walk-passes.ts';
 
@@ -33,8 +36,9 @@ const Walkaround = () => {
   const keys = useRef<HTMLDivElement>(null);
   const [asked, setAsked] = useState<{ kind: ViewKind }>({ kind: 'start' });
   const world = useMemo(() => buildWorld(setup, scheme), [setup, scheme]);
-  const geometry = useMemo(() => stageGeometry(world.stage), [world.stage]);
-  useEffect(() => () => geometry.dispose(), [geometry]);
+  const held = useMemo(() => heldThing(setup, scheme.id, selection), [setup, scheme.id, selection]);
+  const [mode, setMode] = useState<'move' | 'turn'>('move');
+  const tape = useSession((state) => state.tape);
   const passes = useMemo(() => walkPasses(setup, scheme), [setup, scheme]);
   const camera = scheme.camera ?? setup.camera;
   const aim = useMemo(() => worldFromDocument(camera.aim), [camera]);
@@ -56,7 +60,7 @@ const Walkaround = () => {
         role="application"
         // biome-ignore lint/a11y/noNoninteractiveTabindex: it is turned by keys
         tabIndex={0}
-        aria-label="The set-up from any side. Arrow keys turn it, plus and minus come closer and go back."
+        aria-label="The set-up from any side. Arrow keys turn it, plus and minus come closer and go back. Press a subject to select it; drag its handles to move or turn it."
       >
         <Canvas
           frameloop="demand"
@@ -67,9 +71,7 @@ const Walkaround = () => {
           <fog attach="fog" args={['#16181b', 20, 120]} />
           <hemisphereLight args={['#d8d2c4', '#33373c', 1.1]} />
           <directionalLight position={[4, 10, 6]} intensity={0.9} />
-          <mesh geometry={geometry}>
-            <meshLambertMaterial vertexColors />
-          </mesh>
+          <StageMesh stage={world.stage} />
           <CameraFigure view={world.view} depthMetres={Math.min(distance(world.view.position, aim), 60)} />
           {passes.map((entry) => {
             const stands = isSelected(entry.frame.id, entry.pass.id);
@@ -82,6 +84,8 @@ const Walkaround = () => {
             })}
           {setup.patch && <PatchFigure patch={setup.patch} />}
           {moon?.kind === 'moon' && <MoonFigure toward={moon.toward as Vec3} aim={aim} awayMetres={spreadMetres} />}
+          {held && !tape && <Handles key={held.key} held={held} mode={mode} />}
+          {tape && <TapeFigure tape={tape} />}
           <EyeControls eye={eye} asked={asked} keysFrom={keys} />
         </Canvas>
       </div>
@@ -91,6 +95,12 @@ const Walkaround = () => {
             {name}
           </button>
         ))}
+        {held?.turnRadians != null &&
+          (['move', 'turn'] as const).map((each) => (
+            <button key={each} type="button" aria-pressed={mode === each} onClick={() => setMode(each)}>
+              {each === 'move' ? 'Move' : 'Turn'}
+            </button>
+          ))}
       </div>
     </section>
   );
