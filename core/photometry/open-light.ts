@@ -14,6 +14,8 @@ export interface OpenSample {
   /** Unit. */
   readonly toLamp: Vec3;
   readonly distance: number;
+  /** Of the spot, as `emitterSpot` gives it. */
+  readonly spotNormal: Vec3 | null;
 }
 
 /** Inverse square and cosine from one spot of a lamp. Two numbers in [0, 1) choose the spot. */
@@ -29,9 +31,10 @@ export const openLampSample = (
   const distance = Math.max(length(way), 1e-4);
   const toLamp = scale(way, 1 / distance);
   const cosReceiver = dot(normal, toLamp);
-  if (cosReceiver <= 0) return { lux: 0, toLamp, distance };
-  const intensity = spotIntensityPerLumen(emitter, pose, scale(toLamp, -1), found.normal);
-  return { lux: (intensity * cosReceiver) / distance ** 2, toLamp, distance };
+  const spotNormal = found.normal;
+  if (cosReceiver <= 0) return { lux: 0, toLamp, distance, spotNormal };
+  const intensity = spotIntensityPerLumen(emitter, pose, scale(toLamp, -1), spotNormal);
+  return { lux: (intensity * cosReceiver) / distance ** 2, toLamp, distance, spotNormal };
 };
 
 /**

@@ -40,22 +40,42 @@ const meetEmitter = (
   return isInside ? { t, normal: null } : null;
 };
 
+/** What a ray sees of a bare emitter. */
+export interface SeenEmitter {
+  /** Distance along the ray. */
+  readonly t: number;
+  /** cd/m^2 per lumen. */
+  readonly luminancePerLumen: number;
+  /** All of the emitter's surface times the cosine at the spot that is seen, square metres. */
+  readonly areaAcross: number;
+}
+
 /**
- * What a ray sees of the bare emitter: distance along the ray and luminance in cd/m^2 per lumen; null when it misses or
- * looks at the back. A point has no size and is not seen.
+ * What a ray sees of the bare emitter; null when it misses or looks at the back. A point has no size and is not seen.
  *
  * @param direction unit
  */
-export const seenEmitter = (
-  emitter: Emitter,
-  pose: Pose,
-  origin: Vec3,
-  direction: Vec3,
-): { t: number; luminancePerLumen: number } | null => {
+export const seenEmitter = (emitter: Emitter, pose: Pose, origin: Vec3, direction: Vec3): SeenEmitter | null => {
   const met = meetEmitter(emitter, pose, origin, direction);
   if (!met) return null;
   const out = scale(direction, -1);
   const cosEmission = dot(met.normal ?? pose.axis, out);
   const intensity = spotIntensityPerLumen(emitter, pose, out, met.normal);
-  return { t: met.t, luminancePerLumen: intensity / (emitterArea(emitter) * Math.max(cosEmission, 1e-6)) };
+  const areaAcross = emitterArea(emitter) * Math.max(cosEmission, 1e-6);
+  return { t: met.t, luminancePerLumen: intensity / areaAcross, areaAcross };
+};
+
+/**
+ * `areaAcross` of a spot that `emitterSpot` gave, seen from somewhere; of the middle of a round lamp, which stands for all
+ * of it, so that intensity over this is the luminance too. 0 where a ray from there sees nothing shine: from behind, and
+ * of a point.
+ *
+ * @param out unit, from the spot to where it is seen from
+ */
+export const spotAreaAcross = (emitter: Emitter, pose: Pose, out: Vec3, normal: Vec3 | null): number => {
+  const area = emitterArea(emitter);
+  const isRound = emitter.shape === 'sphere' || emitter.shape === 'tube';
+  if (isRound && !normal)
+    return emitter.shape === 'sphere' ? area / 4 : area * (Math.hypot(...cross(axesOf(pose).first, out)) / Math.PI);
+  return area * Math.max(dot(normal ?? pose.axis, out), 0);
 };

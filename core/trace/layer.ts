@@ -1,11 +1,10 @@
-import { type CameraView, type Ray, viewRay } from '../camera/camera-view.ts';
-import { seenEmitter } from '../photometry/seen-emitter.ts';
+import { type CameraView, viewRay } from '../camera/camera-view.ts';
 import type { Stage } from '../world/stage.ts';
-import { poseAt, type Source } from '../world/world.ts';
-import { type BounceNumbers, type Bounces, bounceSample } from './bounce.ts';
-import { irradianceSample } from './irradiance.ts';
-import { chanceNumber, dimension, sampleNumber, scatteredNumber, sharedSampleNumber } from './sequence.ts';
-import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
+import type { Source } from '../world/world.ts';
+import { type Bounces, bounceSample } from './bounce.ts';
+import { bounceNumbersOf, sheenNumbersOf } from './bounce-numbers.ts';
+import { directLuminance, look } from './direct-light.ts';
+import { dimension, sampleNumber, scatteredNumber, sharedSampleNumber } from './sequence.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {
@@ -17,28 +16,7 @@ export interface PictureSize {
 /** A layer: mean luminance per unit strength, linear RGB, three numbers a pixel, rows from the top; cd/m^2 per lm or lx. */
 export type Layer = Float64Array;
 
-/** Luminance of the even sky per lux on level ground. */
-const skyLuminancePerLux = 1 / Math.PI;
-
-/** The random numbers of a pixel's sample. Bounced light has no middle: its first sample lies anywhere. */
-const bounceNumbersOf = (sample: number, x: number, y: number, time: number): BounceNumbers => {
-  const scattered = (dim: number) => scatteredNumber(sample, dim, x, y);
-  const chance = (dim: number) => chanceNumber(sample, dim, x, y);
-  return [
-    {
-      way: [scattered(dimension.bounceU), scattered(dimension.bounceV)],
-      u: chance(dimension.bouncedEmitterU),
-      v: chance(dimension.bouncedEmitterV),
-      time,
-    },
-    {
-      way: [chance(dimension.secondBounceU), chance(dimension.secondBounceV)],
-      u: chance(dimension.secondBouncedEmitterU),
-      v: chance(dimension.secondBouncedEmitterV),
-      time,
-    },
-  ];
-};
+const none = [0, 0, 0] as const;
 
 /**
  * Traces the layers of several sources together, sharing first hits. The reference that the GPU is held to.
@@ -62,34 +40,23 @@ export const traceLayers = (
         // no middle of the lens either: a sharp first sample would stay in the mean as a ghost
         const onLens = [dimension.lensU, dimension.lensV].map((dim) => scatteredNumber(s, dim, x, y));
         const ray = viewRay(view, px, py, onLens[0] as number, onLens[1] as number);
-        const surface = surfaceAlong(stage, ray.origin, ray.direction);
+        const way = [dimension.bounceU, dimension.bounceV].map((dim) => scatteredNumber(s, dim, x, y));
+        const seen = look(stage, ray, s === 0 ? null : [way[0] as number, way[1] as number]);
+        const { surface } = seen;
         const time = sharedSampleNumber(s, dimension.time);
         const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time };
-        const bounced = bounces > 0 && surface ? bounceNumbersOf(s, x, y, time) : null;
+        const bounceNumbers = bounces > 0 && surface ? bounceNumbersOf(s, x, y, time) : null;
         sources.forEach((source, i) => {
-          const bare = bareLuminance(source, ray, surface, time);
-          const lit = surface ? irradianceSample(stage, source, surface, numbers) / Math.PI : 0;
-          const far = surface && bounced ? bounceSample(stage, source, surface, bounces, bounced) : null;
+          const direct = directLuminance(stage, source, seen, numbers);
+          const far =
+            surface && bounceNumbers
+              ? bounceSample(stage, source, surface, bounces, bounceNumbers, sheenNumbersOf(s, x, y))
+              : none;
           const layer = layers[i] as Layer;
           const at = (y * width + x) * 3;
-          for (let c = 0; c < 3; c++) {
-            const value = bare + lit * (surface?.reflectance[c] ?? 0) + (far?.[c] ?? 0);
-            layer[at + c] = (layer[at + c] as number) + value / samples;
-          }
+          for (const c of [0, 1, 2] as const)
+            layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c]) / samples;
         });
       }
   return layers;
-};
-
-/** What the lens sees of the source itself: the bare lamp in front of any surface, or the sky where there is none. */
-const bareLuminance = (
-  source: Source,
-  { origin, direction }: Ray,
-  surface: SurfacePoint | null,
-  time: number,
-): number => {
-  if (source.kind === 'sky') return surface ? 0 : skyLuminancePerLux;
-  if (source.kind === 'moon') return 0;
-  const seen = seenEmitter(source.emitter, poseAt(source, time), origin, direction);
-  return seen && (!surface || seen.t < surface.distance) ? seen.luminancePerLumen : 0;
 };

@@ -1,4 +1,7 @@
-/** What each dimension is for. Those from `secondBounceU` on are drawn by chance alone. */
+/**
+ * What each dimension is for. Those from `secondBounceU` on are drawn by chance alone. The way on from a sheen in direct
+ * light takes the numbers of the first bounce: no layer has both.
+ */
 export const dimension = {
   pixelX: 0,
   pixelY: 1,
@@ -15,6 +18,11 @@ export const dimension = {
   bouncedEmitterV: 12,
   secondBouncedEmitterU: 13,
   secondBouncedEmitterV: 14,
+  sheenU: 15,
+  sheenV: 16,
+  sheenOrNot: 17,
+  side: 18,
+  secondSide: 19,
 } as const;
 /** Dimensions of the direct light, which share one sequence. */
 const dimensions = 7;

@@ -3,6 +3,7 @@ import { closestHit } from '../geometry/cast-ray.ts';
 import { add, cross, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
 import type { StageFinish } from '../world/stage-finish.ts';
+import type { Receiver } from './irradiance.ts';
 
 /** A place on the stage as light meets it. */
 export interface SurfacePoint {
@@ -16,6 +17,12 @@ export interface SurfacePoint {
   /** Share returned evenly, linear RGB, with the tint of the place. */
   readonly reflectance: Triple;
   readonly finish: StageFinish;
+  /** Unit, to where it was looked at from. */
+  readonly toEye: Vec3;
+  /** Unit normal of the flat face, on the side that was looked at. */
+  readonly face: Vec3;
+  /** The other side of cloth, which light falls through; null where nothing is let through. */
+  readonly far: Receiver | null;
   /** Index of the subject, -1 for the ground. */
   readonly subject: number;
   /** Distance along the ray that found it, metres. */
@@ -24,6 +31,12 @@ export interface SurfacePoint {
 
 /** How far shadow rays start off a surface: a hair more than the rounding of 32-bit coordinates, in metres. */
 export const surfaceOffset = (p: Vec3): number => 1e-5 * (1 + Math.max(Math.abs(p[0]), Math.abs(p[1]), Math.abs(p[2])));
+
+/**
+ * Cloth drawn as a shell up to this thick counts as one sheet, metres: light from behind that is let through is looked for
+ * from farther in, so that the shell's other face does not keep it off.
+ */
+export const sheetMetres = 5e-4;
 
 const triple = (a: Float32Array, i: number): Vec3 => [a[i] as number, a[i + 1] as number, a[i + 2] as number];
 const weighted = (a: Vec3, b: Vec3, c: Vec3, u: number, v: number): Vec3 => {
@@ -63,20 +76,27 @@ export const surfaceAlong = (stage: Stage, origin: Vec3, direction: Vec3): Surfa
   const face = normalize(cross(sub(b, a), sub(c, a)));
   // seen from behind, everything turns round
   const side = dot(face, direction) > 0 ? -1 : 1;
-  const [sa, sb, sc] = side > 0 ? [na, nb, nc] : [scale(na, -1), scale(nb, -1), scale(nc, -1)];
   const position = weighted(a, b, c, hit.u, hit.v);
-  const place = weighted(
-    liftToTangent(position, a, sa),
-    liftToTangent(position, b, sb),
-    liftToTangent(position, c, sc),
-    hit.u,
-    hit.v,
-  );
+  const receiverOn = (side: number, inMetres: number): Receiver => {
+    const [sa, sb, sc] = side > 0 ? [na, nb, nc] : [scale(na, -1), scale(nb, -1), scale(nc, -1)];
+    const [la, lb, lc] = [
+      liftToTangent(position, a, sa),
+      liftToTangent(position, b, sb),
+      liftToTangent(position, c, sc),
+    ];
+    const place = weighted(la, lb, lc, hit.u, hit.v);
+    return {
+      place,
+      normal: normalize(weighted(sa, sb, sc, hit.u, hit.v)),
+      shadowOrigin: add(place, scale(face, side * (surfaceOffset(position) + inMetres))),
+    };
+  };
   return {
     position,
-    place,
-    normal: normalize(weighted(sa, sb, sc, hit.u, hit.v)),
-    shadowOrigin: add(place, scale(face, side * surfaceOffset(position))),
+    ...receiverOn(side, 0),
+    far: finish.transmittance > 0 ? receiverOn(-side, sheetMetres) : null,
+    toEye: scale(direction, -1),
+    face: scale(face, side),
     reflectance: tinted(finish.reflectance, stage.tints, hit.triangle),
     finish,
     subject: stage.subjectOfTriangle[hit.triangle] as number,

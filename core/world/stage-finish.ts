@@ -1,4 +1,5 @@
 import type { Triple } from '../colour/matrix.ts';
+import { type ThroughSheen, throughSheen } from '../photometry/through-sheen.ts';
 import type { Finish } from '../setup/schema/setup.ts';
 
 /** A sheen over a surface: a microfacet mirror. */
@@ -7,6 +8,10 @@ export interface Sheen {
   readonly normalReflectance: Triple;
   /** Roughness of the GGX distribution; 0 = a mirror. */
   readonly alpha: number;
+  /** Of a clear face; null = metal. */
+  readonly refractiveIndex: number | null;
+  /** Share that gets through to the even part, and out again; null = metal, which has none. */
+  readonly through: ThroughSheen | null;
 }
 
 /** A finish as light meets it. */
@@ -37,10 +42,15 @@ export const stageFinishOf = ({ reflectance, transmittance, gloss, refractiveInd
   const even = tripleOf(reflectance);
   const clear = normalReflectanceOf(refractiveIndex);
   const alpha = gloss >= 1 ? 0 : Math.max((1 - gloss) ** 2, leastAlpha);
-  if (metal) return { reflectance: [0, 0, 0], transmittance, sheen: { normalReflectance: even, alpha } };
+  if (metal) {
+    const sheen = { normalReflectance: even, alpha, refractiveIndex: null, through: null };
+    return { reflectance: [0, 0, 0], transmittance, sheen };
+  }
+  if (gloss === 0 || clear === 0) return { reflectance: even, transmittance, sheen: null };
+  const through = throughSheen(alpha, refractiveIndex);
   return {
     reflectance: even,
     transmittance,
-    sheen: gloss > 0 && clear > 0 ? { normalReflectance: [clear, clear, clear], alpha } : null,
+    sheen: { normalReflectance: [clear, clear, clear], alpha, refractiveIndex, through },
   };
 };

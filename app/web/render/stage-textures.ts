@@ -1,5 +1,8 @@
 import { DataTexture, FloatType, NearestFilter, RGBAFormat } from 'three';
+import { throughSheenSteps } from '../../../core/photometry/through-sheen.ts';
 import type { Stage } from '../../../core/world/stage.ts';
+import type { StageFinish } from '../../../core/world/stage-finish.ts';
+import { finishTexels } from './shaders/surface.glsl.ts';
 
 const floatTexture = (width: number, texels: number, fill: (data: Float32Array) => void): DataTexture => {
   const height = Math.max(Math.ceil(texels / width), 1);
@@ -12,15 +15,16 @@ const floatTexture = (width: number, texels: number, fill: (data: Float32Array) 
   return texture;
 };
 
-/** Three texels a triangle, 256 triangles a row; the fourth number of a corner is what `extra` gives for its triangle. */
-const cornerTexture = (values: Float32Array, extra: (triangle: number) => number): DataTexture => {
+/** Three texels a triangle, 256 triangles a row; the fourth number of a corner is what `extra` gives for it. */
+const cornerTexture = (values: Float32Array, extra: (triangle: number, corner: number) => number): DataTexture => {
   const triangles = values.length / 9;
   return floatTexture(768, triangles * 3, (data) => {
-    for (let t = 0; t < triangles; t++)
-      for (let c = 0; c < 3; c++) {
-        data.set(values.subarray(t * 9 + c * 3, t * 9 + c * 3 + 3), (t * 3 + c) * 4);
-        data[(t * 3 + c) * 4 + 3] = extra(t);
-      }
+    for (let i = 0; i < triangles * 3; i++) {
+      data[i * 4] = values[i * 3] as number;
+      data[i * 4 + 1] = values[i * 3 + 1] as number;
+      data[i * 4 + 2] = values[i * 3 + 2] as number;
+      data[i * 4 + 3] = extra(Math.floor(i / 3), i % 3);
+    }
   });
 };
 
@@ -29,10 +33,22 @@ export interface StageTextures {
   readonly nodes: DataTexture;
   readonly corners: DataTexture;
   readonly normals: DataTexture;
-  readonly reflectances: DataTexture;
+  readonly finishes: DataTexture;
   readonly stackSize: number;
+  /** Whether anything is glossy. */
+  readonly hasSheen: boolean;
+  /** Whether anything lets light through. */
+  readonly hasCloth: boolean;
   dispose(): void;
 }
+
+/** Packing is described beside `finishTexels`; a roughness of -1 is matt, an index of 0 metal. */
+const finishNumbers = ({ reflectance, transmittance, sheen }: StageFinish): number[] => [
+  ...[...reflectance, transmittance],
+  ...(sheen ? [...sheen.normalReflectance, sheen.alpha] : [0, 0, 0, -1]),
+  ...[sheen?.refractiveIndex ?? 0, sheen?.through?.mean ?? 0, 0, 0],
+  ...(sheen?.through?.atRoots ?? Array<number>(throughSheenSteps).fill(0)),
+];
 
 /** Stack sizes the shaders are compiled for; a deeper tree takes the next. */
 const stackSizes = [24, 32, 48, 64];
@@ -43,16 +59,16 @@ export const createStageTextures = (stage: Stage): StageTextures => {
   const textures = {
     nodes: floatTexture(1024, nodes.length / 4, (data) => data.set(nodes)),
     corners: cornerTexture(corners, (t) => stage.finishOfTriangle[t] as number),
-    normals: cornerTexture(stage.normals, () => 0),
-    reflectances: floatTexture(256, stage.finishes.length, (data) =>
-      stage.finishes.forEach(({ reflectance }, i) => {
-        data.set(reflectance, i * 4);
-      }),
+    normals: cornerTexture(stage.normals, (t, c) => stage.tints?.[t * 3 + c] ?? 1),
+    finishes: floatTexture(64 * finishTexels, stage.finishes.length * finishTexels, (data) =>
+      data.set(stage.finishes.flatMap(finishNumbers)),
     ),
   };
   return {
     ...textures,
     stackSize: stackSizes.find((size) => size > depth + 1) ?? 64,
+    hasSheen: stage.finishes.some(({ sheen }) => sheen !== null),
+    hasCloth: stage.finishes.some(({ transmittance }) => transmittance > 0),
     dispose: () => {
       for (const texture of Object.values(textures)) texture.dispose();
     },

@@ -26,7 +26,7 @@ const lightPass = (fragment: string, bounces: number) =>
       firstHits: { value: null as unknown },
       meanSoFar: { value: null as unknown },
     },
-    { STACK_SIZE: 24, BOUNCES: bounces },
+    { STACK_SIZE: 24, BOUNCES: bounces, HAS_SHEEN: 0, HAS_CLOTH: 0 },
   );
 
 /** What a sample of light is taken of. */
@@ -64,6 +64,10 @@ export class Tracer {
     for (const pass of [this.firstHits, ...this.light]) {
       setStage(pass.uniforms, this.textures);
       pass.define('STACK_SIZE', this.textures.stackSize);
+    }
+    for (const pass of this.light) {
+      pass.define('HAS_SHEEN', this.textures.hasSheen ? 1 : 0);
+      pass.define('HAS_CLOTH', this.textures.hasCloth ? 1 : 0);
     }
     return true;
   }

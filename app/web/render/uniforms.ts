@@ -15,7 +15,7 @@ export const stageUniforms = () => ({
   nodes: { value: null as StageTextures['nodes'] | null },
   corners: { value: null as StageTextures['corners'] | null },
   normals: { value: null as StageTextures['normals'] | null },
-  reflectances: { value: null as StageTextures['reflectances'] | null },
+  finishes: { value: null as StageTextures['finishes'] | null },
 });
 
 export const cameraUniforms = () => ({
@@ -53,7 +53,7 @@ export const setStage = (u: ReturnType<typeof stageUniforms>, textures: StageTex
   u.nodes.value = textures.nodes;
   u.corners.value = textures.corners;
   u.normals.value = textures.normals;
-  u.reflectances.value = textures.reflectances;
+  u.finishes.value = textures.finishes;
 };
 
 /** Sets camera, picture size and sample. */

@@ -18,22 +18,25 @@ struct LightSample {
   vec3 direction;
   float limit;
   float lux;
+  // of a lamp's spot, as emitterSpot gives it
+  vec3 spotNormal;
+  bool isAllRound;
 };
 
-LightSample lampSample(Surface surface, vec2 uv) {
+LightSample lampSample(Receiver receiver, vec2 uv) {
   vec3 spotNormal;
-  vec3 way = emitterSpot(uv, spotNormal) - surface.place;
+  vec3 way = emitterSpot(uv, spotNormal) - receiver.place;
   float distanceToLamp = max(length(way), 1e-4);
   vec3 toLamp = way / distanceToLamp;
-  float cosReceiver = dot(surface.normal, toLamp);
+  float cosReceiver = dot(receiver.normal, toLamp);
   float intensity = cosReceiver > 0.0 ? spotIntensity(-toLamp, spotNormal) : 0.0;
-  return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp));
+  return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp), spotNormal, false);
 }
 
-LightSample moonSample(Surface surface, vec2 uv) {
+LightSample moonSample(Receiver receiver, vec2 uv) {
   vec2 offset = discFromSquare(uv) * ${moonRadiusRadians};
   vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
-  return LightSample(toMoon, FAR_AWAY, max(dot(surface.normal, toMoon), 0.0));
+  return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0), vec3(0.0), false);
 }
 
 // A direction over a surface, more often the nearer to its normal: density cos / pi.
@@ -45,18 +48,21 @@ vec3 cosineDirection(vec3 n, vec2 uv) {
   return normalize(n * sqrt(max(1.0 - uv.x, 0.0)) + around);
 }
 
-LightSample skySample(Surface surface, vec2 uv) {
-  vec3 n = surface.normal;
-  if (uv == vec2(0.5)) return LightSample(n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0), FAR_AWAY, max((1.0 + n.y) / 2.0, 0.0));
+LightSample skySample(Receiver receiver, vec2 uv) {
+  vec3 n = receiver.normal;
+  if (uv == vec2(0.5)) return LightSample(n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0), FAR_AWAY, max((1.0 + n.y) / 2.0, 0.0), vec3(0.0), true);
   vec3 toSky = cosineDirection(n, uv);
-  return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0);
+  return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0, vec3(0.0), false);
 }
 
-float irradianceSample(Surface surface, vec2 uv) {
-  LightSample light;
-  if (sourceKind == ${sourceKinds.lamp}) light = lampSample(surface, uv);
-  else if (sourceKind == ${sourceKinds.moon}) light = moonSample(surface, uv);
-  else light = skySample(surface, uv);
-  return light.lux <= 0.0 || anyHit(surface.shadowOrigin, light.direction, light.limit) ? 0.0 : light.lux;
+LightSample lightSample(Receiver receiver, vec2 uv) {
+  if (sourceKind == ${sourceKinds.lamp}) return lampSample(receiver, uv);
+  if (sourceKind == ${sourceKinds.moon}) return moonSample(receiver, uv);
+  return skySample(receiver, uv);
+}
+
+float irradianceSample(Receiver receiver, vec2 uv) {
+  LightSample light = lightSample(receiver, uv);
+  return light.lux <= 0.0 || anyHit(receiver.shadowOrigin, light.direction, light.limit) ? 0.0 : light.lux;
 }
 `;

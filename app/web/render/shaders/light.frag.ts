@@ -2,8 +2,10 @@ import { cameraGlsl } from './camera.glsl.ts';
 import { discGlsl } from './disc.glsl.ts';
 import { emitterGlsl } from './emitter.glsl.ts';
 import { irradianceGlsl, sourceKinds } from './irradiance.glsl.ts';
+import { litSurfaceGlsl } from './lit-surface.glsl.ts';
 import { seenEmitterGlsl } from './seen-emitter.glsl.ts';
 import { sequenceGlsl } from './sequence.glsl.ts';
+import { sheenGlsl } from './sheen.glsl.ts';
 import { surfaceGlsl } from './surface.glsl.ts';
 import { treeGlsl } from './tree.glsl.ts';
 
@@ -19,7 +21,12 @@ ${discGlsl}
 ${cameraGlsl}
 ${surfaceGlsl}
 ${emitterGlsl}
+${seenEmitterGlsl}
 ${irradianceGlsl}
+#if HAS_SHEEN == 1
+${sheenGlsl}
+#endif
+${litSurfaceGlsl}
 uniform usampler2D firstHits;
 uniform highp sampler2D meanSoFar;
 out highp vec4 mean;
@@ -30,10 +37,12 @@ void takeIntoMean(vec3 value) {
 }
 `;
 
-/** One sample of one source over cached first hits: its direct light, and the bare lamp or sky. Twin of core/trace/layer.ts. */
+/**
+ * One sample of one source over cached first hits: its direct light, and the bare lamp or sky; and the same once more for
+ * what shows in a sheen. Twin of core/trace/direct-light.ts.
+ */
 export const lightFragment = /* glsl */ `
 ${lightGlsl}
-${seenEmitterGlsl}
 
 void main() {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
@@ -41,15 +50,28 @@ void main() {
   Ray ray = cameraRay(pixel);
   vec2 uv = vec2(sampleNumber(sampleIndex, DIM_EMITTERU, pixel), sampleNumber(sampleIndex, DIM_EMITTERV, pixel));
   vec3 value = vec3(0.0);
-  float surfaceDistance = 1e20;
-  if (record.x > 0u) {
-    surfaceDistance = uintBitsToFloat(record.w);
-    Surface surface = surfaceOf(record, ray.origin, ray.direction);
-    value = surface.reflectance * irradianceSample(surface, uv) / PI;
-  } else if (sourceKind == ${sourceKinds.sky}) {
-    value = vec3(1.0 / PI);
+  vec3 weight = vec3(1.0);
+  float density = -1.0;
+  for (int look = 0; look <= HAS_SHEEN; look++) {
+    float surfaceDistance = 1e20;
+    Surface surface;
+    if (record.x > 0u) {
+      surfaceDistance = uintBitsToFloat(record.w);
+      surface = surfaceOf(record, ray.origin, ray.direction);
+      value += weight * surfaceLuminance(surface, uv, look == 0 && sampleIndex > 0 ? SHEEN_SHARED : SHEEN_BY_SPOTS);
+    } else if (sourceKind == ${sourceKinds.sky}) {
+      value += weight / PI;
+    }
+    if (sourceKind == ${sourceKinds.lamp}) value += weight * seenEmitter(ray, surfaceDistance, density);
+#if HAS_SHEEN == 1
+    if (look == 1 || record.x == 0u || surface.sheen.w < 0.0) break;
+    vec2 way = vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel));
+    if (!wayOn(surface, way, sampleIndex == 0, ray, weight, density)) break;
+    vec3 hit = vec3(0.0);
+    int triangle = closestHit(ray.origin, ray.direction, hit);
+    record = recordOf(triangle, hit);
+#endif
   }
-  if (sourceKind == ${sourceKinds.lamp}) value += seenEmitter(ray, surfaceDistance);
   takeIntoMean(value);
 }
 `;
@@ -58,26 +80,79 @@ void main() {
 export const bounceFragment = /* glsl */ `
 ${lightGlsl}
 
+float most(vec3 v) { return max(v.x, max(v.y, v.z)); }
+
+#if HAS_SHEEN == 1
+// How often the eye's ray goes on from a sheen, rather than that the surface's even part counts.
+float sheenOdds(Surface surface) {
+  float cosEye = dot(sheenNormal(surface), surface.toEye);
+  float mirrored = most(fresnel(surface, cosEye));
+  float sent = most(surface.reflectance);
+#if HAS_CLOTH == 1
+  sent += surface.transmittance;
+#endif
+  return mirrored / max(mirrored + evenShareAllRound(surface, cosEye) * sent, 1e-9);
+}
+#endif
+
+// Drawn by the cosine on the side looked at, or on the far side of cloth; the weight is what is met there counts for.
+Ray evenWay(Surface surface, vec2 way, float side, out vec3 weight) {
+  Receiver from = surface.near;
+  weight = surface.reflectance;
+#if HAS_CLOTH == 1
+  if (surface.transmittance > 0.0) {
+    float through = surface.transmittance / max(surface.transmittance + most(surface.reflectance), 1e-9);
+    bool isThrough = side < through;
+    weight = isThrough ? vec3(surface.transmittance / through) : surface.reflectance / (1.0 - through);
+    if (isThrough) from = surface.far;
+  }
+#endif
+  vec3 direction = cosineDirection(from.normal, way);
+#if HAS_SHEEN == 1
+  if (surface.sheen.w >= 0.0)
+    weight *= evenShare(surface, dot(sheenNormal(surface), surface.toEye), dot(from.normal, direction));
+#endif
+  return Ray(from.shadowOrigin, direction);
+}
+
 void main() {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
   uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
   vec3 value = vec3(0.0);
   Ray ray = cameraRay(pixel);
   vec3 reflected = vec3(1.0);
-  for (int bounce = 0; bounce <= BOUNCES; bounce++) {
+  int bounce = 0;
+  for (int leg = 0; leg <= BOUNCES + HAS_SHEEN; leg++) {
     if (record.x == 0u) break;
     Surface surface = surfaceOf(record, ray.origin, ray.direction);
-    reflected *= surface.reflectance;
-    if (bounce > 0) {
-      int dim = bounce == 1 ? DIM_BOUNCEDEMITTERU : DIM_SECONDBOUNCEDEMITTERU;
-      vec2 uv = vec2(chanceNumber(sampleIndex, dim, pixel), chanceNumber(sampleIndex, dim + 1, pixel));
-      value += reflected * irradianceSample(surface, uv) / PI;
+    vec3 weight;
+    bool isShown = false;
+#if HAS_SHEEN == 1
+    if (leg == 0 && surface.sheen.w >= 0.0) {
+      float odds = sheenOdds(surface);
+      isShown = chanceNumber(sampleIndex, DIM_SHEENORNOT, pixel) < odds;
+      if (isShown) {
+        float density;
+        vec2 way = vec2(chanceNumber(sampleIndex, DIM_SHEENU, pixel), chanceNumber(sampleIndex, DIM_SHEENV, pixel));
+        if (!wayOn(surface, way, false, ray, weight, density)) break;
+        reflected /= odds;
+      } else reflected /= 1.0 - odds;
     }
-    if (bounce == BOUNCES) break;
-    vec2 way = bounce == 0
-      ? vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel))
-      : vec2(chanceNumber(sampleIndex, DIM_SECONDBOUNCEU, pixel), chanceNumber(sampleIndex, DIM_SECONDBOUNCEV, pixel));
-    ray = Ray(surface.shadowOrigin, cosineDirection(surface.normal, way));
+#endif
+    if (!isShown) {
+      if (bounce > 0) {
+        int dim = bounce == 1 ? DIM_BOUNCEDEMITTERU : DIM_SECONDBOUNCEDEMITTERU;
+        vec2 uv = vec2(chanceNumber(sampleIndex, dim, pixel), chanceNumber(sampleIndex, dim + 1, pixel));
+        value += reflected * surfaceLuminance(surface, uv, SHEEN_NONE);
+      }
+      if (bounce == BOUNCES) break;
+      vec2 way = bounce == 0
+        ? vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel))
+        : vec2(chanceNumber(sampleIndex, DIM_SECONDBOUNCEU, pixel), chanceNumber(sampleIndex, DIM_SECONDBOUNCEV, pixel));
+      ray = evenWay(surface, way, chanceNumber(sampleIndex, bounce == 0 ? DIM_SIDE : DIM_SECONDSIDE, pixel), weight);
+      bounce++;
+    }
+    reflected *= weight;
     vec3 hit = vec3(0.0);
     int triangle = closestHit(ray.origin, ray.direction, hit);
     record = recordOf(triangle, hit);

@@ -39,17 +39,30 @@ float meetEmitter(vec3 origin, vec3 direction, out vec3 spotNormal) {
 }
 
 float emitterArea() {
+  if (lampShape == SHAPE_POINT) return 0.0;
   if (lampShape == SHAPE_DISC) return PI * lampHalfSize.x * lampHalfSize.x;
   if (lampShape == SHAPE_SPHERE) return 4.0 * PI * lampHalfSize.x * lampHalfSize.x;
   return (lampShape == SHAPE_TUBE ? 4.0 * PI : 4.0) * lampHalfSize.x * lampHalfSize.y;
 }
 
-// Luminance per lumen of the bare lamp along a ray, nearer than limit; 0 where it is not seen.
-float seenEmitter(Ray ray, float limit) {
+float spotAreaAcross(vec3 way, vec3 spotNormal) {
+  float area = emitterArea();
+  if (spotNormal == vec3(0.0)) {
+    if (lampShape == SHAPE_SPHERE) return area / 4.0;
+    if (lampShape == SHAPE_TUBE) return area * length(cross(lampFirst, way)) / PI;
+  }
+  return area * max(dot(spotNormal == vec3(0.0) ? lampAxis : spotNormal, way), 0.0);
+}
+
+// Luminance per lumen of the bare lamp along a ray, nearer than limit; 0 where it is not seen. Rays drawn with a density
+// share it with the spots that are drawn on the lamp; one that has only one way (negative) sees all of it.
+float seenEmitter(Ray ray, float limit, float density) {
   vec3 spotNormal;
   float t = meetEmitter(ray.origin, ray.direction, spotNormal);
   if (t <= 0.0 || t >= limit) return 0.0;
   float cosEmission = -dot(spotNormal == vec3(0.0) ? lampAxis : spotNormal, ray.direction);
-  return spotIntensity(-ray.direction, spotNormal) / (emitterArea() * max(cosEmission, 1e-6));
+  float areaAcross = emitterArea() * max(cosEmission, 1e-6);
+  float luminance = spotIntensity(-ray.direction, spotNormal) / areaAcross;
+  return density < 0.0 ? luminance : luminance * density * areaAcross / (density * areaAcross + t * t);
 }
 `;
