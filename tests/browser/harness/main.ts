@@ -146,7 +146,10 @@ const harness: Harness = {
 
 // a bench run on a machine without this test runner: results go to the server the page came from
 const bench = new URLSearchParams(location.search).get('bench');
-if (bench === 'moved-lamp') {
-  const result = { bench, ...benchMovedLamp(gl, 1280, 720) };
-  void fetch('/result', { method: 'POST', body: JSON.stringify(result) }).catch(() => undefined);
-}
+const report = (result: object): void => {
+  void fetch('/result', { method: 'POST', body: JSON.stringify({ bench, ...result }) }).catch(() => undefined);
+};
+if (bench === 'moved-lamp') report(benchMovedLamp(gl, 1280, 720));
+if (bench === 'growth')
+  for (const growth of ['finer', 'closer'] as const)
+    report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });
