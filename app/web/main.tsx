@@ -21,6 +21,7 @@ import './ui/mini-plan.css';
 import './ui/lesson.css';
 import './ui/subjects.css';
 import './ui/parts.css';
+import './ui/ground-fields.css';
 import './ui/print.css';
 
 startReports();

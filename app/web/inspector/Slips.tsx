@@ -2,9 +2,10 @@ import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
 import { AddLamp } from './AddLamp.tsx';
 import { CameraSlip } from './CameraSlip.tsx';
+import { GroundSlip } from './GroundSlip.tsx';
 import { LampSlip } from './LampSlip.tsx';
 
-/** Lamps and camera as strips; the selected one is open. */
+/** Lamps, camera and ground as strips; the selected one is open. */
 export const Slips = () => {
   const setup = useSetup();
   const scheme = useScheme();
@@ -13,7 +14,7 @@ export const Slips = () => {
   const selection = useApp((state) => state.selection);
   const passes = scheme.frames.flatMap((each) => each.passes.map((pass) => ({ frame: each, pass })));
   return (
-    <section className="slips" aria-label="Lamps and camera">
+    <section className="slips" aria-label="Lamps, camera and ground">
       {passes.length === 0 && <p className="quiet">No lamp yet. Add one, then drag it on the plan.</p>}
       <ul>
         {passes.map(({ frame: own, pass }) => {
@@ -38,6 +39,7 @@ export const Slips = () => {
       <AddLamp setup={setup} scheme={scheme} frame={frame} />
       <ul>
         <CameraSlip />
+        <GroundSlip />
       </ul>
     </section>
   );

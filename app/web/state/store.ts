@@ -12,11 +12,12 @@ import {
   undo,
 } from './history.ts';
 
-/** What is selected: a pass of the present scheme, a subject, or the camera. */
+/** What is selected: a pass of the present scheme, a subject, the camera, or the ground. */
 export type Selection =
   | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }
+  | { readonly kind: 'ground' }
   | null;
 
 /** A word to the user: something went wrong, or went well. */

@@ -3,7 +3,7 @@ import type { Vec3 } from '../vec.ts';
 import { plateOf, type Site, siteOf } from './cells.ts';
 import { naturalOutline, type Warp } from './outline.ts';
 import { latticeValue, planeNoise } from './plane-noise.ts';
-import { type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
+import { leastAcross, type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
 
 /** How richly a plate is drawn. */
 interface Detail {
@@ -119,7 +119,7 @@ export const divideCracks = (shape: SheetShape): { readonly radiusMetres: number
  * @returns corners [v, up, -u], metres, about the middle of the sheet
  */
 export const cracksMesh = (given: SheetShape): Mesh => {
-  const shape = { ...given, spacingMetres: Math.min(given.spacingMetres, given.radiusMetres / 3) };
+  const shape = leastAcross(given, 3);
   const { spacingMetres, seed } = shape;
   // a plate in the ground plane would fight with it
   const heightMetres = Math.max(shape.heightMetres, sheetLiftMetres);

@@ -3,7 +3,7 @@ import { evenColumns, zipColumns } from './columns.ts';
 import { naturalOutline } from './outline.ts';
 import { planeNoise } from './plane-noise.ts';
 import { divideEvenly } from './reach.ts';
-import { type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
+import { leastAcross, type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
 import { smoothMesh } from './smooth-mesh.ts';
 
 /** How much longer drifts are along the wind than across it. */
@@ -33,7 +33,7 @@ export const driftField = (spacingMetres: number, seed: number): ((u: number, v:
  * @returns corners [v, up, -u], metres, about the middle of the sheet
  */
 export const driftsMesh = (given: SheetShape): Mesh => {
-  const shape = { ...given, spacingMetres: Math.min(given.spacingMetres, given.radiusMetres / 1.5) };
+  const shape = leastAcross(given, 1.5);
   const { radiusMetres, stepMetres } = divideEvenly(shape);
   const root = Math.sqrt(1.5);
   const columns = evenColumns(radiusMetres, stepMetres * root, stepMetres / root);

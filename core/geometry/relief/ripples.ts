@@ -4,7 +4,7 @@ import { naturalOutline } from './outline.ts';
 import { divideRipples } from './reach.ts';
 import { naturalRipples, type RipplePattern } from './ripple-phase.ts';
 import { rippleSection, sectionKnots } from './ripple-section.ts';
-import { type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
+import { leastAcross, type SheetShape, sheetLiftMetres, smoothstep } from './sheet.ts';
 import { smoothMesh } from './smooth-mesh.ts';
 
 /** Least that the phase grows along a line, against an even ripple: forks would turn it back. */
@@ -75,7 +75,7 @@ const layOut = (shape: SheetShape, pattern: RipplePattern | undefined): Layout &
  */
 export const ripplesMesh = (given: SheetShape, pattern?: RipplePattern): Mesh => {
   // a sheet holds at least three ripples
-  const shape = { ...given, spacingMetres: Math.min(given.spacingMetres, given.radiusMetres / 1.5) };
+  const shape = leastAcross(given, 1.5);
   const { spacingMetres, heightMetres, seed } = shape;
   const { radiusMetres, columns, lies } = layOut(shape, pattern);
   const warp = naturalOutline(radiusMetres, pattern ? 0 : 0.2, 9, seed);

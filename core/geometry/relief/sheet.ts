@@ -22,3 +22,9 @@ export const smoothstep = (low: number, high: number, x: number): number => {
   const t = Math.min(Math.max((x - low) / (high - low), 0), 1);
   return t * t * (3 - 2 * t);
 };
+
+/** The same shape with so many spacings to its radius at least. */
+export const leastAcross = (shape: SheetShape, spacings: number): SheetShape => ({
+  ...shape,
+  spacingMetres: Math.min(shape.spacingMetres, shape.radiusMetres / spacings),
+});
