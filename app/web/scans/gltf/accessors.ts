@@ -8,17 +8,18 @@ interface Component {
   readonly bytes: number;
   /** What a full integer stands for when it is normalized. */
   readonly full: number;
+  readonly array: new (buffer: ArrayBuffer) => Numbers;
   read(view: DataView, at: number): number;
 }
 
 /** Component types of glTF 2.0, section 3.6.2.2. */
 const components: Readonly<Record<number, Component>> = {
-  5120: { bytes: 1, full: 127, read: (view, at) => view.getInt8(at) },
-  5121: { bytes: 1, full: 255, read: (view, at) => view.getUint8(at) },
-  5122: { bytes: 2, full: 32767, read: (view, at) => view.getInt16(at, true) },
-  5123: { bytes: 2, full: 65535, read: (view, at) => view.getUint16(at, true) },
-  5125: { bytes: 4, full: 4294967295, read: (view, at) => view.getUint32(at, true) },
-  5126: { bytes: 4, full: 1, read: (view, at) => view.getFloat32(at, true) },
+  5120: { bytes: 1, full: 127, array: Int8Array, read: (view, at) => view.getInt8(at) },
+  5121: { bytes: 1, full: 255, array: Uint8Array, read: (view, at) => view.getUint8(at) },
+  5122: { bytes: 2, full: 32767, array: Int16Array, read: (view, at) => view.getInt16(at, true) },
+  5123: { bytes: 2, full: 65535, array: Uint16Array, read: (view, at) => view.getUint16(at, true) },
+  5125: { bytes: 4, full: 4294967295, array: Uint32Array, read: (view, at) => view.getUint32(at, true) },
+  5126: { bytes: 4, full: 1, array: Float32Array, read: (view, at) => view.getFloat32(at, true) },
 };
 const float = 5126;
 const widths: Readonly<Record<string, number>> = { SCALAR: 1, VEC2: 2, VEC3: 3, VEC4: 4, MAT4: 16 };
@@ -87,33 +88,43 @@ export class Accessors {
     const full = this.fullOf(index);
     if (view.isThere) {
       const at = { view: view.whole(), offset: field.get('byteOffset').whole(undefined, 0) };
-      this.rows(field, at, component, { values, width, count }, (row) => row, full);
+      this.rows(field, at, component, { values, width, count }, null, full);
     }
     const sparse = field.get('sparse');
     if (sparse.isThere) this.putSparse(sparse, component, { values, width, count }, full);
     return { values, width, count };
   }
 
-  /** Reads rows of a view into the rows that `to` names. */
+  /** Reads rows of a view into the rows that `to` names, or in order. */
   private rows<T extends Numbers>(
     field: JsonField,
     { view, offset }: { view: number; offset: number },
     component: Component & { readonly type: number },
     { values, width, count }: Rows<T>,
-    to: (row: number) => number,
+    to: Uint32Array | null,
     full: number,
   ): void {
     const bytes = this.bytes.view(view);
     const stride = this.bytes.stride(view) || width * component.bytes;
     if (count > 0 && offset + (count - 1) * stride + width * component.bytes > bytes.length)
       field.refuse('reaches beyond its data');
-    const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
     const least = component.type === float ? Number.NEGATIVE_INFINITY : -1;
-    for (let row = 0; row < count; row++)
-      for (let k = 0; k < width; k++) {
-        const number = component.read(data, offset + row * stride + k * component.bytes);
-        values[to(row) * width + k] = full === 1 ? number : Math.max(number / full, least);
+    if (!to && stride === width * component.bytes) {
+      // all machines that browsers run on have glTF's byte order, so closely packed rows can be taken as they are
+      values.set(new component.array(bytes.slice(offset, offset + count * stride).buffer));
+    } else {
+      const data = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+      for (let row = 0; row < count; row++) {
+        const into = (to ? (to[row] as number) : row) * width;
+        for (let k = 0; k < width; k++)
+          values[into + k] = component.read(data, offset + row * stride + k * component.bytes);
       }
+    }
+    if (full === 1) return;
+    for (let row = 0; row < count; row++) {
+      const into = (to ? (to[row] as number) : row) * width;
+      for (let k = 0; k < width; k++) values[into + k] = Math.max((values[into + k] as number) / full, least);
+    }
   }
 
   private putSparse<T extends Numbers>(
@@ -129,8 +140,8 @@ export class Accessors {
     });
     const [at, what] = [sparse.get('indices'), sparse.get('values')];
     const indices = { values: new Uint32Array(count), width: 1, count };
-    this.rows(at, place(at), componentOf(at.get('componentType')), indices, (row) => row, 1);
+    this.rows(at, place(at), componentOf(at.get('componentType')), indices, null, 1);
     if (indices.values.some((index) => index >= rows.count)) at.refuse('names rows that are not there');
-    this.rows(what, place(what), component, { ...rows, count }, (row) => indices.values[row] as number, full);
+    this.rows(what, place(what), component, { ...rows, count }, indices.values, full);
   }
 }
