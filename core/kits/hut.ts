@@ -1,0 +1,214 @@
+import { finishNamed } from '../setup/finish-presets.ts';
+import type { FinishDraft, Kit, PartDraft } from './kit.ts';
+import { placeTogether } from './shared/frame.ts';
+import { tidyParts } from './shared/tidy-parts.ts';
+
+type Wall = Extract<PartDraft, { kind: 'wall' }>;
+type Opening = NonNullable<Wall['openings']>[number];
+
+/** Walls of the long sides stand back behind the gables' ends, so that no two faces lie in one plane. */
+const setBackMetres = 0.0015;
+/** How far walls reach into each other at the corners, and into the roof, so that no light passes. */
+const biteMetres = 0.08;
+const roof = { thickMetres: 0.14, overhangMetres: 0.22, sunkMetres: 0.03 };
+/** What is left of wall beside and over a doorway or window at least. */
+const leastWallMetres = 0.2;
+
+interface Hut {
+  readonly width: number;
+  readonly depth: number;
+  readonly eaves: number;
+  readonly rise: number;
+  readonly thick: number;
+}
+
+const chevron = ({ depth, eaves, rise }: Hut): [number, number][] => {
+  const slope = rise / (depth / 2);
+  const under = (out: number) => eaves - roof.sunkMetres + rise - slope * Math.abs(out);
+  const up = roof.thickMetres * Math.hypot(1, slope);
+  const out = depth / 2 + roof.overhangMetres / Math.hypot(1, slope);
+  return [
+    [-out, under(out)],
+    [0, under(0)],
+    [out, under(out)],
+    [out, under(out) + up],
+    [0, under(0) + up],
+    [-out, under(out) + up],
+  ];
+};
+
+/** Both slopes as one piece, so that the ridge is tight. A loft runs south to north; this one is turned to the east. */
+const roofPart = (hut: Hut, finish: FinishDraft): PartDraft => {
+  const half = hut.width / 2 + roof.overhangMetres * 0.6;
+  return {
+    kind: 'loft',
+    name: 'Roof',
+    turnDegrees: 90,
+    sections: [-half, half].map((northMetres) => ({ northMetres, outline: chevron(hut) })),
+    creaseDegrees: 1,
+    finish,
+  };
+};
+
+const wallParts = (hut: Hut, openings: readonly Opening[]): Wall[] => {
+  const { width, depth, eaves, rise, thick } = hut;
+  const long = (side: number): Wall => ({
+    kind: 'wall',
+    name: side < 0 ? 'Front wall' : 'Back wall',
+    position: [0, side * (depth / 2 - setBackMetres - thick / 2), 0],
+    widthMetres: width - 2 * thick + 2 * biteMetres,
+    thicknessMetres: thick,
+    heightMetres: eaves,
+    openings: side < 0 ? [...openings] : [],
+  });
+  const gable = (side: number): Wall => ({
+    kind: 'wall',
+    name: side < 0 ? 'West gable' : 'East gable',
+    position: [side * (width / 2 - thick / 2), 0, 0],
+    turnDegrees: 90,
+    widthMetres: depth,
+    thicknessMetres: thick,
+    heightMetres: eaves,
+    gableMetres: rise,
+  });
+  return [long(-1), long(1), gable(-1), gable(1)];
+};
+
+/** Lintels and sills stand out of the wall a little and leave the opening free. */
+const dressings = (hut: Hut, openings: readonly Opening[], finish: FinishDraft): PartDraft[] => {
+  const face = -hut.depth / 2;
+  return openings.flatMap(({ acrossMetres, sillMetres, widthMetres, heightMetres }): PartDraft[] => {
+    const stone = (name: string, foot: number, wide: number, high: number, out: number): PartDraft => ({
+      kind: 'box',
+      name,
+      position: [acrossMetres, face + 0.06 - out / 2, foot],
+      widthMetres: wide,
+      depthMetres: 0.12 + out,
+      heightMetres: high,
+      finish,
+    });
+    const room = Math.min(0.18, hut.eaves - sillMetres - heightMetres - 0.01);
+    return [
+      ...(room > 0.03 ? [stone('Lintel', sillMetres + heightMetres + 0.002, widthMetres + 0.3, room, 0.02)] : []),
+      ...(sillMetres > 0.15 ? [stone('Sill', sillMetres - 0.09, widthMetres + 0.16, 0.088, 0.05)] : []),
+    ];
+  });
+};
+
+const chimneyParts = ({ width, eaves, rise, thick }: Hut, finish: FinishDraft): PartDraft[] => {
+  const side = Math.min(0.7, Math.max(thick + 0.15, 0.4));
+  const foot = eaves + rise * 0.5;
+  const top = eaves + rise + roof.thickMetres + 0.75;
+  const east = width / 2 - side / 2 + 0.002;
+  const stack: PartDraft[] = [
+    {
+      kind: 'box',
+      name: 'Chimney',
+      position: [0, 0, foot],
+      widthMetres: side,
+      depthMetres: side * 1.1,
+      heightMetres: top - foot,
+    },
+    {
+      kind: 'box',
+      name: 'Chimney cap',
+      position: [0, 0, top - 0.01],
+      widthMetres: side + 0.1,
+      depthMetres: side * 1.1 + 0.1,
+      heightMetres: 0.07,
+      finish,
+    },
+    {
+      kind: 'cylinder',
+      name: 'Chimney pot',
+      position: [0, 0, top + 0.05],
+      radiusMetres: 0.11,
+      topRadiusMetres: 0.09,
+      heightMetres: 0.3,
+      sides: 16,
+      finish: finishNamed('brick'),
+    },
+  ];
+  return placeTogether(stack, { position: [east, 0, 0] });
+};
+
+/** Doorway and windows side by side along the front, each kept within its share of it; null where a wall is too short for one. */
+const openingsOf = (
+  { width, eaves, thick }: Hut,
+  door: { readonly wide: number; readonly high: number },
+  window: { readonly wide: number; readonly high: number; readonly count: number },
+): Opening[] => {
+  const inner = width - 2 * thick;
+  const share = inner / (window.count + 1);
+  // one window stands east of the doorway, two stand at its sides
+  const middles = Array.from({ length: window.count + 1 }, (_, k) => -inner / 2 + share * (k + 0.5));
+  const doorAt = window.count === 2 ? 1 : 0;
+  const most = { wide: share - leastWallMetres, high: eaves - leastWallMetres };
+  const doorHigh = Math.min(door.high, most.high);
+  return middles.map((acrossMetres, k): Opening => {
+    if (k === doorAt)
+      return { acrossMetres, sillMetres: 0, widthMetres: Math.min(door.wide, most.wide), heightMetres: doorHigh };
+    const heightMetres = Math.min(window.high, most.high - 0.15);
+    // heads in one line where there is room for a sill
+    const sillMetres = Math.max(Math.min(doorHigh, most.high) - heightMetres, 0.15);
+    return { acrossMetres, sillMetres, widthMetres: Math.min(window.wide, most.wide), heightMetres };
+  });
+};
+
+export const hut: Kit = {
+  name: 'hut',
+  label: 'Hut with gables',
+  says: 'Four walls, a pitched roof and a chimney; hollow, with an open doorway and windows in the front.',
+  fields: [
+    { key: 'widthMetres', label: 'Width', unit: 'm', min: 3, max: 20, initial: 7, step: 0.1 },
+    { key: 'depthMetres', label: 'Depth', unit: 'm', min: 2.5, max: 12, initial: 5, step: 0.1 },
+    { key: 'eavesMetres', label: 'Height of the walls', unit: 'm', min: 1.6, max: 5, initial: 2.6, step: 0.1 },
+    { key: 'pitchDegrees', label: 'Pitch of the roof', unit: '°', min: 15, max: 60, initial: 32.6, step: 1 },
+    { key: 'doorWidthMetres', label: 'Doorway, width', unit: 'm', min: 0.6, max: 2.5, initial: 1, step: 0.05 },
+    { key: 'doorHeightMetres', label: 'Doorway, height', unit: 'm', min: 1.2, max: 2.5, initial: 2, step: 0.05 },
+    {
+      key: 'windows',
+      label: 'Windows',
+      unit: '',
+      min: 0,
+      max: 2,
+      initial: 1,
+      step: 1,
+      choices: ['None', 'One', 'Two'],
+    },
+    { key: 'windowWidthMetres', label: 'Window, width', unit: 'm', min: 0.3, max: 2, initial: 0.8, step: 0.05 },
+    { key: 'windowHeightMetres', label: 'Window, height', unit: 'm', min: 0.3, max: 1.5, initial: 0.9, step: 0.05 },
+  ],
+  make: ({
+    widthMetres = 7,
+    depthMetres = 5,
+    eavesMetres = 2.6,
+    pitchDegrees = 32.6,
+    doorWidthMetres = 1,
+    doorHeightMetres = 2,
+    windows = 1,
+    windowWidthMetres = 0.8,
+    windowHeightMetres = 0.9,
+  }) => {
+    const made: Hut = {
+      width: widthMetres,
+      depth: depthMetres,
+      eaves: eavesMetres,
+      rise: (depthMetres / 2) * Math.tan((pitchDegrees * Math.PI) / 180),
+      thick: Math.min(0.5, 0.12 * Math.min(widthMetres, depthMetres)),
+    };
+    const openings = openingsOf(
+      made,
+      { wide: doorWidthMetres, high: doorHeightMetres },
+      { wide: windowWidthMetres, high: windowHeightMetres, count: windows },
+    );
+    const stone = finishNamed('granite');
+    const parts = [
+      ...wallParts(made, openings),
+      roofPart(made, finishNamed('slate')),
+      ...dressings(made, openings, stone),
+      ...chimneyParts(made, stone),
+    ];
+    return { finish: finishNamed('whitewash'), parts: tidyParts(parts) };
+  },
+};
