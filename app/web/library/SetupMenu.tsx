@@ -1,8 +1,10 @@
 import { useRef } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
+import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
 import { lessons, samples } from '../state/samples.ts';
 import { Drop } from '../ui/Drop.tsx';
+import { TextField } from '../ui/TextField.tsx';
 import { openFile } from './open-file.ts';
 import { openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
@@ -11,7 +13,7 @@ import { saveFile } from './save-file.ts';
 export const SetupMenu = () => {
   const setup = useSetup();
   const picker = useRef<HTMLInputElement>(null);
-  const { tell } = useApp.getState();
+  const { edit, tell } = useApp.getState();
   const openLesson = async ({ name, load }: (typeof lessons)[number]) => {
     try {
       await openNewest(load);
@@ -36,6 +38,7 @@ export const SetupMenu = () => {
         </button>
       ))}
       <h3>Your own</h3>
+      <TextField label="Name of this setup" value={setup.name} onChange={(name) => edit((s) => renameSetup(s, name))} />
       <button type="button" onClick={() => void openNewest(emptySetup)}>
         New setup, an empty place
       </button>

@@ -1,4 +1,4 @@
-import type { Part } from '../../../../core/setup/schema/setup.ts';
+import type { Finish, Part } from '../../../../core/setup/schema/setup.ts';
 import { NumberField } from '../../ui/NumberField.tsx';
 import { PlaceFields } from '../PlaceFields.tsx';
 import { Fold } from './Fold.tsx';
@@ -16,6 +16,7 @@ interface PartFormProps {
   readonly subjectId: string;
   readonly index: number;
   readonly part: Part;
+  readonly finishOfSubject: Finish;
   /** Whether it is the only part of its subject: where that stands is told by the subject’s own place. */
   readonly isAlone?: boolean;
 }
@@ -45,7 +46,7 @@ const PlaceOfPart = ({ part, put }: { part: Part; put: PutPart }) => (
 );
 
 /** What can be typed about a part: its sizes, its place in the subject, and the rest behind a fold. */
-export const PartForm = ({ subjectId, index, part, isAlone = false }: PartFormProps) => {
+export const PartForm = ({ subjectId, index, part, finishOfSubject, isAlone = false }: PartFormProps) => {
   const { put, problem } = usePartEdit(subjectId, index, part);
   const sizes = partSpecs[part.kind].sizes;
   return (
@@ -58,7 +59,7 @@ export const PartForm = ({ subjectId, index, part, isAlone = false }: PartFormPr
       {part.kind === 'loft' && <SectionFields loft={part} put={put} problem={problem} />}
       {!isAlone && <PlaceOfPart part={part} put={put} />}
       <Fold title="More">
-        <MoreOfPart part={part} put={put} />
+        <MoreOfPart part={part} put={put} finishOfSubject={finishOfSubject} />
         <PartProblemLine problem={problem} of={['finish', 'rough', 'dimples', 'name', 'sides']} />
       </Fold>
     </div>

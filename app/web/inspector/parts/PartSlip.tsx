@@ -1,4 +1,4 @@
-import type { Part } from '../../../../core/setup/schema/setup.ts';
+import type { Finish, Part } from '../../../../core/setup/schema/setup.ts';
 import { partWords } from '../../state/edits/new-parts.ts';
 import { Slip } from '../Slip.tsx';
 import { PartForm } from './PartForm.tsx';
@@ -8,6 +8,7 @@ interface PartSlipProps {
   readonly subjectId: string;
   readonly index: number;
   readonly part: Part;
+  readonly finishOfSubject: Finish;
   readonly isOpen: boolean;
   readonly onToggle: () => void;
   readonly onDuplicate: () => void;
@@ -17,7 +18,7 @@ interface PartSlipProps {
 
 /** A part as a strip that opens. */
 export const PartSlip = (props: PartSlipProps) => {
-  const { subjectId, index, part, isOpen, onToggle, onDuplicate, onMove, onRemove } = props;
+  const { subjectId, index, part, finishOfSubject, isOpen, onToggle, onDuplicate, onMove, onRemove } = props;
   const head = (
     <>
       <span className="quiet">{index + 1}</span>
@@ -27,7 +28,7 @@ export const PartSlip = (props: PartSlipProps) => {
   );
   return (
     <Slip head={head} isOpen={isOpen} onToggle={onToggle}>
-      <PartForm subjectId={subjectId} index={index} part={part} />
+      <PartForm subjectId={subjectId} index={index} part={part} finishOfSubject={finishOfSubject} />
       <div className="actions">
         <button type="button" onClick={onDuplicate}>
           Duplicate part

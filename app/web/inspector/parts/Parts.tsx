@@ -51,6 +51,7 @@ export const Parts = ({ subject }: { subject: Subject }) => {
             subjectId={id}
             index={index}
             part={part}
+            finishOfSubject={subject.finish}
             isOpen={openIndex === index}
             onToggle={() => setOpenIndex(openIndex === index ? null : index)}
             {...actionsOf(index)}

@@ -7,6 +7,7 @@ import { Parts } from '../parts/Parts.tsx';
 import { GroupLine } from './GroupLine.tsx';
 import { KitFields } from './KitFields.tsx';
 import { SubjectActions } from './SubjectActions.tsx';
+import { SubjectFinish } from './SubjectFinish.tsx';
 import { SubjectPlace } from './SubjectPlace.tsx';
 
 /** Everything about one subject that can be typed: its size first, then its place, then what it is made of. */
@@ -24,12 +25,13 @@ export const SubjectInspector = ({ subject, schemeId }: { subject: Subject; sche
       {!subject.kit && only && subject.parts.length === 1 && (
         <section className="group">
           <h3>Size</h3>
-          <PartForm subjectId={subject.id} index={0} part={only} isAlone />
+          <PartForm subjectId={subject.id} index={0} part={only} finishOfSubject={subject.finish} isAlone />
         </section>
       )}
       <SubjectPlace subject={subject} />
       <SubjectActions subject={subject} schemeId={schemeId} />
       {subject.group !== null && <GroupLine subject={subject} group={subject.group} />}
+      <SubjectFinish subject={subject} />
       <Parts subject={subject} />
     </>
   );

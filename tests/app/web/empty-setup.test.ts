@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { addLampWithPass } from '../../../app/web/inspector/add-lamp-with-pass.ts';
+import { newLamps } from '../../../app/web/inspector/new-lamps.ts';
+import { addPartSubject } from '../../../app/web/state/edits/add-subjects.ts';
+import { renameSetup } from '../../../app/web/state/edits/setup-edits.ts';
+import { setSubjectHidden } from '../../../app/web/state/edits/subject-edits.ts';
+import { emptySetup, isEmptyPlace } from '../../../app/web/state/empty-setup.ts';
+import { reportSetup } from '../../../core/cautions/setup-report.ts';
+import { formatSetup } from '../../../core/setup/format-setup.ts';
+import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import type { Frame, Lamp, Scheme } from '../../../core/setup/schema/setup.ts';
+import { bodyHeightWord } from '../../../core/units/body-height.ts';
+
+const empty = emptySetup();
+const scheme = empty.schemes[0] as Scheme;
+
+describe('emptySetup', () => {
+  it('is bare ground under a 24 mm camera at knee height, with one frame and nothing in it', () => {
+    expect(parseSetup(formatSetup(empty))).toEqual(empty);
+    expect(empty).toMatchObject({ subjects: [], lamps: [], scans: [], ground: { relief: [] } });
+    expect(empty.camera.focalLengthMm).toBe(24);
+    expect(bodyHeightWord(empty.camera.position[2])).toBe('knee');
+    expect(empty.schemes.map(({ frames }) => frames.map(({ passes }) => passes))).toEqual([[[]]]);
+    expect(isEmptyPlace(empty)).toBe(true);
+  });
+
+  it('can be read: no cautions where nothing is', () => {
+    const report = reportSetup(empty);
+    expect(report.schemes[0]?.cautions).toEqual([]);
+    expect(report.schemes[0]?.frames[0]?.passes).toEqual([]);
+  });
+
+  it.each(Object.keys(newLamps) as Lamp['kind'][])(
+    'takes a %s and can be read with it, also when all is hidden',
+    (kind) => {
+      const added = addLampWithPass(empty, scheme, scheme.frames[0] as Frame, kind);
+      const withBlock = addPartSubject(added.setup, scheme.id, 'box');
+      for (const setup of [
+        added.setup,
+        withBlock.setup,
+        setSubjectHidden(withBlock.setup, withBlock.subjectId, true),
+      ]) {
+        expect(parseSetup(formatSetup(setup))).toEqual(setup);
+        expect(reportSetup(setup).schemes[0]?.frames[0]?.passes).toHaveLength(1);
+      }
+    },
+  );
+});
+
+describe('renameSetup', () => {
+  it('takes a name of one line, and no empty one', () => {
+    expect(renameSetup(empty, ' Our\thut ').name).toBe('Our hut');
+    expect(renameSetup(empty, '  ')).toBe(empty);
+  });
+});
