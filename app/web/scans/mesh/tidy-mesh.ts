@@ -80,7 +80,11 @@ export const tidyMesh = ({ positions, indices, colours }: RawMesh, leftOut: stri
   const sound = soundCorners(positions);
   const { about, longest } = aboutMiddle(positions, sound);
   if (!(longest > 0)) throw new ScanError('It holds no triangle with an area');
-  const { groupOfCorner, firstCorner } = weldCorners(about, longest * weldShare);
+  const { groupOfCorner, groupCount } = weldCorners(about, longest * weldShare);
+  const firstSound = new Uint32Array(groupCount);
+  // backwards, so that the first one stays; a broken corner may share a group with a sound one at the middle
+  for (let corner = sound.length - 1; corner >= 0; corner--)
+    if (sound[corner]) firstSound[groupOfCorner[corner] as number] = corner;
   const kept = new Uint32Array(indices.length);
   const keptColours = colours && new Uint8Array(colours.length);
   let [at, broken] = [0, 0];
@@ -92,9 +96,9 @@ export const tidyMesh = ({ positions, indices, colours }: RawMesh, leftOut: stri
     }
     const [ga, gb, gc] = [groupOfCorner[a] as number, groupOfCorner[b] as number, groupOfCorner[c] as number];
     if (ga === gb || gb === gc || gc === ga || !hasArea(about, a, b, c)) continue;
-    kept[at] = firstCorner[ga] as number;
-    kept[at + 1] = firstCorner[gb] as number;
-    kept[at + 2] = firstCorner[gc] as number;
+    kept[at] = firstSound[ga] as number;
+    kept[at + 1] = firstSound[gb] as number;
+    kept[at + 2] = firstSound[gc] as number;
     if (colours && keptColours) for (let k = 0; k < 3; k++) keptColours[at + k] = colours[t + k] as number;
     at += 3;
   }

@@ -24,6 +24,13 @@ describe('tidyMesh', () => {
     expect(leftOut).toEqual([]);
   });
 
+  it('does not take a broken corner for one at the middle of the box (found by mutated files)', () => {
+    const positions = Float64Array.of(...[Number.NaN, 0, 0], ...[-1, 0, -1, 1, 0, -1, 0, 0, 1], ...[0, 0, 0]);
+    const tidy = tidyMesh({ positions, indices: Uint32Array.of(1, 2, 4, 0, 1, 3), colours: null }, []);
+    expect(tidy.indices.length).toBe(3);
+    expect(tidy.positions.every(Number.isFinite)).toBe(true);
+  });
+
   it('keeps fine shapes far from the origin, as of a survey’s coordinates', () => {
     const ground = lumpyMesh(20, 81);
     const far = ground.positions.map((value, i) => value * 0.01 + ([4_500_000, 200, 5_600_000][i % 3] ?? 0));

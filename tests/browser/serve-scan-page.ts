@@ -1,0 +1,30 @@
+import { readFileSync } from 'node:fs';
+import { build, preview } from 'vite';
+
+/** Builds the page that reads scans, under the content security policy of the app, and serves it on loopback. */
+export const serveScanPage = async (): Promise<{ url: string; close: () => Promise<void> }> => {
+  const policy = /<meta http-equiv="Content-Security-Policy"[^>]*>/.exec(
+    readFileSync('app/web/index.html', 'utf8'),
+  )?.[0];
+  if (!policy) throw new Error('the app has no content security policy');
+  const outDir = '.reports/scan-page';
+  await build({
+    configFile: false,
+    logLevel: 'error',
+    root: 'tests/browser/scan-page',
+    base: './',
+    plugins: [{ name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${policy}`) }],
+    build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
+    worker: { format: 'es' },
+  });
+  const server = await preview({
+    configFile: false,
+    logLevel: 'error',
+    root: '.',
+    build: { outDir },
+    preview: { host: '127.0.0.1', port: 4405, strictPort: false },
+  });
+  const url = server.resolvedUrls?.local[0];
+  if (!url) throw new Error('the preview server did not say its address');
+  return { url, close: () => server.close() };
+};
