@@ -66,34 +66,57 @@ const meetsTriangle = (c: Float32Array, triangle: number, limit: number): boolea
   return true;
 };
 
-/** Walks the tree, nearer child first; `visit` gets each leaf triangle with the present limit and returns the new one. */
-const walk = (tree: RayTree, limit: number, visit: (triangle: number, limit: number) => number): void => {
-  const { nodes } = tree;
-  if (enterBox(nodes, 0, limit) === Number.POSITIVE_INFINITY) return;
+/** What a walk is after; all triangles count and the nearest is wanted where nothing is said. */
+interface Quest {
+  /** Whether the first triangle met will do. */
+  readonly first?: boolean;
+  /** Restricts the walk to some triangles. */
+  readonly counts?: ((triangle: number) => boolean) | undefined;
+  /** Is told of every triangle met, in no order; none then cuts the walk short. */
+  readonly each?: (triangle: number, t: number) => void;
+}
+
+const seekNearest: Quest = {};
+const seekFirst: Quest = { first: true };
+
+/** Walks the tree, nearer child first. The triangle that was sought, or -1; its t, u, v are left in `found`. */
+const walk = (tree: RayTree, limit: number, { first, counts, each }: Quest): number => {
+  const { nodes, corners } = tree;
+  if (enterBox(nodes, 0, limit) === Number.POSITIVE_INFINITY) return -1;
   let bound = limit;
+  let best = -1;
   let node = 0;
   let top = 0;
   for (;;) {
     const link = nodes[node * 8 + 3] as number;
     const count = nodes[node * 8 + 7] as number;
     if (count === 0) {
-      const first = enterBox(nodes, link, bound);
-      const second = enterBox(nodes, link + 1, bound);
-      const isFirstNear = first <= second;
-      const [near, far] = isFirstNear ? [first, second] : [second, first];
-      if (near < Number.POSITIVE_INFINITY) {
+      const one = enterBox(nodes, link, bound);
+      const other = enterBox(nodes, link + 1, bound);
+      const isOneNear = one <= other;
+      if ((isOneNear ? one : other) < Number.POSITIVE_INFINITY) {
+        const far = isOneNear ? other : one;
         if (far < Number.POSITIVE_INFINITY) {
-          stack[top] = isFirstNear ? link + 1 : link;
+          stack[top] = isOneNear ? link + 1 : link;
           stackEntry[top++] = far;
         }
-        node = isFirstNear ? link : link + 1;
+        node = isOneNear ? link : link + 1;
         continue;
       }
     }
-    for (let triangle = link; triangle < link + count; triangle++) bound = visit(triangle, bound);
+    for (let triangle = link; triangle < link + count; triangle++) {
+      if ((counts && !counts(triangle)) || !meetsTriangle(corners, triangle, bound)) continue;
+      if (first) return triangle;
+      if (each) {
+        each(triangle, found.t);
+        continue;
+      }
+      bound = found.t;
+      best = triangle;
+    }
     // on to what waits, unless something nearer was met meanwhile
     do {
-      if (top === 0) return;
+      if (top === 0) return best;
       node = stack[--top] as number;
     } while ((stackEntry[top] as number) > bound);
   }
@@ -107,13 +130,8 @@ export const closestHit = (
   limit = Number.POSITIVE_INFINITY,
 ): RayHit | null => {
   start(origin, direction);
-  let hit: RayHit | null = null;
-  walk(tree, limit, (triangle, bound) => {
-    if (!meetsTriangle(tree.corners, triangle, bound)) return bound;
-    hit = { t: found.t, triangle, u: found.u, v: found.v };
-    return found.t;
-  });
-  return hit;
+  const triangle = walk(tree, limit, seekNearest);
+  return triangle < 0 ? null : { t: found.t, triangle, u: found.u, v: found.v };
 };
 
 /** Calls back for every triangle along a ray, in no order. */
@@ -121,13 +139,10 @@ export const forEachHit = (
   tree: RayTree,
   origin: Vec3,
   direction: Vec3,
-  visit: (triangle: number, t: number) => void,
+  each: (triangle: number, t: number) => void,
 ): void => {
   start(origin, direction);
-  walk(tree, Number.POSITIVE_INFINITY, (triangle, bound) => {
-    if (meetsTriangle(tree.corners, triangle, bound)) visit(triangle, found.t);
-    return bound;
-  });
+  walk(tree, Number.POSITIVE_INFINITY, { each });
 };
 
 /**
@@ -143,12 +158,5 @@ export const anyHit = (
   counts?: (triangle: number) => boolean,
 ): boolean => {
   start(origin, direction);
-  let blocked = false;
-  walk(tree, limit, (triangle, bound) => {
-    if (blocked || (counts && !counts(triangle)) || !meetsTriangle(tree.corners, triangle, bound))
-      return blocked ? -1 : bound;
-    blocked = true;
-    return -1;
-  });
-  return blocked;
+  return walk(tree, limit, counts ? { first: true, counts } : seekFirst) >= 0;
 };
