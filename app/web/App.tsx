@@ -7,13 +7,14 @@ import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
 import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
-import { openFile } from './library/open-file.ts';
+import { openAnyFile } from './library/open-any-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
 import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
+import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { useApp } from './state/app-store.ts';
 import { isEmptyPlace } from './state/empty-setup.ts';
 import { useReport } from './state/reports.ts';
@@ -73,7 +74,7 @@ const useEarlyFiles = () => {
 const onDrop = (event: DragEvent) => {
   event.preventDefault();
   const [file] = event.dataTransfer.files;
-  if (file) void openFile(file);
+  if (file) openAnyFile(file);
 };
 
 /** The user points at the ground in answer to a lesson. */
@@ -172,6 +173,7 @@ export const App = () => {
             </button>
           ))}
         </nav>
+        <ScanDialogSlot />
       </main>
     </StepGesture.Provider>
   );

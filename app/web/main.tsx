@@ -23,6 +23,7 @@ import './ui/subjects.css';
 import './ui/parts.css';
 import './ui/ground-fields.css';
 import './ui/print.css';
+import './ui/scan-dialog.css';
 
 startReports();
 startMarks();

@@ -88,7 +88,7 @@ export class AppPage {
   }
 
   async openText(name: string, text: string | Buffer): Promise<void> {
-    await this.page.setInputFiles('input[type=file]', {
+    await this.page.setInputFiles('input[type=file]:not([data-scan])', {
       name,
       mimeType: 'application/json',
       buffer: Buffer.from(text),

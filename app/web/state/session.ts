@@ -66,6 +66,8 @@ interface Session {
   readonly showsByDay: boolean;
   /** null = the tape is put away. */
   readonly tape: Tape | null;
+  /** A file with a scan that is being brought in; null = none. */
+  readonly scanFile: File | null;
   /** null = all tiles side by side. */
   readonly pair: Pair | null;
   /** Step of the lesson that is followed; null = the lesson is put away. */
@@ -87,6 +89,7 @@ export const useSession = create<Session>((set) => ({
   isWide: false,
   showsByDay: false,
   tape: null,
+  scanFile: null,
   pair: null,
   lessonStep: null,
   hidesAnswer: false,

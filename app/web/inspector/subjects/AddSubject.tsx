@@ -1,14 +1,17 @@
+import { useRef } from 'react';
 import { allKits } from '../../../../core/kits/all-kits.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
 import { useApp } from '../../state/app-store.ts';
 import { addKitSubject, addPartSubject, type WithSubject } from '../../state/edits/add-subjects.ts';
 import { newPartKinds, partWords } from '../../state/edits/new-parts.ts';
+import { useSession } from '../../state/session.ts';
 import { Drop } from '../../ui/Drop.tsx';
 import { showOpenSlip } from './show-open-slip.ts';
 
 /** Puts another subject where the camera looks. */
 export const AddSubject = ({ schemeId }: { schemeId: string }) => {
   const { edit, select } = useApp.getState();
+  const picker = useRef<HTMLInputElement>(null);
   const add = (make: (setup: Setup) => WithSubject) => {
     let subjectId: string | null = null;
     edit((setup) => {
@@ -34,6 +37,24 @@ export const AddSubject = ({ schemeId }: { schemeId: string }) => {
           <span className="quiet">{says}</span>
         </button>
       ))}
+      <h3>From a scan</h3>
+      <button type="button" className="kit-button" onClick={() => picker.current?.click()}>
+        <span>A file from your phone or computer…</span>
+        <span className="quiet">GLB, glTF, OBJ or PLY; it stays on this machine</span>
+      </button>
+      <input
+        ref={picker}
+        type="file"
+        data-scan
+        accept=".glb,.gltf,.obj,.ply"
+        aria-label="Scan file"
+        hidden
+        onChange={(event) => {
+          const [file] = event.currentTarget.files ?? [];
+          event.currentTarget.value = '';
+          if (file) useSession.getState().set({ scanFile: file });
+        }}
+      />
       <h3>Part by part</h3>
       <div className="add-parts">
         {newPartKinds.map((kind) => (

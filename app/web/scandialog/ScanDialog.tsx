@@ -1,0 +1,77 @@
+import { useEffect, useRef } from 'react';
+import { useApp } from '../state/app-store.ts';
+import { addScanSubject } from '../state/edits/scan-edits.ts';
+import { useSession } from '../state/session.ts';
+import { PlacingForm } from './PlacingForm.tsx';
+import { useScanFile } from './use-scan-file.ts';
+
+/** Brings in a scan: says what the file holds, asks for unit, up and a measured length, shows how it will stand. */
+export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string }) => {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const scan = useScanFile(file);
+  const { edit, select, tell } = useApp.getState();
+  const close = () => useSession.getState().set({ scanFile: null });
+  useEffect(() => {
+    dialog.current?.showModal();
+  }, []);
+  const add = async () => {
+    const packed = await scan.pack();
+    if (!packed) return;
+    let subjectId: string | null = null;
+    edit((setup) => {
+      const mean = scan.summary?.meanColour;
+      const made = addScanSubject(setup, schemeId, file.name, packed, mean ? [...mean] : 0.2);
+      subjectId = made.subjectId;
+      return made.setup;
+    });
+    close();
+    if (subjectId === null) return;
+    select({ kind: 'subject', subjectId });
+    tell({ tone: 'done', text: `${file.name} is brought in. Undo takes it out again.` });
+  };
+  const { summary, words, fault } = scan;
+  return (
+    <dialog ref={dialog} className="scan-dialog" aria-labelledby="scan-title" onClose={close}>
+      <h2 id="scan-title">A scan from {file.name}</h2>
+      {fault && (
+        <p role="alert">
+          {file.name} can’t be used. {fault}. Your setup is unchanged.
+        </p>
+      )}
+      {!fault && !summary && <p role="status">{words}…</p>}
+      {summary && (
+        <>
+          <p>
+            {summary.triangleCount.toLocaleString('en')} triangles,{' '}
+            {summary.meanColour ? 'with colours' : 'without colours'}.
+          </p>
+          {summary.leftOut.length > 0 && (
+            <ul className="quiet">
+              {summary.leftOut.map((sentence) => (
+                <li key={sentence}>{sentence}.</li>
+              ))}
+            </ul>
+          )}
+          <PlacingForm scan={scan} summary={summary} />
+        </>
+      )}
+      <div className="dialog-end">
+        <button type="button" onClick={close}>
+          {fault ? 'Close' : 'Cancel'}
+        </button>
+        {summary && !fault && (
+          <button type="button" className="strong" disabled={scan.isBusy} onClick={() => void add()}>
+            {scan.isBusy ? 'Packing…' : 'Bring it in'}
+          </button>
+        )}
+      </div>
+    </dialog>
+  );
+};
+
+/** The dialog, while a file is being brought in. */
+export const ScanDialogSlot = () => {
+  const file = useSession((state) => state.scanFile);
+  const schemeId = useApp((state) => state.schemeId);
+  return file && <ScanDialog key={`${file.name} ${file.lastModified}`} file={file} schemeId={schemeId} />;
+};
