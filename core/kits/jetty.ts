@@ -99,8 +99,11 @@ const railOn = ({ length, width, top }: Deck, places: readonly number[], side: n
     depthMetres: length - 0.1,
     heightMetres,
   });
+  // the rail ends on a post, which takes the place of one that stands near
+  const end = length / 2 - 0.1;
+  const posts = [-end, ...places.filter((north) => Math.abs(north) < end - 0.3), end];
   return [
-    ...places.map(
+    ...posts.map(
       (north): PartDraft => ({
         kind: 'box',
         name: 'Rail post',

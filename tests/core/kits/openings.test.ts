@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { enclosureOf } from '../../../core/cautions/lamp-place.ts';
 import { closestHit } from '../../../core/geometry/cast-ray.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import type { Vec3 } from '../../../core/geometry/vec.ts';
@@ -230,5 +231,15 @@ describe.each<[string, Openings]>([
       ].sort(),
     );
     for (const count of counts.values()) expect(count).toBeGreaterThan(20);
+  });
+});
+
+describe('enclosureOf', () => {
+  it.each([
+    [tent, [0.05, 0.1, 0.4]],
+    [car, [0, 0.15, 1.1]],
+    [van, [0, -0.2, 1.5]],
+  ] as const)('a lamp in a hollow tent, car or van is not taken for buried', (kit, place) => {
+    expect(enclosureOf(stageWith(kitSubject(kit)), worldFromDocument([...place]))).toBeNull();
   });
 });
