@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { anyHit, closestHit, forEachHit } from '../../../core/geometry/cast-ray.ts';
+import { edgeSlack } from '../../../core/geometry/fit-boxes.ts';
 import { buildRayTree, maxLeafTriangles, maxTreeDepth, type RayTree } from '../../../core/geometry/ray-tree.ts';
 import { buildStage } from '../../../core/world/stage.ts';
 import { pebbleSetup } from '../support/pebble-setup.ts';
@@ -104,6 +105,21 @@ describe(`closestHit and anyHit over ${count} triangles, ${rays} rays, seed ${se
     expect(blocked).toBeGreaterThan(rays / 10);
     expect(blocked).toBeLessThan(hits);
     expect(onEdges).toBeLessThan(rays / 50);
+  });
+});
+
+describe('edgeSlack', () => {
+  it('lets rays in that pass half of it outside an edge, where no box of bare corners reaches, and none twice as far', () => {
+    const alone = buildRayTree(Float64Array.from([0, 0, 0, 1, 0, 0, 0, 0, 1]));
+    const isMet = (x: number, z: number) => anyHit(alone, [x, 1, z], [0, -1, 0], 2);
+    for (const along of [0.1, 0.5, 0.9]) {
+      expect(isMet(-0.5 * edgeSlack, along * 0.9)).toBe(true);
+      expect(isMet(along * 0.9, -0.5 * edgeSlack)).toBe(true);
+      expect(isMet(-2 * edgeSlack, along * 0.9)).toBe(false);
+      expect(isMet(along * 0.9, -2 * edgeSlack)).toBe(false);
+      expect(isMet(along, 1 - along + 0.5 * edgeSlack)).toBe(true);
+      expect(isMet(along, 1 - along + 2 * edgeSlack)).toBe(false);
+    }
   });
 });
 

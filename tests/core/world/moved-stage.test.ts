@@ -99,6 +99,16 @@ describe(`buildStage with the stage before, seed ${seed}`, () => {
     expectSame(ours, buildStage(ground, after));
   });
 
+  it('whose part went to the next subject, all else alike: built anew', () => {
+    const [part] = ball('a', 0).parts as [Subject['parts'][number]];
+    const pair = (first: number, second: number) => [
+      { ...ball('a', -2), parts: Array<typeof part>(first).fill(part) },
+      { ...ball('b', 2), parts: Array<typeof part>(second).fill(part) },
+    ];
+    const ours = buildStage(ground, pair(1, 2), undefined, buildStage(ground, pair(2, 1)));
+    expectSame(ours, buildStage(ground, pair(1, 2)));
+  });
+
   it(`far off, so that rays would take over ${mostCostGrowth} times as long: built anew`, () => {
     const after = withLeft({ position: [4000, 3000, 900] });
     const ours = buildStage(ground, after, undefined, before);
