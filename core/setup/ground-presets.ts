@@ -50,7 +50,7 @@ const blades = (finish: Finish): Finish => ({ ...finish, transmittance: finishNa
 
 /** Reliefs to start from, each about 30,000 triangles at most. */
 export const reliefPresets: readonly ReliefPreset[] = [
-  { id: 'gravel', label: 'Gravel', relief: strewn('stones', 50, [0.008, 0.045], 3) },
+  { id: 'gravel', label: 'Gravel', relief: strewn('gravel', 190, [0.008, 0.045], 2.5) },
   { id: 'stones', label: 'Loose stones', relief: strewn('stones', 2.5, [0.04, 0.28], 8) },
   { id: 'pebbles', label: 'Pebbles', relief: strewn('pebbles', 36, [0.01, 0.06], 3) },
   { id: 'tufts', label: 'Grass tufts', relief: strewn('tufts', 8, [0.06, 0.25], 6) },

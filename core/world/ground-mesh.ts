@@ -5,7 +5,7 @@ import { poolMesh } from '../geometry/relief/pool.ts';
 import { ripplesMesh } from '../geometry/relief/ripples.ts';
 import type { SheetShape } from '../geometry/relief/sheet.ts';
 import { strewnMesh } from '../geometry/relief/strew.ts';
-import { largePebbleEvery, maxSheetTriangles } from '../setup/relief-detail.ts';
+import { largeEvery, maxSheetTriangles } from '../setup/relief-detail.ts';
 import type { Relief } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { worldFromDocument } from './axes.ts';
@@ -30,7 +30,7 @@ const makeMesh = (relief: Relief): Mesh => {
   const [east, north] = relief.centre;
   const origin = worldFromDocument([east, north, 0]);
   if ('count' in relief) {
-    const largeCount = Math.floor(relief.count / largePebbleEvery);
+    const largeCount = Math.floor(relief.count / largeEvery);
     return placeMesh(strewnMesh({ ...relief, largeCount }), rigidFromTurns(origin, 0, 0, 0));
   }
   const mesh = sheetMeshes[relief.kind]({ ...relief, maxTriangles: maxSheetTriangles });

@@ -1,13 +1,13 @@
 import type { Mesh } from '../mesh.ts';
 import { seededRandom } from '../random.ts';
 import type { Vec3 } from '../vec.ts';
-import { type AddTriangle, addPebble, addStone, addTuft } from './strewn-things.ts';
+import { type AddTriangle, addChip, addPebble, addStone, addTuft } from './strewn-things.ts';
 
 /** What is strewn. Lengths in metres. */
 export interface StrewnShape {
-  readonly kind: 'stones' | 'pebbles' | 'tufts';
+  readonly kind: 'stones' | 'pebbles' | 'tufts' | 'gravel';
   readonly count: number;
-  /** So many of the largest are drawn rounder, if they are pebbles. */
+  /** So many of the largest are drawn more richly, if they are pebbles or gravel. */
   readonly largeCount: number;
   /** Smallest and largest. */
   readonly heightMetres: readonly [low: number, high: number];
@@ -59,8 +59,10 @@ export const strewnMesh = ({ kind, count, largeCount, heightMetres, radiusMetres
     // one size of each of as many steps as there are things, the largest first: so the share of large ones is known
     const size = low * (high / low) ** (((count - n - random()) / count) ** smallness);
     const add = strew.placing([away * Math.cos(turn), 0, away * Math.sin(turn)], size, 2 * Math.PI * random());
-    if (kind === 'stones') addStone(random, add);
-    else if (kind === 'pebbles') addPebble(random, add, n < largeCount);
+    const isLarge = n < largeCount;
+    if (kind === 'stones' || (kind === 'gravel' && isLarge)) addStone(random, add);
+    else if (kind === 'gravel') addChip(random, add);
+    else if (kind === 'pebbles') addPebble(random, add, isLarge);
     else addTuft(random, add);
   }
   return strew.build();

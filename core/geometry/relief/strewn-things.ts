@@ -19,6 +19,13 @@ const randomTurn = (random: Random): ((p: Vec3) => Vec3) => {
   };
 };
 
+/** Adds a triangle with the normal of its own face. */
+const addFlat = (add: AddTriangle, a: Vec3, b: Vec3, c: Vec3): void => {
+  const out = cross(sub(b, a), sub(c, a));
+  const normal = scale(out, 1 / Math.max(length(out), 1e-12));
+  add(a, b, c, normal, normal, normal);
+};
+
 /** Moves and stretches points so that the highest is at height 1 and the sunk share lies under the ground. */
 const seated = (points: readonly Vec3[], sunkShare: number): Vec3[] => {
   const ups = points.map((p) => p[1]);
@@ -48,11 +55,30 @@ export const addStone = (random: Random, add: AddTriangle): void => {
     points.map(([x, y, z]) => [x * axes[0], y * axes[1], z * axes[2]]),
     0.18,
   );
-  for (const [i, j, k] of icosahedronFaces) {
-    const [a, b, c] = [shaped[i], shaped[j], shaped[k]] as [Vec3, Vec3, Vec3];
-    const normal = normalize(cross(sub(b, a), sub(c, a)));
-    add(a, b, c, normal, normal, normal);
-  }
+  for (const [i, j, k] of icosahedronFaces) addFlat(add, shaped[i] as Vec3, shaped[j] as Vec3, shaped[k] as Vec3);
+};
+
+/**
+ * A small piece of gravel one metre high, flat-faced, its foot in the ground: four corners round it and a slanting ridge.
+ * Six triangles, for there are many.
+ */
+export const addChip = (random: Random, add: AddTriangle): void => {
+  const foot = [0, 1, 2, 3].map((corner): Vec3 => {
+    const turn = (Math.PI / 2) * (corner + 0.5 * (random() - 0.5));
+    const away = 0.75 + 0.45 * random();
+    return [1.2 * away * Math.cos(turn), -0.2, away * Math.sin(turn)];
+  });
+  const lean = 0.4 * (random() - 0.5);
+  const ridge = (x: number, up: number): Vec3 => [x, up, lean + 0.3 * (random() - 0.5)];
+  const [high, low] = [ridge(0.15 + 0.4 * random(), 1), ridge(-0.2 - 0.4 * random(), 0.55 + 0.4 * random())];
+  // corners stand at east, south, west, north of the chip in turn; the ridge runs from east to west
+  const [e, s, w, n] = foot as [Vec3, Vec3, Vec3, Vec3];
+  addFlat(add, e, n, high);
+  addFlat(add, s, e, high);
+  addFlat(add, s, high, low);
+  addFlat(add, w, s, low);
+  addFlat(add, n, w, low);
+  addFlat(add, n, low, high);
 };
 
 /** A pebble's rings of corners, as angles from its top in radians, and corners a ring; one ring more lies in the ground. */
@@ -126,13 +152,8 @@ export const addTuft = (random: Random, add: AddTriangle): void => {
     const [footL, footR] = [at(root, 0, -1), at(root, 0, 1)];
     const [kneeL, kneeR] = [at(root + 0.35 * lean, 0.62 * high, -0.75), at(root + 0.35 * lean, 0.62 * high, 0.75)];
     const tip = at(root + lean, high, 0);
-    const flat = (p: Vec3, q: Vec3, r: Vec3) => {
-      const out = cross(sub(q, p), sub(r, p));
-      const normal = scale(out, 1 / Math.max(length(out), 1e-12));
-      add(p, q, r, normal, normal, normal);
-    };
-    flat(footL, footR, kneeR);
-    flat(footL, kneeR, kneeL);
-    flat(kneeL, kneeR, tip);
+    addFlat(add, footL, footR, kneeR);
+    addFlat(add, footL, kneeR, kneeL);
+    addFlat(add, kneeL, kneeR, tip);
   }
 };

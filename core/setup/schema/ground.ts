@@ -11,7 +11,10 @@ const spread = {
 
 const strewn = z
   .strictObject({
-    kind: choice(['stones', 'tufts', 'pebbles'], 'angular stones, tufts of grass, rounded pebbles'),
+    kind: choice(
+      ['stones', 'tufts', 'pebbles', 'gravel'],
+      'angular stones, tufts of grass, rounded pebbles, angular gravel lying close',
+    ),
     count: whole(0, 20000, 'how many'),
     heightMetres: z
       .tuple([metres(0.002, 3, 'height of the smallest'), metres(0.002, 3, 'height of the largest')], {
@@ -43,7 +46,7 @@ const sheet = z
 
 export const relief = z
   .discriminatedUnion('kind', [strewn, sheet], {
-    error: 'must be a relief with kind "stones", "tufts", "pebbles", "ripples", "drifts", "cracks" or "pool"',
+    error: 'must be a relief with kind "stones", "tufts", "pebbles", "gravel", "ripples", "drifts", "cracks" or "pool"',
   })
   .describe('relief of the ground near camera and subjects');
 

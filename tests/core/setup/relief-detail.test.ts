@@ -12,7 +12,7 @@ import { reliefMesh } from '../../../core/world/ground-mesh.ts';
 const drawn = (relief: Relief): number => reliefMesh(relief).positions.length / 9;
 
 describe('trianglesOfRelief', () => {
-  it.each(['stones', 'tufts', 'pebbles'])('is exactly what 53 %s become', (kind) => {
+  it.each(['stones', 'tufts', 'pebbles', 'gravel'])('is exactly what 53 %s become', (kind) => {
     const relief = reliefSchema.parse({ kind, count: 53, heightMetres: [0.02, 0.1] });
     expect(trianglesOfRelief(relief)).toBe(drawn(relief));
   });

@@ -94,8 +94,6 @@ export const withHeights = (
 /** The next seed; another one puts everything elsewhere. */
 export const nextOfRelief = (relief: Relief): Relief => ({ ...relief, seed: (relief.seed + 1) % 4294967296 });
 
-/** What a relief is called: stones by their size. */
-export const reliefLabel = (relief: Relief): string => {
-  if (relief.kind === 'stones') return relief.heightMetres[1] <= 0.08 ? 'Gravel' : 'Loose stones';
-  return (reliefPresets.find((preset) => preset.relief.kind === relief.kind) as ReliefPreset).label;
-};
+/** What a relief is called. */
+export const reliefLabel = (relief: Relief): string =>
+  (reliefPresets.find((preset) => preset.relief.kind === relief.kind) as ReliefPreset).label;

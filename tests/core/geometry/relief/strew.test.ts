@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type StrewnShape, strewnMesh } from '../../../../core/geometry/relief/strew.ts';
-import { normalErrors } from '../../support/meshes.ts';
+import { add, cross, dot, scale, sub } from '../../../../core/geometry/vec.ts';
+import { normalErrors, trianglesOf } from '../../support/meshes.ts';
 
-const kinds = ['stones', 'pebbles', 'tufts'] as const;
+const kinds = ['stones', 'pebbles', 'gravel', 'tufts'] as const;
 const shape = (kind: StrewnShape['kind'], over: Partial<StrewnShape> = {}): StrewnShape => ({
   kind,
   count: 200,
@@ -17,7 +18,10 @@ const shape = (kind: StrewnShape['kind'], over: Partial<StrewnShape> = {}): Stre
 /** Top, foot and place of each thing. All of a kind but large pebbles have as many triangles. */
 const thingsOf = (kind: StrewnShape['kind'], given: StrewnShape) => {
   const { positions } = strewnMesh(given);
-  const triangles = (n: number) => ({ stones: 20, tufts: 30, pebbles: n < given.largeCount ? 60 : 24 })[kind];
+  const triangles = (n: number) => {
+    const isLarge = n < given.largeCount;
+    return { stones: 20, tufts: 30, pebbles: isLarge ? 60 : 24, gravel: isLarge ? 20 : 6 }[kind];
+  };
   let at = 0;
   return Array.from({ length: given.count }, (_, n) => {
     const end = at + 9 * triangles(n);
@@ -67,6 +71,29 @@ describe.each(kinds)('strewnMesh of %s', (kind) => {
     expect(strewnMesh(shape(kind)).positions).toEqual(mesh.positions);
     expect(strewnMesh(shape(kind, { seed: 10 })).positions).not.toEqual(mesh.positions);
     expect(normalErrors(mesh).fromUnit).toBeLessThan(1e-9);
+  });
+
+  it('is seen from its outer side: faces over the ground look away from the middle of their own thing', () => {
+    if (kind === 'tufts') return;
+    const given = shape(kind, { count: 60, largeCount: 8 });
+    const { positions } = strewnMesh(given);
+    const triangles = (n: number) => {
+      const isLarge = n < given.largeCount;
+      return { stones: 20, pebbles: isLarge ? 60 : 24, gravel: isLarge ? 20 : 6 }[kind as 'stones'];
+    };
+    let [at, outward, all] = [0, 0, 0];
+    for (let n = 0; n < given.count; n++) {
+      const faces = trianglesOf({ positions: positions.subarray(at, at + 9 * triangles(n)), normals: positions });
+      at += 9 * triangles(n);
+      const corners = faces.flat();
+      const middle = scale(corners.reduce(add), 1 / corners.length);
+      for (const [a, b, c] of faces) {
+        all++;
+        if (dot(cross(sub(b, a), sub(c, a)), sub(a, middle)) > 0) outward++;
+      }
+    }
+    // a hollow place in a broken stone may look inward
+    expect(outward / all).toBeGreaterThan(0.97);
   });
 
   it('is finite for any count, heights, radius and seed (40 shapes, seed 2)', () => {
