@@ -6,7 +6,8 @@ const [width, height] = [300, 230];
 const margin = 16;
 /** A person to compare with, metres. */
 const personMetres = 1.75;
-const personPath = 'M-0.22 0V-0.85L-0.26 -1.4H0.26L0.22 -0.85V0M-0.12 -1.4A0.13 0.16 0 1 0 0.12 -1.4';
+const personPath =
+  'M-0.14 0L-0.16 -0.85L-0.23 -1.42H0.23L0.16 -0.85L0.14 0ZM-0.11 -1.6A0.11 0.15 0 1 0 0.11 -1.6A0.11 0.15 0 1 0 -0.11 -1.6Z';
 
 /** Some corners of the scan, seen from the south, beside a person. */
 export const PointsView = ({ points, placing }: { points: Float32Array; placing: Placing }) => {
