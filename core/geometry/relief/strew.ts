@@ -1,6 +1,7 @@
 import type { Mesh } from '../mesh.ts';
 import { seededRandom } from '../random.ts';
 import type { Vec3 } from '../vec.ts';
+import { smoothstep } from './sheet.ts';
 import { type AddTriangle, addChip, addPebble, addStone, addTuft } from './strewn-things.ts';
 
 /** What is strewn. Lengths in metres. */
@@ -42,8 +43,19 @@ class Strew {
   }
 }
 
+/** Where things begin to thin out, so that no circle shows, as a share of the radius. */
+export const thinsFrom = 0.6;
+
+/** Distance from the middle of one thing of many, 0 to 1: evenly over the inner circle, ever fewer toward the rim. */
+const distanceShare = (random: () => number): number => {
+  for (;;) {
+    const share = Math.sqrt(random());
+    if (random() >= smoothstep(thinsFrom, 1, share)) return share;
+  }
+};
+
 /**
- * Things strewn evenly over a circle, each with its own size, shape and turn; small ones are commoner than large ones.
+ * Things strewn evenly over a circle, fewer toward its rim, each with its own size, shape and turn; small ones are commoner than large ones.
  * The same seed gives the same ground. Stones and pebbles lie a fifth in the ground.
  *
  * @returns corners [x, up, z], metres, about the middle of the circle
@@ -54,7 +66,7 @@ export const strewnMesh = ({ kind, count, largeCount, heightMetres, radiusMetres
   const smallness = kind === 'tufts' ? 1.5 : 2.2;
   const strew = new Strew();
   for (let n = 0; n < count; n++) {
-    const away = radiusMetres * Math.sqrt(random());
+    const away = radiusMetres * distanceShare(random);
     const turn = 2 * Math.PI * random();
     // one size of each of as many steps as there are things, the largest first: so the share of large ones is known
     const size = low * (high / low) ** (((count - n - random()) / count) ** smallness);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type StrewnShape, strewnMesh } from '../../../../core/geometry/relief/strew.ts';
+import { type StrewnShape, strewnMesh, thinsFrom } from '../../../../core/geometry/relief/strew.ts';
 import { add, cross, dot, scale, sub } from '../../../../core/geometry/vec.ts';
 import { normalErrors, trianglesOf } from '../../support/meshes.ts';
 
@@ -59,11 +59,15 @@ describe.each(kinds)('strewnMesh of %s', (kind) => {
     }
   });
 
-  it('lies evenly over the circle: a quarter within half its radius (within four standard deviations)', () => {
-    const things = thingsOf(kind, shape(kind, { count: 1000, largeCount: 125, heightMetres: [0.005, 0.006] }));
+  it('lies evenly over the inner circle: a quarter of it within half of it (four standard deviations); thins out to the rim', () => {
+    const things = thingsOf(kind, shape(kind, { count: 1500, largeCount: 187, heightMetres: [0.005, 0.006] }));
     expect(Math.max(...things.map(({ away }) => away))).toBeLessThan(4);
-    const inner = things.filter(({ away }) => away < 2).length;
-    expect(Math.abs(inner - 250)).toBeLessThan(4 * Math.sqrt(1000 * 0.25 * 0.75));
+    const within = (share: number) => things.filter(({ away }) => away < share * 4).length;
+    const inner = within(thinsFrom);
+    expect(Math.abs(within(thinsFrom / 2) - inner / 4)).toBeLessThan(4 * Math.sqrt(inner * 0.25 * 0.75));
+    // the outermost tenth of the radius is 0.19 of the area, and holds under a tenth of what an even spread would put there
+    expect(1500 - within(0.9)).toBeLessThan(0.1 * 0.19 * (inner / thinsFrom ** 2));
+    expect(inner).toBeGreaterThan(1500 * thinsFrom ** 2);
   });
 
   it('is the same for the same seed, another for another; normals are of unit length (1e-9)', () => {
