@@ -49,6 +49,21 @@ const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<v
       await app.page.locator('.picture-marks pattern').first().waitFor({ state: 'attached' });
     },
   ],
+  [
+    'subjects',
+    async (app) => {
+      await app.page.locator('.menu summary').click();
+      await press(app, /^New setup/);
+      if ((app.page.viewportSize()?.width ?? 0) < 900) await press(app, 'Subjects');
+      for (const name of ['Outline drawn up', /^Hut/]) {
+        await app.page.locator('.add-subject summary').click();
+        await app.page.getByRole('group', { name: 'Add a subject' }).getByRole('button', { name }).click();
+      }
+      await app.page.locator('.subjects .slip-open summary', { hasText: 'parts' }).click();
+      await app.page.locator('.parts .slip-head').first().click();
+      await app.page.locator('.parts summary', { hasText: 'More' }).click();
+    },
+  ],
   ['levels', (app) => mark(app, 'Levels')],
   ['compare', (app) => press(app, 'Compare')],
   [

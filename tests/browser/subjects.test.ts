@@ -74,13 +74,13 @@ describe('subjects', () => {
     await start();
     await expect.poll(() => app.page.getByLabel('First things').innerText()).toContain('Add what you measured');
     await subjects.add(/^Hut/);
-    expect(await subjects.names()).toEqual(['Hut']);
+    expect(await subjects.names()).toEqual([expect.stringMatching(/^Hut/)]);
     // the focus is on the new row: typing goes on from there
     await expect.poll(() => app.page.evaluate(() => document.activeElement?.textContent)).toMatch(/^Hut/);
     expect(await subjects.type('Width', '6.4')).toBe('6.4');
     expect(await subjects.type('Depth', '4.2 m')).toBe('4.2');
     await subjects.type('Name', 'My hut');
-    expect(await subjects.rows()).toEqual([expect.stringMatching(/^My hut\s+hut · \d+ parts$/)]);
+    expect(await subjects.rows()).toEqual([expect.stringMatching(/^My hut\s+hut.* · \d+ parts$/)]);
     await app.page.getByRole('button', { name: /^My hut, a subject/ }).waitFor();
     expect(await app.page.getByLabel('First things').count()).toBe(0);
     const parts = await subjects.rows();
@@ -92,7 +92,7 @@ describe('subjects', () => {
     await app.settled();
     await app.keepScreenshot('subjects-hut');
     for (let step = 0; step < 3; step++) await subjects.undo();
-    expect(await subjects.names()).toEqual(['Hut']);
+    expect(await subjects.names()).toEqual([expect.stringMatching(/^Hut/)]);
     await subjects.undo();
     expect(await subjects.names()).toEqual([]);
     await close();
@@ -226,7 +226,8 @@ describe('subjects', () => {
     await keyboard.press('Tab');
     await keyboard.press('Tab');
     expect(await app.page.evaluate(() => (document.activeElement as HTMLInputElement).value)).toBe('Outline drawn up');
-    await keyboard.type(' east');
+    // a field that is reached by Tab has its text selected
+    await keyboard.type('Flat stone');
     await keyboard.press('Enter');
     const point = subjects.open.getByRole('button', { name: /^Point 1:/ });
     const before = await point.getAttribute('aria-label');
@@ -243,7 +244,7 @@ describe('subjects', () => {
     }
     const search = subjects.section.getByLabel('Find a subject');
     await search.fill('outline');
-    await expect.poll(() => subjects.names()).toEqual([expect.stringMatching(/^Outline drawn up/), 'Cone 6']);
+    await expect.poll(() => subjects.names()).toEqual(['Flat stone', 'Cone 6']);
     await search.press('Escape');
     await expect.poll(async () => (await subjects.names()).length).toBe(7);
     expect(await search.inputValue()).toBe('');

@@ -86,20 +86,22 @@ export const OpeningFields = ({ wall, put, problem }: OpeningFieldsProps) => {
   return (
     <div className="openings" role="group" aria-label="Openings">
       <WallDrawing wall={wall} />
-      <ul>
-        {openings.map((opening, i) => (
-          // biome-ignore lint/suspicious/noArrayIndexKey: openings have no names of their own
-          <li key={i} className="opening">
-            <OpeningRow
-              opening={opening}
-              number={i + 1}
-              onChange={(next) => put({ ...wall, openings: openings.with(i, next) })}
-              onRemove={() => put({ ...wall, openings: openings.toSpliced(i, 1) })}
-            />
-            {refusedAt === i && <PartProblemLine problem={problem} of={['openings']} />}
-          </li>
-        ))}
-      </ul>
+      {openings.length > 0 && (
+        <ul>
+          {openings.map((opening, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: openings have no names of their own
+            <li key={i} className="opening">
+              <OpeningRow
+                opening={opening}
+                number={i + 1}
+                onChange={(next) => put({ ...wall, openings: openings.with(i, next) })}
+                onRemove={() => put({ ...wall, openings: openings.toSpliced(i, 1) })}
+              />
+              {refusedAt === i && <PartProblemLine problem={problem} of={['openings']} />}
+            </li>
+          ))}
+        </ul>
+      )}
       {typeof refusedAt !== 'number' && <PartProblemLine problem={problem} of={['openings']} />}
       <div className="actions">
         {openingKinds.map((kind) => (

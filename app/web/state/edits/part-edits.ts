@@ -72,3 +72,11 @@ export const reorderPart = (setup: Setup, subjectId: string, index: number, to: 
     const at = Math.min(Math.max(to, 0), parts.length - 1);
     return !part || at === index ? parts : parts.toSpliced(index, 1).toSpliced(at, 0, part);
   });
+
+/** Has every part take the subject's finish. */
+export const makeFinishAlike = (setup: Setup, subjectId: string): Setup =>
+  changeParts(setup, subjectId, ({ parts }) =>
+    parts.some(({ finish }) => finish !== null)
+      ? parts.map((part) => (part.finish === null ? part : { ...part, finish: null }))
+      : parts,
+  );
