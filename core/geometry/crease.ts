@@ -1,3 +1,4 @@
+import type { Mesh } from './mesh.ts';
 import { type Welded, weldCorners } from './weld.ts';
 
 /** Corners nearer than this are one place, metres. */
@@ -94,6 +95,18 @@ export const creasedNormals = (
     else fillByNeighbours(out, faces, corners, from, to, least);
   }
   return out;
+};
+
+/** The same triangles, their normals pulled toward their faces where they lean too far, as on a ball pressed flat. */
+export const heldToFaces = ({ positions, normals }: Mesh): Mesh => {
+  const faces = facesOf(positions).normals;
+  const out = new Float64Array(normals.length);
+  for (let at = 0; at < normals.length; at += 3) {
+    const f = 3 * Math.floor(at / 9);
+    const [x, y, z] = [normals[at] as number, normals[at + 1] as number, normals[at + 2] as number];
+    setUnit(out, at, x, y, z, faces[f] as number, faces[f + 1] as number, faces[f + 2] as number);
+  }
+  return { positions, normals: out };
 };
 
 /** Gives each corner of a place the mean of the faces there that lie within the crease angle of its own; of all where its own has no area. */

@@ -10,6 +10,7 @@ import {
   planeDivisions,
   postProfile,
   ringDivisions,
+  ringTriangles,
   roughOf,
   turnedTriangles,
 } from './part-divisions.ts';
@@ -65,10 +66,8 @@ export const trianglesOfPart = (part: Part, scans: readonly Scan[] = []): number
       const [across, deep] = planeDivisions(part, rough);
       return 2 * across * deep;
     }
-    case 'ring': {
-      const [along, around] = ringDivisions(part);
-      return 2 * around * (part.arcDegrees < 360 ? along + 1 : along);
-    }
+    case 'ring':
+      return ringTriangles(part, ringDivisions(part));
     case 'turned':
       return turnedTriangles(part);
     case 'prism':

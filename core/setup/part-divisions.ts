@@ -120,19 +120,26 @@ export const latheDivisions = (
   return at(cellFor(rough, (cell) => at(cell).triangles));
 };
 
+/** Whether a ring has no ends: a gap too small to see is none. */
+export const isWholeRing = ({ arcDegrees }: PartOf<'ring'>): boolean => arcDegrees > 360 - 1e-4;
+
+/** Triangles of a ring's tube, and of its two ends if it has any. */
+export const ringTriangles = (part: PartOf<'ring'>, [along, around]: readonly [number, number]): number =>
+  2 * around * (isWholeRing(part) ? along : along + 1);
+
 /** Pieces along and round a ring, even or uneven. */
 export const ringDivisions = (part: PartOf<'ring'>): readonly [along: number, around: number] => {
   const { radiusMetres, tubeRadiusMetres, topShare, arcDegrees, sides } = part;
   const rough = roughOf(part);
   const share = arcDegrees / 360;
-  const coarsest = Math.max(Math.ceil(share * Math.min(Math.max(2 * sides, 32), 78)), 3);
+  const coarsest = Math.max(Math.ceil(share * Math.min(Math.max(2 * sides, 32), 77)), 3);
   if (!rough) return [coarsest, sides];
   const at = (cell: number) =>
     [
       pieces(share * 2 * Math.PI * radiusMetres, cell, coarsest),
       piecesRound(tubeRadiusMetres * Math.max(topShare, 1), sides, cell),
     ] as const;
-  return at(cellFor(rough, (cell) => 2 * at(cell)[0] * at(cell)[1]));
+  return at(cellFor(rough, (cell) => ringTriangles(part, at(cell))));
 };
 
 export interface LoftDivisions {

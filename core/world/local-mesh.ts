@@ -13,6 +13,7 @@ import {
   ballDivisions,
   boxDivisions,
   capsuleDivisions,
+  isWholeRing,
   latheDivisions,
   loftDivisions,
   planeDivisions,
@@ -68,7 +69,7 @@ const plane = (part: PartOf<'plane'>): Mesh => {
 };
 
 const ring = (part: PartOf<'ring'>): Mesh => {
-  const shape = { ...part, arcRadians: radiansFromDegrees(part.arcDegrees) };
+  const shape = { ...part, arcRadians: isWholeRing(part) ? 2 * Math.PI : radiansFromDegrees(part.arcDegrees) };
   const divisions = ringDivisions(part);
   const rough = roughOf(part);
   return rough ? roughRingMesh(shape, rough, divisions) : ringMesh(shape, divisions[0]);

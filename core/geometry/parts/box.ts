@@ -61,6 +61,9 @@ const faces: readonly (readonly [normal: readonly [Sign, Sign, Sign], u: Vec3, v
   ],
 ];
 
+/** Edges rounded by less are sharp. */
+const leastRoundMetres = 1e-4;
+
 /** Hollows are shallower than this, edges sharper. */
 const dimpleCreaseRadians = Math.PI / 3;
 
@@ -87,7 +90,7 @@ const hollowsOf = ({ dimples }: BoxShape, half: Vec3, radius: number): Vec3[] =>
 export const boxMesh = (shape: BoxShape): Mesh => {
   const half: Vec3 = [shape.widthMetres / 2, shape.heightMetres / 2, shape.depthMetres / 2];
   const least = Math.min(...half);
-  const radius = Math.min(shape.roundMetres, least);
+  const radius = shape.roundMetres < leastRoundMetres ? 0 : Math.min(shape.roundMetres, least);
   const { dimples, rough, divisions } = shape;
   /** From the box about its middle to the box on its foot, narrowed toward the top. */
   const stand = (p: Vec3): Vec3 => {
@@ -96,7 +99,7 @@ export const boxMesh = (shape: BoxShape): Mesh => {
   };
   const hollows = hollowsOf(shape, half, radius);
   // deeper hollows would come out on the other side
-  const depth = Math.min(dimples.depthMetres, least);
+  const depth = Math.min(dimples.depthMetres, 0.45 * least);
   const outward = (p: Vec3): Vec3 => normalize([p[0] / half[0] ** 4, p[1] / half[1] ** 4, p[2] / half[2] ** 4]);
   const surface = (block: Vec3): Vec3 => {
     const p = roundedPoint(block, half, radius);

@@ -1,3 +1,4 @@
+import { heldToFaces } from '../crease.ts';
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, type Skin, SkinBuilder } from '../skin.ts';
@@ -41,7 +42,7 @@ export const turnedMesh = (stretches: readonly Stretch[], sides: number): Mesh =
           : [normalAt(fromNormal, a), normalAt(fromNormal, b), normalAt(toNormal, b), normalAt(toNormal, a)],
       );
   }
-  return builder.build();
+  return heldToFaces(builder.build());
 };
 
 /** Pairs of neighbours, but for those that lie on the axis. */

@@ -1,3 +1,4 @@
+import { heldToFaces } from '../crease.ts';
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, SkinBuilder } from '../skin.ts';
@@ -33,7 +34,7 @@ interface Station {
   readonly widening: number;
 }
 
-const isWhole = ({ arcRadians }: RingShape): boolean => arcRadians >= 2 * Math.PI - 1e-9;
+const isWhole = ({ arcRadians }: RingShape): boolean => arcRadians >= 2 * Math.PI;
 
 /** Stations from the west end to the east end. The ends of an arch lie at height 0; a whole ring stands on the ground. */
 const stationsOf = (shape: RingShape, along: number): Station[] => {
@@ -93,7 +94,7 @@ export const ringMesh = (shape: RingShape, along: number): Mesh => {
       builder.triangle(east.middle, point(east, s), point(east, s + 1));
     }
   }
-  return builder.build();
+  return heldToFaces(builder.build());
 };
 
 /** An uneven arch or ring. */

@@ -1,6 +1,6 @@
+import { heldToFaces } from '../crease.ts';
 import type { Mesh } from '../mesh.ts';
 import type { Point2 } from '../triangulate.ts';
-import type { Vec3 } from '../vec.ts';
 import { latheMesh, type Stretch, turnedMesh } from './lathe.ts';
 
 /** The profile of a cylinder that tapers from bottom to top, lids included; a top radius of 0 is a cone. */
@@ -37,19 +37,20 @@ const stretchedDeep = ({ positions, normals }: Mesh, share: number): Mesh => {
   const [places, out] = [positions.slice(), normals.slice()];
   for (let i = 2; i < places.length; i += 3) {
     places[i] = (positions[i] as number) * share;
-    const normal: Vec3 = [normals[i - 2] as number, normals[i - 1] as number, (normals[i] as number) / share];
-    const length = Math.hypot(...normal);
-    for (let axis = 0; axis < 3; axis++) out[i - 2 + axis] = (normal[axis] as number) / length;
+    // normals of a stretched surface are stretched the other way
+    const [x, y, z] = [normals[i - 2] as number, normals[i - 1] as number, (normals[i] as number) / share];
+    const length = Math.hypot(x, y, z);
+    out.set([x / length, y / length, z / length], i - 2);
   }
   return { positions: places, normals: out };
 };
 
 /** A ball or egg resting on the origin: `radius` across, `halfHeight` from centre to top, `radiusDeep` along z. */
-export const sphereMesh = (radius: number, halfHeight: number, sides: number, radiusDeep = radius): Mesh =>
-  stretchedDeep(
-    turnedMesh(arc(radius, halfHeight / radius, halfHeight, -Math.PI / 2, Math.PI / 2, Math.ceil(sides / 2)), sides),
-    radiusDeep / radius,
-  );
+export const sphereMesh = (radius: number, halfHeight: number, sides: number, radiusDeep = radius): Mesh => {
+  const rings = Math.ceil(sides / 2);
+  const upright = turnedMesh(arc(radius, halfHeight / radius, halfHeight, -Math.PI / 2, Math.PI / 2, rings), sides);
+  return heldToFaces(stretchedDeep(upright, radiusDeep / radius));
+};
 
 /** A cylinder with round ends resting on the origin; `height` is the whole, at least twice the radius. */
 export const capsuleMesh = (radius: number, height: number, sides: number): Mesh => {
@@ -58,8 +59,8 @@ export const capsuleMesh = (radius: number, height: number, sides: number): Mesh
   const top = arc(radius, 1, Math.max(height - radius, radius), 0, Math.PI / 2, rings);
   const normal = [1, 0] as const;
   const shaft: Stretch = {
-    from: [radius, radius],
-    to: [radius, Math.max(height - radius, radius)],
+    from: (bottom.at(-1) as Stretch).to,
+    to: (top[0] as Stretch).from,
     fromNormal: normal,
     toNormal: normal,
   };
