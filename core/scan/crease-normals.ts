@@ -52,6 +52,53 @@ const cornersRound = (indices: Uint32Array, vertexCount: number) => {
   return { start, corners };
 };
 
+/** Sums the normals of the faces of some corners, each by its angle, that lie within a cone about a direction; null = all. */
+const sumOfFaces = (
+  { normals, angles }: ReturnType<typeof facesOf>,
+  corners: Uint32Array,
+  about: { readonly face: number; readonly leastDot: number } | null,
+  into: Float64Array,
+): void => {
+  into.fill(0);
+  const ox = about ? (normals[about.face] as number) : 0;
+  const oy = about ? (normals[about.face + 1] as number) : 0;
+  const oz = about ? (normals[about.face + 2] as number) : 0;
+  for (let i = 0; i < corners.length; i++) {
+    const corner = corners[i] as number;
+    const face = corner - (corner % 3);
+    const x = normals[face] as number;
+    const y = normals[face + 1] as number;
+    const z = normals[face + 2] as number;
+    if (about && x * ox + y * oy + z * oz < about.leastDot) continue;
+    const weight = angles[corner] as number;
+    into[0] = (into[0] as number) + x * weight;
+    into[1] = (into[1] as number) + y * weight;
+    into[2] = (into[2] as number) + z * weight;
+  }
+};
+
+/** Makes a direction a unit vector; null where it is none. */
+const toUnit = (direction: Float64Array): Float64Array | null => {
+  const [x, y, z] = direction as unknown as [number, number, number];
+  const length = Math.sqrt(x * x + y * y + z * z);
+  if (!(length > 0)) return null;
+  for (let k = 0; k < 3; k++) direction[k] = (direction[k] as number) / length;
+  return direction;
+};
+
+/** Whether the faces of all corners lie within a cone about a direction. */
+const allWithin = (normals: Float64Array, corners: Uint32Array, about: Float64Array, leastDot: number): boolean => {
+  const [ox, oy, oz] = about as unknown as [number, number, number];
+  for (let i = 0; i < corners.length; i++) {
+    const corner = corners[i] as number;
+    const face = corner - (corner % 3);
+    const dot =
+      (normals[face] as number) * ox + (normals[face + 1] as number) * oy + (normals[face + 2] as number) * oz;
+    if (dot < leastDot) return false;
+  }
+  return true;
+};
+
 /**
  * Normals of a surface that is smooth but for its creases. At each corner of a triangle: the mean of the normals of the
  * triangles round that vertex which lie within the crease angle of its own, weighted by their angles there (Thürmer and
@@ -63,38 +110,31 @@ const cornersRound = (indices: Uint32Array, vertexCount: number) => {
  * @returns unit normals, nine numbers a triangle
  */
 export const creaseNormals = (positions: Float64Array, indices: Uint32Array, creaseRadians: number): Float64Array => {
-  const { normals: faces, angles } = facesOf(positions, indices);
-  const { start, corners } = cornersRound(indices, positions.length / 3);
-  const leastDot = Math.cos(creaseRadians);
+  const vertexCount = positions.length / 3;
+  const faces = facesOf(positions, indices);
+  const { start, corners } = cornersRound(indices, vertexCount);
+  const [leastDot, leastHalfDot] = [Math.cos(creaseRadians), Math.cos(creaseRadians / 2)];
   const normals = new Float64Array(indices.length * 3);
-  for (let own = 0; own < indices.length; own += 3) {
-    const ox = faces[own] as number;
-    const oy = faces[own + 1] as number;
-    const oz = faces[own + 2] as number;
-    for (let corner = own; corner < own + 3; corner++) {
-      const vertex = indices[corner] as number;
-      const from = start[vertex] as number;
-      const to = start[vertex + 1] as number;
-      let x = 0;
-      let y = 0;
-      let z = 0;
-      for (let slot = from; slot < to && to - from <= mostRound; slot++) {
-        const other = corners[slot] as number;
-        const face = other - (other % 3);
-        const fx = faces[face] as number;
-        const fy = faces[face + 1] as number;
-        const fz = faces[face + 2] as number;
-        if (fx * ox + fy * oy + fz * oz < leastDot) continue;
-        const weight = angles[other] as number;
-        x += fx * weight;
-        y += fy * weight;
-        z += fz * weight;
-      }
-      const length = Math.sqrt(x * x + y * y + z * z);
-      const at = corner * 3;
-      normals[at] = length > 0 ? x / length : ox;
-      normals[at + 1] = length > 0 ? y / length : oy;
-      normals[at + 2] = length > 0 ? z / length : oz;
+  const sum = new Float64Array(3);
+  const put = (corner: number, normal: Float64Array | null) => {
+    const face = corner - (corner % 3);
+    for (let k = 0; k < 3; k++)
+      normals[corner * 3 + k] = normal ? (normal[k] as number) : (faces.normals[face + k] as number);
+  };
+  for (let vertex = 0; vertex < vertexCount; vertex++) {
+    const round = corners.subarray(start[vertex] as number, start[vertex + 1] as number);
+    if (round.length > mostRound) {
+      for (const corner of round) put(corner, null);
+      continue;
+    }
+    sumOfFaces(faces, round, null, sum);
+    const mean = toUnit(sum);
+    // where all faces lie within half the angle of their mean, each pair lies within the whole: they share one normal
+    const isSmooth = mean !== null && allWithin(faces.normals, round, mean, leastHalfDot);
+    for (let i = 0; i < round.length; i++) {
+      const corner = round[i] as number;
+      if (!isSmooth) sumOfFaces(faces, round, { face: corner - (corner % 3), leastDot }, sum);
+      put(corner, isSmooth ? mean : toUnit(sum));
     }
   }
   return normals;

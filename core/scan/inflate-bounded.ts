@@ -2,7 +2,7 @@ import { Inflate } from 'fflate';
 import { ScanDataError } from './scan-data-error.ts';
 
 /** How many packed bytes are unpacked at a time; a thousandfold of them may come out. */
-const sliceBytes = 4096;
+const sliceBytes = 32_768;
 
 /**
  * Undoes deflate (RFC 1951) as long as not more comes out than can be right.

@@ -10,7 +10,8 @@ const oppositeCorners = (indices: Uint32Array): Int32Array => {
   const to = (corner: number) => from(corner % 3 === 2 ? corner - 2 : corner + 1);
   const slotOf = (a: number, b: number) => (Math.imul(a, 73856093) ^ Math.imul(b, 19349663)) & (size - 1);
   for (let corner = 0; corner < indices.length; corner++) {
-    const [a, b] = [from(corner), to(corner)];
+    const a = from(corner);
+    const b = to(corner);
     const back = slotOf(b, a);
     for (let step = 0; step < mostSteps; step++) {
       const other = table[(back + step) & (size - 1)] as number;
@@ -58,7 +59,9 @@ export const walkTriangles = (indices: Uint32Array): CornerOrder => {
       const triangle = Math.floor(corner / 3);
       if (seen[triangle]) continue;
       seen[triangle] = 1;
-      const [second, third] = [1, 2].map((k) => triangle * 3 + ((corner + k) % 3)) as [number, number];
+      const first = triangle * 3;
+      const second = corner === first + 2 ? first : corner + 1;
+      const third = corner === first ? first + 2 : corner - 1;
       order[at++] = corner;
       order[at++] = second;
       order[at++] = third;

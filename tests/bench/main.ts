@@ -5,6 +5,7 @@ import { findChromium } from '../browser/find-chromium.ts';
 import type { Harness } from '../browser/harness/main.ts';
 import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
+import { scanLine, scanTimes } from './scan.ts';
 import { sweepLine, sweepTimes } from './sweep.ts';
 import { treeLines, treeTimes } from './tree.ts';
 
@@ -34,6 +35,7 @@ const times = await page.evaluate(() => (window as unknown as { harness: Harness
 const sweep = await sweepTimes(page);
 const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'closer')];
 const trees = treeTimes();
+console.log(scanLine(await scanTimes(browser)));
 await browser.close();
 await server.close();
 
