@@ -1,10 +1,6 @@
 import type { Mesh } from './mesh.ts';
-import { type Welded, weldCorners } from './weld.ts';
 
-/** Corners nearer than this are one place, metres. */
-const sameMetres = 1e-6;
-
-/** Beyond so many faces at one place, each is compared with their mean only, so that a fan of thousands takes no square of that. */
+/** Beyond so many faces at one corner, each is held against their mean only, so that a fan of thousands takes no square of that. */
 const manyFaces = 256;
 
 /** A corner normal leans from its own face so far that this cosine is left, at most; farther would turn light off. */
@@ -17,80 +13,75 @@ interface Faces {
   readonly angles: Float64Array;
 }
 
-const facesOf = (positions: Float64Array): Faces => {
-  const count = positions.length / 9;
-  const normals = new Float64Array(count * 3);
-  const angles = new Float64Array(count * 3);
-  for (let t = 0; t < count; t++) {
-    const i = 9 * t;
-    const [ax, ay, az] = [positions[i] as number, positions[i + 1] as number, positions[i + 2] as number];
-    const ux = (positions[i + 3] as number) - ax;
-    const uy = (positions[i + 4] as number) - ay;
-    const uz = (positions[i + 5] as number) - az;
-    const vx = (positions[i + 6] as number) - ax;
-    const vy = (positions[i + 7] as number) - ay;
-    const vz = (positions[i + 8] as number) - az;
+const facesOf = (places: Float64Array, triangles: Uint32Array): Faces => {
+  const normals = new Float64Array(triangles.length);
+  const angles = new Float64Array(triangles.length);
+  for (let t = 0; t < triangles.length; t += 3) {
+    const a = 3 * (triangles[t] as number);
+    const b = 3 * (triangles[t + 1] as number);
+    const c = 3 * (triangles[t + 2] as number);
+    const [ax, ay, az] = [places[a] as number, places[a + 1] as number, places[a + 2] as number];
+    const [ux, uy, uz] = [(places[b] as number) - ax, (places[b + 1] as number) - ay, (places[b + 2] as number) - az];
+    const [vx, vy, vz] = [(places[c] as number) - ax, (places[c + 1] as number) - ay, (places[c + 2] as number) - az];
     const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
     const twiceArea = Math.sqrt(x * x + y * y + z * z);
     if (!(twiceArea > 0)) continue;
-    normals[3 * t] = x / twiceArea;
-    normals[3 * t + 1] = y / twiceArea;
-    normals[3 * t + 2] = z / twiceArea;
+    normals[t] = x / twiceArea;
+    normals[t + 1] = y / twiceArea;
+    normals[t + 2] = z / twiceArea;
     // the angle at each corner from the sine (twice the area) and the cosine of the two edges that meet there
     const uu = ux * ux + uy * uy + uz * uz;
     const vv = vx * vx + vy * vy + vz * vz;
     const uv = ux * vx + uy * vy + uz * vz;
-    const second = Math.atan2(twiceArea, uu - uv);
-    const third = Math.atan2(twiceArea, vv - uv);
-    angles[3 * t] = Math.PI - second - third;
-    angles[3 * t + 1] = second;
-    angles[3 * t + 2] = third;
+    angles[t] = Math.atan2(twiceArea, uv);
+    angles[t + 1] = Math.atan2(twiceArea, uu - uv);
+    angles[t + 2] = Math.atan2(twiceArea, vv - uv);
   }
   return { normals, angles };
 };
 
-/** Corners sorted by the place that they share: those of place g are `corners[start[g]]` to before `corners[start[g + 1]]`. */
-const cornersOfPlaces = ({ groupOfCorner, groupCount }: Pick<Welded, 'groupOfCorner' | 'groupCount'>) => {
-  const start = new Int32Array(groupCount + 1);
-  for (let c = 0; c < groupOfCorner.length; c++) {
-    const next = (groupOfCorner[c] as number) + 1;
+/** Corners of triangles sorted by place: those of place p are `corners[start[p]]` to before `corners[start[p + 1]]`. */
+const cornersByPlace = (triangles: Uint32Array, placeCount: number) => {
+  const start = new Int32Array(placeCount + 1);
+  for (let c = 0; c < triangles.length; c++) {
+    const next = (triangles[c] as number) + 1;
     start[next] = (start[next] as number) + 1;
   }
-  for (let g = 0; g < groupCount; g++) start[g + 1] = (start[g + 1] as number) + (start[g] as number);
+  for (let p = 0; p < placeCount; p++) start[p + 1] = (start[p + 1] as number) + (start[p] as number);
   const filled = start.slice();
-  const corners = new Int32Array(groupOfCorner.length);
-  for (let c = 0; c < groupOfCorner.length; c++) {
-    const g = groupOfCorner[c] as number;
-    const at = filled[g] as number;
+  const corners = new Int32Array(triangles.length);
+  for (let c = 0; c < triangles.length; c++) {
+    const place = triangles[c] as number;
+    const at = filled[place] as number;
     corners[at] = c;
-    filled[g] = at + 1;
+    filled[place] = at + 1;
   }
   return { start, corners };
 };
 
 /**
- * Corner normals of a soup of triangles: at each corner the mean, weighted by the angles there, of the faces at that
- * place that lie within the crease angle of the corner's own face (Thurmer and Wuthrich 1998, Computing vertex normals
- * from polygonal facets). So a curved surface looks curved, and an edge stays an edge.
+ * Corner normals of triangles that share places: at each corner the mean, weighted by the angles there, of the faces at
+ * that place that lie within the crease angle of the corner's own face (Thürmer and Wüthrich 1998, Computing vertex
+ * normals from polygonal facets). So a curved surface looks curved, an edge stays an edge, and it does not matter how a
+ * flat face is cut into triangles.
  *
- * @param positions nine numbers a triangle, metres, corners counter-clockwise seen from outside
+ * @param places three numbers a place, metres
+ * @param triangles three places a triangle, counter-clockwise seen from outside
  * @param creaseRadians faces that meet at a greater angle keep an edge; 0 = all flat, pi = all smooth
- * @param places which corners share a place; left out, those within a micrometre do
- * @returns unit vectors, laid out like `positions`; never more than about 84 degrees from their own face. Corners of a
+ * @returns unit vectors, nine numbers a triangle; never more than about 84 degrees from their own face. Corners of a
  * triangle without area take the mean of what meets there, or up
  */
-export const creasedNormals = (
-  positions: Float64Array,
-  creaseRadians: number,
-  places: Pick<Welded, 'groupOfCorner' | 'groupCount'> = weldCorners(positions, sameMetres),
-): Float64Array => {
-  const faces = facesOf(positions);
-  const { start, corners } = cornersOfPlaces(places);
-  const out = new Float64Array(positions.length);
+export const creasedNormals = (places: Float64Array, triangles: Uint32Array, creaseRadians: number): Float64Array => {
+  const faces = facesOf(places, triangles);
+  const placeCount = places.length / 3;
+  const { start, corners } = cornersByPlace(triangles, placeCount);
+  const out = new Float64Array(triangles.length * 3);
+  const crease = Math.min(creaseRadians, Math.PI);
   // a hair more than the angle, so that flat neighbours count at 0
-  const least = Math.cos(Math.min(creaseRadians, Math.PI)) - 1e-9;
-  for (let g = 0; g < places.groupCount; g++) {
-    const [from, to] = [start[g] as number, start[g + 1] as number];
+  const [least, leastHalf] = [Math.cos(crease) - 1e-9, Math.cos(crease / 2)];
+  for (let place = 0; place < placeCount; place++) {
+    const [from, to] = [start[place] as number, start[place + 1] as number];
+    if (fillIfSmooth(out, faces, corners, from, to, leastHalf)) continue;
     if (to - from > manyFaces) fillByMean(out, faces, corners, from, to, least);
     else fillByNeighbours(out, faces, corners, from, to, least);
   }
@@ -99,7 +90,8 @@ export const creasedNormals = (
 
 /** The same triangles, their normals pulled toward their faces where they lean too far, as on a ball pressed flat. */
 export const heldToFaces = ({ positions, normals }: Mesh): Mesh => {
-  const faces = facesOf(positions).normals;
+  const corners = Uint32Array.from({ length: positions.length / 3 }, (_, c) => c);
+  const faces = facesOf(positions, corners).normals;
   const out = new Float64Array(normals.length);
   for (let at = 0; at < normals.length; at += 3) {
     const f = 3 * Math.floor(at / 9);
@@ -109,60 +101,102 @@ export const heldToFaces = ({ positions, normals }: Mesh): Mesh => {
   return { positions, normals: out };
 };
 
-/** Gives each corner of a place the mean of the faces there that lie within the crease angle of its own; of all where its own has no area. */
-const fillByNeighbours = (
-  out: Float64Array,
-  { normals, angles }: Faces,
-  corners: Int32Array,
-  from: number,
-  to: number,
-  least: number,
-): void => {
-  for (let k = from; k < to; k++) {
-    const corner = corners[k] as number;
-    const f = corner - (corner % 3);
-    const [x, y, z] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
-    const bound = x === 0 && y === 0 && z === 0 ? -2 : least;
-    let [sx, sy, sz] = [0, 0, 0];
-    for (let j = from; j < to; j++) {
-      const other = corners[j] as number;
-      const o = other - (other % 3);
-      const [ox, oy, oz] = [normals[o] as number, normals[o + 1] as number, normals[o + 2] as number];
-      if (ox * x + oy * y + oz * z < bound) continue;
-      const weight = angles[other] as number;
-      sx += weight * ox;
-      sy += weight * oy;
-      sz += weight * oz;
-    }
-    setUnit(out, corner * 3, sx, sy, sz, x, y, z);
-  }
-};
+/** Sum of the normals of the faces at some corners, each by its angle there. */
+const sum = { x: 0, y: 0, z: 0, length: 0 };
 
-/** The same where very many faces meet: each is held against the mean of all. */
-const fillByMean = (
-  out: Float64Array,
+/** Leaves in `sum` what the faces within a cone about a direction add up to. */
+const addUp = (
   { normals, angles }: Faces,
   corners: Int32Array,
   from: number,
   to: number,
+  x: number,
+  y: number,
+  z: number,
   least: number,
 ): void => {
   let [sx, sy, sz] = [0, 0, 0];
   for (let k = from; k < to; k++) {
     const corner = corners[k] as number;
     const f = corner - (corner % 3);
+    const [fx, fy, fz] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
+    if (fx * x + fy * y + fz * z < least) continue;
     const weight = angles[corner] as number;
-    sx += weight * (normals[f] as number);
-    sy += weight * (normals[f + 1] as number);
-    sz += weight * (normals[f + 2] as number);
+    sx += weight * fx;
+    sy += weight * fy;
+    sz += weight * fz;
   }
-  const length = Math.sqrt(sx * sx + sy * sy + sz * sz);
+  sum.x = sx;
+  sum.y = sy;
+  sum.z = sz;
+  sum.length = Math.sqrt(sx * sx + sy * sy + sz * sz);
+};
+
+/** Where all faces lie within half the angle of their mean, each pair lies within the whole: they share one normal. */
+const fillIfSmooth = (
+  out: Float64Array,
+  faces: Faces,
+  corners: Int32Array,
+  from: number,
+  to: number,
+  leastHalf: number,
+): boolean => {
+  const { normals } = faces;
+  addUp(faces, corners, from, to, 0, 0, 0, -1);
+  if (!(sum.length > 1e-12)) return false;
+  const [x, y, z] = [sum.x / sum.length, sum.y / sum.length, sum.z / sum.length];
+  const bound = Math.max(leastHalf, leastCosine);
+  for (let k = from; k < to; k++) {
+    const corner = corners[k] as number;
+    const f = corner - (corner % 3);
+    if (x * (normals[f] as number) + y * (normals[f + 1] as number) + z * (normals[f + 2] as number) < bound)
+      return false;
+  }
+  for (let k = from; k < to; k++) {
+    const at = 3 * (corners[k] as number);
+    out[at] = x;
+    out[at + 1] = y;
+    out[at + 2] = z;
+  }
+  return true;
+};
+
+/** Gives each corner of a place the mean of the faces there within the angle of its own; of all where its own has no area. */
+const fillByNeighbours = (
+  out: Float64Array,
+  faces: Faces,
+  corners: Int32Array,
+  from: number,
+  to: number,
+  least: number,
+): void => {
+  const { normals } = faces;
   for (let k = from; k < to; k++) {
     const corner = corners[k] as number;
     const f = corner - (corner % 3);
     const [x, y, z] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
-    const isWithin = (x === 0 && y === 0 && z === 0) || sx * x + sy * y + sz * z >= least * length;
-    if (isWithin) setUnit(out, corner * 3, sx, sy, sz, x, y, z);
+    addUp(faces, corners, from, to, x, y, z, x === 0 && y === 0 && z === 0 ? -1 : least);
+    setUnit(out, corner * 3, sum.x, sum.y, sum.z, x, y, z);
+  }
+};
+
+/** The same where very many faces meet: each is held against the mean of all, and stays flat where it lies off it. */
+const fillByMean = (
+  out: Float64Array,
+  faces: Faces,
+  corners: Int32Array,
+  from: number,
+  to: number,
+  least: number,
+): void => {
+  const { normals } = faces;
+  addUp(faces, corners, from, to, 0, 0, 0, -1);
+  for (let k = from; k < to; k++) {
+    const corner = corners[k] as number;
+    const f = corner - (corner % 3);
+    const [x, y, z] = [normals[f] as number, normals[f + 1] as number, normals[f + 2] as number];
+    const isWithin = (x === 0 && y === 0 && z === 0) || sum.x * x + sum.y * y + sum.z * z >= least * sum.length;
+    if (isWithin) setUnit(out, corner * 3, sum.x, sum.y, sum.z, x, y, z);
     else setUnit(out, corner * 3, x, y, z, x, y, z);
   }
 };

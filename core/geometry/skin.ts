@@ -46,9 +46,7 @@ export const meshOfSkin = ({ places, triangles }: Skin, creaseRadians: number): 
     const from = 3 * (triangles[c] as number);
     for (let axis = 0; axis < 3; axis++) positions[3 * c + axis] = places[from + axis] as number;
   }
-  const groupOfCorner = Int32Array.from(triangles);
-  const normals = creasedNormals(positions, creaseRadians, { groupOfCorner, groupCount: places.length / 3 });
-  return { positions, normals };
+  return { positions, normals: creasedNormals(places, triangles, creaseRadians) };
 };
 
 /** Volume inside a closed skin, cubic metres (divergence theorem); negative when it is inside out. */

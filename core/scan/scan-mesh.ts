@@ -1,8 +1,8 @@
 import type { Mesh } from '../geometry/mesh.ts';
+import { meshOfSkin } from '../geometry/skin.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
-import { creaseNormals } from './crease-normals.ts';
 import { tintsOf } from './mesh-colours.ts';
-import { decodeScan, type PackedScan, type ScanTriangles } from './scan-code.ts';
+import { decodeScan, type PackedScan } from './scan-code.ts';
 
 /** A scan as the stage takes it. */
 export interface ScanMesh {
@@ -15,16 +15,6 @@ export interface ScanMesh {
 /** Faces of a scan that differ by more meet in an edge. Common practice, no published source. */
 const creaseRadians = radiansFromDegrees(50);
 
-/** Triangles of an unpacked scan, each corner on its own, with normals. */
-const meshOf = ({ positions, indices }: ScanTriangles): Mesh => {
-  const corners = new Float64Array(indices.length * 3);
-  for (let corner = 0; corner < indices.length; corner++) {
-    const vertex = indices[corner] as number;
-    for (let k = 0; k < 3; k++) corners[corner * 3 + k] = positions[vertex * 3 + k] as number;
-  }
-  return { positions: corners, normals: creaseNormals(positions, indices, creaseRadians) };
-};
-
 const known = new WeakMap<PackedScan, ScanMesh>();
 
 /**
@@ -35,10 +25,9 @@ const known = new WeakMap<PackedScan, ScanMesh>();
 export const scanMesh = (scan: PackedScan): ScanMesh => {
   const before = known.get(scan);
   if (before) return before;
-  const triangles = decodeScan(scan);
-  const { positions, indices, colours } = triangles;
+  const { positions, indices, colours } = decodeScan(scan);
   const made: ScanMesh = {
-    mesh: meshOf(triangles),
+    mesh: meshOfSkin({ places: positions, triangles: indices }, creaseRadians),
     tints: colours && tintsOf({ positions, indices, colours }),
   };
   known.set(scan, made);
