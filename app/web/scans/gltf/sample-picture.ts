@@ -28,7 +28,7 @@ const middles: readonly (readonly (readonly [number, number])[])[] = Array.from(
 
 /**
  * Mean light of a picture over triangles: the triangle is cut into 4 to 64 equal ones, about one for every four pixels,
- * and the pixel under the middle of each counts.
+ * and the pixel under the middle of each counts, unless it is wholly clear.
  *
  * @param places two numbers a corner, (0, 0) = the picture's top left, (1, 1) = its bottom right
  * @param put takes the number of a triangle and its linear light
@@ -50,17 +50,20 @@ export const samplePicture = (
     const pixels = (Math.abs(u1 * v2 - u2 * v1) / 2) * width * height;
     const parts = Math.min(Math.max(Math.ceil(Math.sqrt(pixels) / 2), 2), mostParts) || 2;
     const looked = middles[parts] as readonly (readonly [number, number])[];
-    let [red, green, blue] = [0, 0, 0];
+    let [red, green, blue, seen] = [0, 0, 0, 0];
     for (let m = 0; m < looked.length; m++) {
       const [second, third] = looked[m] as readonly [number, number];
       const x = wrapped(u0 + u1 * second + u2 * third, wrap[0]) * width;
       const y = wrapped(v0 + v1 * second + v2 * third, wrap[1]) * height;
       // a place that is no number lands on the first pixel
       const at = 4 * ((Math.min(Math.floor(y), height - 1) | 0) * width + (Math.min(Math.floor(x), width - 1) | 0));
+      // a pixel that is wholly clear has lost its colour
+      if (rgba[at + 3] === 0) continue;
+      seen++;
       red += linearFromByte[rgba[at] as number] as number;
       green += linearFromByte[rgba[at + 1] as number] as number;
       blue += linearFromByte[rgba[at + 2] as number] as number;
     }
-    put(t / 3, red / looked.length, green / looked.length, blue / looked.length);
+    put(t / 3, red / Math.max(seen, 1), green / Math.max(seen, 1), blue / Math.max(seen, 1));
   }
 };
