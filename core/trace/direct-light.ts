@@ -30,7 +30,7 @@ export interface Seen {
 
 /**
  * Follows a ray of the eye: to what it meets, and on from there once if that shines. A mirror seen in a mirror shows its
- * even part and no more.
+ * even part and no more; in a rough sheen no highlights of other things show, only their even part.
  *
  * @param way two numbers in [0, 1) for the way on from a rough sheen; null = the middle
  */
@@ -61,7 +61,9 @@ export const directLuminance = (
   const lit = surface ? surfaceLuminance(stage, source, surface, numbers, isMiddle ? 'spots' : 'shared') : black;
   if (!shown) return [bare + lit[0], bare + lit[1], bare + lit[2]];
   const bareThere = bareLuminance(source, shown.ray, shown.surface, numbers.time, shown.density);
-  const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, 'spots') : black;
+  // a highlight met by chance from a rough sheen would be a bright speck
+  const by = shown.density === Number.POSITIVE_INFINITY ? 'spots' : 'none';
+  const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, by) : black;
   const at = (c: 0 | 1 | 2) => bare + lit[c] + shown.weight[c] * (bareThere + there[c]);
   return [at(0), at(1), at(2)];
 };

@@ -30,7 +30,7 @@ export interface Stage {
   readonly tints: Float32Array | null;
   /** Index into `subjects`, or -1 for the ground and what is strewn on it, in leaf order. */
   readonly subjectOfTriangle: Int16Array;
-  /** 1 where the triangle bounds something solid, 0 on planes and the ground, in leaf order. */
+  /** 1 where the triangle bounds something solid, 0 on planes, cloth and the ground, in leaf order. */
   readonly isSolidTriangle: Uint8Array;
   readonly finishes: readonly StageFinish[];
   /** Those that are not hidden. */
@@ -74,7 +74,8 @@ export const buildStage = (
     placed.set(subject, here);
     subject.parts.forEach((part, p) => {
       const tinted = here.parts[p] as (typeof here.parts)[number];
-      soup.add(tinted, part.finish ?? subject.finish, s, part.kind !== 'plane');
+      const finish = part.finish ?? subject.finish;
+      soup.add(tinted, finish, s, part.kind !== 'plane' && finish.transmittance === 0);
     });
     return { id: subject.id, name: subject.name, topMetres: here.topMetres, points: here.points };
   });

@@ -1,3 +1,12 @@
+import { encodeScan } from '../../core/scan/scan-code.ts';
+
+/** A four-sided pyramid, each side in a colour of its own, one of them brighter than any finish can be. */
+const pyramid = encodeScan({
+  positions: Float64Array.from([-0.6, 0, -0.6, 0.6, 0, -0.6, 0.6, 0, 0.6, -0.6, 0, 0.6, 0, 1.2, 0]),
+  indices: Uint32Array.from([1, 0, 4, 2, 1, 4, 3, 2, 4, 0, 3, 4]),
+  colours: Uint8Array.from([255, 40, 40, 40, 255, 60, 255, 255, 255, 30, 60, 255]),
+});
+
 const lamps = [
   {
     kind: 'torch',
@@ -48,8 +57,8 @@ interface Variant {
 }
 
 /**
- * Wet ground, a pool, a polished ball, paint, metal dull and bright, a sheet of cloth, a tent with a lantern in it, glossy
- * cloth; a frame for every kind of lamp, one from behind, one without lamps.
+ * Wet ground, a pool, a polished ball, paint, metal dull and bright, a coloured scan, a sheet of cloth, a tent with a lantern in
+ * it, glossy cloth; a frame for every kind of lamp, one from behind, one without lamps.
  */
 export const everyFinishSetup = ({ bounces = 0, drawn = {}, inRoom = false }: Variant = {}) => ({
   format: 'lampfall-setup',
@@ -64,6 +73,7 @@ export const everyFinishSetup = ({ bounces = 0, drawn = {}, inRoom = false }: Va
   },
   subjects: [
     ...(inRoom ? [room] : []),
+    standing('scan', -1.4, 4.6, { reflectance: 0.6, gloss: 0.5 }, { scanId: 'pyramid' }),
     standing(
       'plane',
       0,
@@ -115,6 +125,7 @@ export const everyFinishSetup = ({ bounces = 0, drawn = {}, inRoom = false }: Va
       { radiusMetres: 0.3, sides: 24 },
     ),
   ],
+  scans: [{ id: 'pyramid', name: 'Pyramid', fileName: 'pyramid.ply', ...pyramid }],
   camera: {
     position: [0, 0, 1.6],
     aim: [0, 8, 0.6],

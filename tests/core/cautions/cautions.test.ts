@@ -229,6 +229,14 @@ describe('inside-subject', () => {
   });
 });
 
+describe('inside-subject, in cloth', () => {
+  it('says nothing of a lamp in a closed tent: cloth lets its light out', () => {
+    const cloth = { ...box([0, 1, 0]), finish: { reflectance: 0.4, transmittance: 0.3 } };
+    const what = { camera, lamp: { diameterMm: 1 }, pass: still([0, 1, 1], [0, -6, 1]), subjects: [cloth] };
+    expect(find(what, 'inside-subject')).toBeUndefined();
+  });
+});
+
 describe('the list', () => {
   it('stands worst first, and each names the pass', () => {
     const all = cautionsFor({

@@ -58,7 +58,8 @@ void main() {
     if (record.x > 0u) {
       surfaceDistance = uintBitsToFloat(record.w);
       surface = surfaceOf(record, ray.origin, ray.direction);
-      value += weight * surfaceLuminance(surface, uv, look == 0 && sampleIndex > 0 ? SHEEN_SHARED : SHEEN_BY_SPOTS);
+      int by = look == 0 && sampleIndex > 0 ? SHEEN_SHARED : density < 0.0 ? SHEEN_BY_SPOTS : SHEEN_NONE;
+      value += weight * surfaceLuminance(surface, uv, by);
     } else if (sourceKind == ${sourceKinds.sky}) {
       value += weight / PI;
     }
