@@ -52,7 +52,7 @@ const rows: Readonly<Record<FinishGroup, readonly Row[]>> = {
     ['weathered-timber', 'Weathered timber', [0.24, 0.21, 0.18], {}, [0.1, 0.35], 'greyWood'],
     ['dark-timber', 'Dark timber', [0.14, 0.1, 0.07], {}, [0.05, 0.15], 'darkWood'],
     ['bark', 'Bark', [0.14, 0.12, 0.09], {}, [0.05, 0.25], 'bark'],
-    ['foliage', 'Leaves', [0.08, 0.13, 0.05], { transmittance: 0.08 }, [0.05, 0.15], 'leaves'],
+    ['foliage', 'Leaves', [0.08, 0.13, 0.05], {}, [0.05, 0.15], 'leaves'],
     ['dead-leaves', 'Dead leaves', [0.27, 0.18, 0.1], {}, [0.1, 0.3], 'deadLeaves'],
     ['thatch', 'Thatch', [0.2, 0.17, 0.12], {}, [0.15, 0.2], 'okeThatch'],
     ['grass', 'Green grass', [0.09, 0.125, 0.05], {}, [0.06, 0.18], 'lawn'],

@@ -51,7 +51,7 @@ export const finishSources = {
     'from memory: IESNA Lighting Handbook, reflectance of materials: dark oak 10 % to light oak 35 % of light; weathered timber lies between',
   bark: 'from memory: J. Juola and others, Multiangular spectra of tree bark, Silva Fennica 54 (2020) 10331: pine and spruce 5 to 25 % of light',
   leaves:
-    'from memory: E. A. Walter-Shea and J. M. Norman, Leaf optical properties (1991): 5 to 15 % of light returned, about as much let through',
+    'from memory: E. A. Walter-Shea and J. M. Norman, Leaf optical properties (1991): 5 to 15 % of light returned',
   deadLeaves:
     'from memory: A. M. Baldridge and others, The ASTER spectral library 2.0 (2009): dry leaves and litter 10 to 30 %',
   lawn: 'from memory: IESNA Lighting Handbook, outside surfaces: dark green grass 6 % of light; common practice: a lawn meters as mid-grey, 18 %',

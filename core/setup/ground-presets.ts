@@ -45,9 +45,6 @@ const sheet = (
   centre: [0, 0],
 });
 
-/** Blades are thin: some light comes through them, about as much as leaves let through. */
-const blades = (finish: Finish): Finish => ({ ...finish, transmittance: finishNamed('foliage').transmittance });
-
 /** Reliefs to start from, each about 30,000 triangles at most. */
 export const reliefPresets: readonly ReliefPreset[] = [
   { id: 'gravel', label: 'Gravel', relief: strewn('gravel', 190, [0.008, 0.045], 2.5) },
@@ -68,10 +65,8 @@ export interface GroundPreset {
   readonly ground: Ground;
 }
 
-const grass = finishNamed('grass');
-
 export const groundPresets: readonly GroundPreset[] = [
-  { label: 'Grass', ground: { finish: grass, relief: [{ ...reliefNamed('tufts'), finish: blades(grass) }] } },
+  { label: 'Grass', ground: { finish: finishNamed('grass'), relief: [reliefNamed('tufts')] } },
   { label: 'Gravel', ground: { finish: finishNamed('gravel'), relief: [reliefNamed('gravel')] } },
   { label: 'Sand', ground: { finish: finishNamed('sand'), relief: [reliefNamed('ripples')] } },
   { label: 'Snow', ground: { finish: finishNamed('fresh-snow'), relief: [reliefNamed('drifts')] } },
