@@ -18,7 +18,7 @@ import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { useApp } from './state/app-store.ts';
 import { isEmptyPlace } from './state/empty-setup.ts';
 import { useReport } from './state/reports.ts';
-import { fetchLessons } from './state/samples.ts';
+import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { Notice } from './ui/Notice.tsx';
@@ -65,7 +65,7 @@ const useEarlyFiles = () => {
   useEffect(() => {
     const timer = setTimeout(() => {
       void loadWalkaround().catch(() => undefined);
-      void fetchLessons();
+      void fetchKept();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);

@@ -84,7 +84,7 @@ describe('lessons', () => {
     expect(await app.page.locator('.lesson h2').innerText()).toBe(`Lesson: ${name}`);
     expect(await app.page.locator('.lesson-steps').innerText()).toMatch(/Step 1 of \d/);
     await menu.click();
-    await app.page.getByRole('button', { name: 'Sample: Three standing stones' }).click();
+    await app.page.locator('[data-sample="three-stones"]').click();
     await app.page.locator('.lesson').waitFor({ state: 'detached' });
     expect(app.faults).toEqual([]);
     await app.page.close();

@@ -2,7 +2,7 @@ import { useRef } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
-import { lessons, samples } from '../state/samples.ts';
+import { type Kept, lessons, samples } from '../state/samples.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { openFile } from './open-file.ts';
@@ -14,26 +14,27 @@ export const SetupMenu = () => {
   const setup = useSetup();
   const picker = useRef<HTMLInputElement>(null);
   const { edit, tell } = useApp.getState();
-  const openLesson = async ({ name, load }: (typeof lessons)[number]) => {
+  const openKept = async ({ name, load }: Kept) => {
     try {
       await openNewest(load);
     } catch {
       tell({
         tone: 'problem',
-        text: `The lesson “${name}” could not be fetched. Try again with the network on. Your present setup is unchanged.`,
+        text: `“${name}” could not be fetched. Try again with the network on. Your present setup is unchanged.`,
       });
     }
   };
   return (
     <Drop className="menu" listClass="menu-list" label={<strong>{setup.name}</strong>} closesOnPress>
-      {samples.map(({ id, name, load }) => (
-        <button key={id} type="button" onClick={() => void openNewest(load)}>
-          Sample: {name}
+      <h3>Samples</h3>
+      {samples.map((sample) => (
+        <button key={sample.id} type="button" data-sample={sample.id} onClick={() => void openKept(sample)}>
+          {sample.name}
         </button>
       ))}
       <h3>Lessons</h3>
       {lessons.map((lesson) => (
-        <button key={lesson.id} type="button" data-lesson={lesson.id} onClick={() => void openLesson(lesson)}>
+        <button key={lesson.id} type="button" data-lesson={lesson.id} onClick={() => void openKept(lesson)}>
           {lesson.name}
         </button>
       ))}

@@ -1,9 +1,9 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { samples } from './samples.ts';
+import { firstSample } from './samples.ts';
 import { createAppStore } from './store.ts';
 
 /** The one store of the page. It opens on the first sample. */
-export const useApp = createAppStore((samples[0] as (typeof samples)[number]).load());
+export const useApp = createAppStore(firstSample());
 
 /** Selectors that several rooms share. */
 export const useSetup = (): Setup => useApp((state) => state.history.present);

@@ -1,45 +1,45 @@
-import drystoneWall from '../../../assets/setups/drystone-wall.json?raw';
 import threeStones from '../../../assets/setups/three-stones.json?raw';
-import turfHut from '../../../assets/setups/turf-hut.json?raw';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 
-interface Named {
-  readonly id: string;
-  readonly name: string;
-}
-
-/** The sample setups, in the order of the menu; the page opens on the first. */
-export const samples: readonly (Named & { readonly load: () => Setup })[] = [
-  { id: 'three-stones', name: 'Three standing stones', load: () => parseSetup(threeStones) },
-  { id: 'drystone-wall', name: 'Drystone wall', load: () => parseSetup(drystoneWall) },
-  { id: 'turf-hut', name: 'Turf-roofed hut', load: () => parseSetup(turfHut) },
-];
-
 type SetupText = Promise<{ readonly default: string }>;
 
-/** A lesson in a file of its own. */
-const inFile = (id: string, name: string, fetchText: () => SetupText) => ({
+/** A setup that comes with the page. */
+export interface Kept {
+  readonly id: string;
+  readonly name: string;
+  readonly fetchText: () => SetupText;
+  readonly load: () => Promise<Setup>;
+}
+
+/** What the page opens on. */
+export const firstSample = (): Setup => parseSetup(threeStones);
+
+/** A setup in a file of its own, which comes when it is asked for. */
+const inFile = (id: string, name: string, fetchText: () => SetupText): Kept => ({
   id,
   name,
   fetchText,
   load: async () => parseSetup((await fetchText()).default),
 });
 
-/** The lessons, in the order in which they build on each other. Each comes in a file of its own, when it is asked for. */
-export const lessons: readonly (Named & {
-  readonly load: () => Promise<Setup>;
-  readonly fetchText: (() => SetupText) | null;
-})[] = [
+const drystoneWall = () => import('../../../assets/setups/drystone-wall.json?raw');
+
+/** The sample setups, in the order of the menu; the page opens on the first, which is here already. */
+export const samples: readonly Kept[] = [
+  inFile('three-stones', 'Three standing stones', async () => ({ default: threeStones })),
+  inFile('drystone-wall', 'Drystone wall', drystoneWall),
+  inFile('bothy-in-snow', 'Bothy in snow', () => import('../../../assets/setups/bothy-in-snow.json?raw')),
+  inFile('tent-on-a-ridge', 'Tent on a ridge', () => import('../../../assets/setups/tent-on-a-ridge.json?raw')),
+  inFile('carved-slab', 'Carved slab', () => import('../../../assets/setups/carved-slab.json?raw')),
+  inFile('turf-hut', 'Turf-roofed hut', () => import('../../../assets/setups/turf-hut.json?raw')),
+];
+
+/** The lessons, in the order in which they build on each other. */
+export const lessons: readonly Kept[] = [
   inFile('flat-to-relief', 'Flat to relief', () => import('../../../assets/setups/lesson-flat-to-relief.json?raw')),
   inFile('high-and-low', 'High and low', () => import('../../../assets/setups/lesson-high-and-low.json?raw')),
-  {
-    id: 'out-from-the-wall',
-    name: 'Out from the wall, low to the ground',
-    // the sample is the lesson; it is here already
-    fetchText: null,
-    load: async () => parseSetup(drystoneWall),
-  },
+  inFile('out-from-the-wall', 'Out from the wall, low to the ground', drystoneWall),
   inFile('reflectance', 'Reflectance', () => import('../../../assets/setups/lesson-reflectance.json?raw')),
   inFile('ratio-ladder', 'Ratio ladder', () => import('../../../assets/setups/lesson-ratio-ladder.json?raw')),
   inFile('hard-and-soft', 'Hard and soft', () => import('../../../assets/setups/lesson-hard-and-soft.json?raw')),
@@ -51,7 +51,7 @@ export const lessons: readonly (Named & {
   ),
 ];
 
-/** Fetches the files of the lessons, so that they are there when the network is not. */
-export const fetchLessons = async (): Promise<void> => {
-  await Promise.allSettled(lessons.map(({ fetchText }) => fetchText?.()));
+/** Fetches the files of samples and lessons, so that they are there when the network is not. */
+export const fetchKept = async (): Promise<void> => {
+  await Promise.allSettled([...samples, ...lessons].map(({ fetchText }) => fetchText()));
 };
