@@ -11,10 +11,12 @@ type Block = Extract<PartDraft, { kind: 'box' }>;
 /** How far boulders sit in the ground and in each other, as a share of half their height, so that bumps leave no gap. */
 const sinkShare = 0.3;
 /** A boulder is a block with its faces so far out, as a share of the egg that it is stacked as. */
-const blockShare = 0.88;
+const blockShare = 0.98;
 const steepnesses = [0.25, 0.45, 0.65, 0.9, 1.3];
 const tries = 8;
-const rounds = 4;
+/** The pile is fitted until width and height are so near, or so often. */
+const goodMetres = 5e-4;
+const rounds = 16;
 
 /** Boulders of half sizes about 0.5 to 1.5, let down one after the other, the large ones first and far out. */
 const pileOf = (count: number, spread: number, random: () => number): Egg[] => {
@@ -65,7 +67,9 @@ const boulderOf = (
     name: 'Boulder',
     position: [middle[0] * level + east, middle[1] * level, (middle[2] - blockShare * radii[2]) * upright],
     turnDegrees,
-    ...lean,
+    // flat boulders lie flat, and tall ones stand upright
+    tiltDegrees: lean.tiltDegrees * Math.min(high / deep, deep / high),
+    rollDegrees: lean.rollDegrees * Math.min(high / across, across / high),
     widthMetres: 2 * blockShare * across,
     depthMetres: 2 * blockShare * deep,
     heightMetres: 2 * blockShare * high,
@@ -98,7 +102,7 @@ export const boulderPile: Kit = {
         seed: seedFrom(random),
         finish: pick(random, tones),
         roughShare: 0.5 * roughShare,
-        topShare: between(random, 0.65, 1),
+        topShare: between(random, 0.76, 1),
         lean: { tiltDegrees: between(random, -14, 14), rollDegrees: between(random, -14, 14) },
       }),
     );
@@ -107,8 +111,13 @@ export const boulderPile: Kit = {
     const made = () => pile.map((egg, i) => boulderOf(egg, looks[i] as (typeof looks)[number], fit));
     for (let round = 0; round < rounds; round++) {
       const { low, high } = extentsTogether(made().map(roughExtents));
+      if (Math.max(Math.abs(high[0] - low[0] - widthMetres), Math.abs(high[2] - heightMetres)) < goodMetres) break;
       const level = (fit[0] * widthMetres) / (high[0] - low[0]);
-      fit = [level, (fit[1] * heightMetres) / high[2], (fit[2] - (low[0] + high[0]) / 2) * (level / fit[0])];
+      fit = [
+        level,
+        fit[1] * Math.min(Math.max(heightMetres / high[2], 0.7), 1.5),
+        (fit[2] - (low[0] + high[0]) / 2) * (level / fit[0]),
+      ];
     }
     return { finish: finishNamed('dark-rock'), parts: tidyParts(made()) };
   },

@@ -1,154 +1,24 @@
 import { finishNamed } from '../setup/finish-presets.ts';
-import type { FinishDraft, Kit, PartDraft } from './kit.ts';
-import { archOutline, type Spot } from './shared/arch-outline.ts';
-import { between, seedFrom, unevenPieces } from './shared/between.ts';
+import type { Kit, PartDraft } from './kit.ts';
+import { between } from './shared/between.ts';
 import { type BrokenTop, brokenTop, heightAt } from './shared/broken-top.ts';
-import { faceStone } from './shared/face-stone.ts';
 import { placeTogether } from './shared/frame.ts';
+import {
+  type Build,
+  biteMetres,
+  block,
+  bodyPart,
+  type Hole,
+  looseParts,
+  type RuinedWall,
+  standOutMetres,
+  stoneParts,
+} from './shared/ruined-wall.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
 import { pick, tonesOf } from './shared/tones.ts';
 
-/** How far stones stand out of the walls behind them at most. */
-const standOutMetres = 0.03;
-const sunkMetres = 0.1;
-const biteMetres = 0.1;
 const lancet = { wide: 0.5, high: 2 };
 const door = { wide: 1.2, high: 2.4 };
-
-interface Hole {
-  readonly across: number;
-  readonly sill: number;
-  readonly wide: number;
-  readonly high: number;
-}
-
-/** One of the four walls, as seen from outside: it runs from its own west to its own east, its outside to its south. */
-interface Side {
-  readonly name: string;
-  /** Length of its face, and of the wall behind, which ends inside its neighbours where it is shorter. */
-  readonly length: number;
-  readonly bodyLength: number;
-  /** Distance of its outside from the middle of the chapel. */
-  readonly out: number;
-  /** How much farther back than stones' reach its face lies, so that no two faces lie in one plane. */
-  readonly setBack: number;
-  readonly turnDegrees: number;
-  readonly top: BrokenTop;
-  readonly doors: readonly Hole[];
-  readonly windows: readonly Hole[];
-  /** Share of the face where stones are drawn one by one. */
-  readonly stonesShare: number;
-}
-
-interface Build {
-  readonly thick: number;
-  readonly tones: readonly FinishDraft[];
-  readonly random: () => number;
-}
-
-/** The wall as an upright plate: doorways cut out of its foot, windows as holes, its top broken off. */
-const bodyPart = (side: Side, { thick }: Build): PartDraft => {
-  const half = side.bodyLength / 2;
-  const doorway = ({ across, wide, high }: Hole): Spot[] => {
-    const arch = archOutline(across, wide, high, 'round');
-    return [[across - wide / 2, -sunkMetres], ...arch, [across + wide / 2, -sunkMetres]];
-  };
-  const windowHole = ({ across, sill, wide, high }: Hole): Spot[] => {
-    const arch = archOutline(across, wide, high, 'pointed').map(([e, u]): Spot => [e, u + sill]);
-    return [[across - wide / 2, sill], ...arch, [across + wide / 2, sill]];
-  };
-  return {
-    kind: 'prism',
-    name: side.name,
-    position: [0, thick - side.out, 0],
-    tiltDegrees: -90,
-    outline: [
-      [-half, -sunkMetres],
-      ...side.doors.flatMap(doorway),
-      [half, -sunkMetres],
-      ...[...side.top.spots].reverse(),
-    ].map(([e, u]): [number, number] => [e, u]),
-    holes: side.windows.map((hole) => windowHole(hole).map(([e, u]): [number, number] => [e, u])),
-    heightMetres: thick - standOutMetres - side.setBack,
-    creaseDegrees: 20,
-  };
-};
-
-const isFree = ({ doors, windows }: Side, [west, east]: Spot, [low, high]: Spot): boolean =>
-  [...doors, ...windows].every(
-    ({ across, sill, wide, high: tall }) =>
-      east < across - wide / 2 - 0.02 ||
-      west > across + wide / 2 + 0.02 ||
-      high < sill - 0.02 ||
-      low > sill + tall + 0.02,
-  );
-
-/** Stones that stand out of the wall, in courses; where none is drawn the wall is as if pointed flush. */
-const stoneParts = (side: Side, { tones, random }: Build): PartDraft[] => {
-  const most = Math.max(...side.top.spots.map(([, up]) => up));
-  let low = 0;
-  return unevenPieces(random, most, 0.22, 0.38).flatMap((high) => {
-    let west = -side.length / 2;
-    const foot = low;
-    low += high;
-    return unevenPieces(random, side.length, 0.3, 0.75).flatMap((wide): PartDraft[] => {
-      const from = west;
-      west += wide;
-      const isOuter = from <= -side.length / 2 + 1e-6 || west >= side.length / 2 - 1e-6;
-      const drawn = random() < (isOuter ? 1 : side.stonesShare);
-      const over = Math.min(heightAt(side.top, from), heightAt(side.top, west), heightAt(side.top, (from + west) / 2));
-      if (!drawn || foot + high > over || !isFree(side, [from, west], [foot, foot + high])) return [];
-      const stone = faceStone(
-        {
-          middle: [from + wide / 2, foot + high / 2],
-          widthMetres: wide - 0.012,
-          heightMetres: high - 0.012,
-          faceNorthMetres: -side.out + (isOuter ? 0 : (standOutMetres - 0.006) * random()),
-          depthMetres: 0.16,
-          bevelMetres: 0.012,
-          skewDegrees: isOuter ? 0 : 1.5,
-          wornShare: isOuter ? 0.03 : 0.1,
-          finish: pick(random, tones),
-        },
-        random,
-      );
-      return [stone];
-    });
-  });
-};
-
-/** Loose stones still lying on the broken top. */
-const looseParts = (side: Side, { thick, tones, random }: Build, count: number): PartDraft[] =>
-  Array.from({ length: count }, (): PartDraft => {
-    const size = between(random, 0.3, 0.55);
-    const across = between(random, -0.46, 0.46) * side.bodyLength;
-    const rest = Math.min(...[-0.4, 0, 0.4].map((t) => heightAt(side.top, across + t * size)));
-    return block(size, [across, thick / 2 - side.out, rest - 0.04], pick(random, tones), random, 4);
-  });
-
-const block = (
-  size: number,
-  position: [number, number, number],
-  finish: FinishDraft,
-  random: () => number,
-  leanDegrees: number,
-): PartDraft => {
-  const height = size * between(random, 0.45, 0.7);
-  return {
-    kind: 'box',
-    name: 'Fallen stone',
-    position,
-    turnDegrees: between(random, -180, 180),
-    tiltDegrees: between(random, -leanDegrees, leanDegrees),
-    rollDegrees: between(random, -leanDegrees, leanDegrees),
-    widthMetres: size,
-    depthMetres: size * between(random, 0.6, 0.9),
-    heightMetres: height,
-    topShare: between(random, 0.85, 1),
-    rough: { heightMetres: 0.12 * height, sizeMetres: 1.7 * size, seed: seedFrom(random) },
-    finish,
-  };
-};
 
 /** Stones that came down, inside and out, lying in the ground a little. */
 const fallenParts = (length: number, width: number, broken: number, { tones, random, thick }: Build): PartDraft[] =>
@@ -169,7 +39,7 @@ export const chapel: Kit = {
   fields: [
     { key: 'lengthMetres', label: 'Length', unit: 'm', min: 6, max: 30, initial: 10, step: 0.5 },
     { key: 'widthMetres', label: 'Width', unit: 'm', min: 4, max: 12, initial: 6, step: 0.5 },
-    { key: 'wallMetres', label: 'Height of the walls', unit: 'm', min: 3.2, max: 8, initial: 4, step: 0.25 },
+    { key: 'wallMetres', label: 'Height of the walls', unit: 'm', min: 3.25, max: 8, initial: 4, step: 0.25 },
     { key: 'gableMetres', label: 'Top of the east gable', unit: 'm', min: 4, max: 16, initial: 7.5, step: 0.25 },
     { key: 'thickMetres', label: 'Thickness of the walls', unit: 'm', min: 0.4, max: 1.2, initial: 0.7, step: 0.05 },
     { key: 'lancets', label: 'Lancets in the front', unit: '', min: 0, max: 4, initial: 2, step: 1 },
@@ -204,50 +74,56 @@ export const chapel: Kit = {
     const body = inner + 2 * biteMetres;
     const eastLancet: Hole = { across: 0, sill: 1.1, ...lancet };
     const westDoor: Hole = { across: 0, sill: 0, ...door };
-    const long = (name: string, turnDegrees: number, holes: readonly Hole[], stonesShare: number): Side => ({
-      name,
-      length: lengthMetres,
-      bodyLength: body,
-      out: widthMetres / 2,
-      setBack: 0.002,
-      turnDegrees,
-      top: brokenTop({ length: body, whole: even, least: keep(holes), broken, reaches: true }, random),
-      doors: [],
-      windows: holes,
-      stonesShare,
-    });
-    const short = (
-      name: string,
-      turnDegrees: number,
-      holes: readonly Hole[],
-      share: number,
-      isDoor: boolean,
-    ): Side => ({
-      name,
-      length: widthMetres,
-      bodyLength: widthMetres - 2 * standOutMetres,
-      out: lengthMetres / 2,
-      setBack: 0,
-      turnDegrees,
-      top: brokenTop(
-        {
-          length: widthMetres - 2 * standOutMetres,
-          whole: slope,
-          least: keep(holes),
-          broken: isDoor ? broken : broken * 0.12,
-          reaches: !isDoor,
-        },
-        random,
-      ),
-      doors: isDoor ? holes : [],
-      windows: isDoor ? [] : holes,
-      stonesShare: share,
-    });
-    const walls = [
-      long('Front wall', 0, windows, 0.42),
-      short('West gable', 90, [westDoor], 0.3, true),
-      long('Back wall', 180, [], 0.12),
-      short('East gable', -90, [eastLancet], 0.2, false),
+    const ends = widthMetres - 2 * standOutMetres;
+    const gableTop = (holes: readonly Hole[], lost: number, reaches: boolean) =>
+      brokenTop({ length: ends, whole: slope, least: keep(holes), broken: lost, reaches }, random);
+    const [west, east] = [gableTop([westDoor], broken, false), gableTop([eastLancet], broken * 0.12, true)];
+    const upOf = (top: BrokenTop) => [heightAt(top, -ends), heightAt(top, ends)] as const;
+    // a gable seen from outside has the front at its right hand in the west, at its left in the east
+    const [westUp, eastUp] = [upOf(west), upOf(east)];
+    const long = { length: lengthMetres, bodyLength: body, out: widthMetres / 2, setBack: 0.002, doors: [] };
+    const short = { length: widthMetres, bodyLength: ends, out: lengthMetres / 2, setBack: 0 };
+    const evenTop = (holes: readonly Hole[]) =>
+      brokenTop({ length: body, whole: even, least: keep(holes), broken, reaches: true }, random);
+    const walls: readonly RuinedWall[] = [
+      {
+        ...long,
+        name: 'Front wall',
+        turnDegrees: 0,
+        top: evenTop(windows),
+        cornersUp: [westUp[1], eastUp[0]],
+        windows,
+        stonesShare: 0.42,
+      },
+      {
+        ...short,
+        name: 'West gable',
+        turnDegrees: 90,
+        top: west,
+        cornersUp: westUp,
+        doors: [westDoor],
+        windows: [],
+        stonesShare: 0.3,
+      },
+      {
+        ...long,
+        name: 'Back wall',
+        turnDegrees: 180,
+        top: evenTop([]),
+        cornersUp: [eastUp[1], westUp[0]],
+        windows: [],
+        stonesShare: 0.12,
+      },
+      {
+        ...short,
+        name: 'East gable',
+        turnDegrees: -90,
+        top: east,
+        cornersUp: eastUp,
+        doors: [],
+        windows: [eastLancet],
+        stonesShare: 0.2,
+      },
     ];
     const parts = walls.flatMap((side) =>
       placeTogether(

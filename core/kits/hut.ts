@@ -95,11 +95,11 @@ const dressings = (hut: Hut, openings: readonly Opening[], finish: FinishDraft):
   });
 };
 
-const chimneyParts = ({ width, eaves, rise, thick }: Hut, finish: FinishDraft): PartDraft[] => {
+const chimneyParts = ({ width, eaves, rise, thick }: Hut, end: -1 | 1, finish: FinishDraft): PartDraft[] => {
   const side = Math.min(0.7, Math.max(thick + 0.15, 0.4));
   const foot = eaves + rise * 0.5;
   const top = eaves + rise + roof.thickMetres + 0.75;
-  const east = width / 2 - side / 2 + 0.002;
+  const east = end * (width / 2 - side / 2 + 0.002);
   const stack: PartDraft[] = [
     {
       kind: 'box',
@@ -163,7 +163,7 @@ export const hut: Kit = {
     { key: 'widthMetres', label: 'Width', unit: 'm', min: 3, max: 20, initial: 7, step: 0.1 },
     { key: 'depthMetres', label: 'Depth', unit: 'm', min: 2.5, max: 12, initial: 5, step: 0.1 },
     { key: 'eavesMetres', label: 'Height of the walls', unit: 'm', min: 1.6, max: 5, initial: 2.6, step: 0.1 },
-    { key: 'pitchDegrees', label: 'Pitch of the roof', unit: '°', min: 15, max: 60, initial: 32.6, step: 1 },
+    { key: 'pitchDegrees', label: 'Pitch of the roof', unit: '°', min: 15, max: 60, initial: 33, step: 1 },
     { key: 'doorWidthMetres', label: 'Doorway, width', unit: 'm', min: 0.6, max: 2.5, initial: 1, step: 0.05 },
     { key: 'doorHeightMetres', label: 'Doorway, height', unit: 'm', min: 1.2, max: 2.5, initial: 2, step: 0.05 },
     {
@@ -179,17 +179,20 @@ export const hut: Kit = {
     { key: 'windowWidthMetres', label: 'Window, width', unit: 'm', min: 0.3, max: 2, initial: 0.8, step: 0.05 },
     { key: 'windowHeightMetres', label: 'Window, height', unit: 'm', min: 0.3, max: 1.5, initial: 0.9, step: 0.05 },
   ],
-  make: ({
-    widthMetres = 7,
-    depthMetres = 5,
-    eavesMetres = 2.6,
-    pitchDegrees = 32.6,
-    doorWidthMetres = 1,
-    doorHeightMetres = 2,
-    windows = 1,
-    windowWidthMetres = 0.8,
-    windowHeightMetres = 0.9,
-  }) => {
+  make: (
+    {
+      widthMetres = 7,
+      depthMetres = 5,
+      eavesMetres = 2.6,
+      pitchDegrees = 33,
+      doorWidthMetres = 1,
+      doorHeightMetres = 2,
+      windows = 1,
+      windowWidthMetres = 0.8,
+      windowHeightMetres = 0.9,
+    },
+    random,
+  ) => {
     const made: Hut = {
       width: widthMetres,
       depth: depthMetres,
@@ -207,7 +210,7 @@ export const hut: Kit = {
       ...wallParts(made, openings),
       roofPart(made, finishNamed('slate')),
       ...dressings(made, openings, stone),
-      ...chimneyParts(made, stone),
+      ...chimneyParts(made, Math.floor(random() * 1000) % 2 === 0 ? -1 : 1, stone),
     ];
     return { finish: finishNamed('whitewash'), parts: tidyParts(parts) };
   },

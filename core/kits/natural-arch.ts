@@ -9,7 +9,9 @@ type Rough = NonNullable<Ring['rough']> & { readonly seed: number };
 
 /** How far the legs go on under the ground, metres, beside what a leaning end needs. */
 const sunkMetres = 0.3;
-const rounds = 5;
+/** The arch is fitted until width and height are so near, or so often. */
+const goodMetres = 5e-4;
+const rounds = 16;
 
 /** An arch by its outside: width at the foot, height, and the radii of its legs and of its top. */
 interface Shape {
@@ -98,7 +100,7 @@ export const naturalArch: Kit = {
     { key: 'widthMetres', label: 'Width over all', unit: 'm', min: 3, max: 60, initial: 22, step: 0.5 },
     { key: 'heightMetres', label: 'Height over all', unit: 'm', min: 2, max: 40, initial: 11, step: 0.5 },
     { key: 'legMetres', label: 'Thickness of the legs', unit: 'm', min: 0.5, max: 10, initial: 5, step: 0.25 },
-    { key: 'topMetres', label: 'Thickness of the top', unit: 'm', min: 0.3, max: 10, initial: 4, step: 0.25 },
+    { key: 'topMetres', label: 'Thickness of the top', unit: 'm', min: 0.25, max: 10, initial: 4, step: 0.25 },
     { key: 'roughMetres', label: 'Bumps', unit: 'm', min: 0, max: 1.5, initial: 0.4, step: 0.05 },
     { key: 'stepMetres', label: 'Steps of rock at the feet', unit: 'm', min: 0, max: 1, initial: 0.3, step: 0.05 },
   ],
@@ -114,14 +116,15 @@ export const naturalArch: Kit = {
       height > 0 ? { heightMetres: height, sizeMetres: Math.max(leg * 0.9, 4 * height), seed: seedFrom(random) } : null;
     let shape: Shape = { wide: widthMetres, high: heightMetres, leg, top };
     let shift = 0;
-    for (let round = 0; rough && round < rounds; round++) {
+    for (let round = 0; round < rounds; round++) {
       const { low, high } = roughExtents(archPart(shape, rough));
+      shift = -(low[0] + high[0]) / 2;
+      if (Math.max(Math.abs(high[0] - low[0] - widthMetres), Math.abs(high[2] - heightMetres)) < goodMetres) break;
       shape = {
         ...shape,
         wide: shape.wide + widthMetres - (high[0] - low[0]),
         high: shape.high + heightMetres - high[2],
       };
-      shift = -(low[0] + high[0]) / 2;
     }
     const ring = ringOf(shape);
     const steps =

@@ -9,8 +9,9 @@ type Box = Extract<PartDraft, { kind: 'box' }>;
 /** Share of the stone that stands in the ground. */
 const sunkShare = 0.12;
 const topShare = 0.72;
-/** Rounds of fitting; the sizes came out within a millimetre after four in trials. */
-const rounds = 6;
+/** The stone is fitted until all sizes are so near, or so often. */
+const goodMetres = 5e-4;
+const rounds = 16;
 
 export const standingStone: Kit = {
   name: 'standing-stone',
@@ -31,7 +32,7 @@ export const standingStone: Kit = {
     const least = Math.min(widthMetres, depthMetres, heightMetres);
     const rough = {
       heightMetres: Math.min(roughMetres, least * 0.2),
-      sizeMetres: Math.max(least * between(random, 0.75, 1), 0.12),
+      sizeMetres: Math.max(least * between(random, 0.95, 1.2), 0.12),
       seed: seedFrom(random),
     };
     const hollows = {
@@ -60,6 +61,8 @@ export const standingStone: Kit = {
     for (let round = 0; round < rounds; round++) {
       const { low, high } = roughExtents(stone(size, 0));
       const { high: leaning } = leanDegrees === 0 ? { high } : roughExtents(stone(size, leanDegrees));
+      const off = [high[0] - low[0] - widthMetres, high[1] - low[1] - depthMetres, leaning[2] - heightMetres];
+      if (off.every((each) => Math.abs(each) < goodMetres)) break;
       size = [
         (size[0] * widthMetres) / (high[0] - low[0]),
         (size[1] * depthMetres) / (high[1] - low[1]),

@@ -10,7 +10,9 @@ import { tonesOf } from './shared/tones.ts';
 type Ball = Extract<PartDraft, { kind: 'sphere' }>;
 
 const sunkMetres = 0.15;
-const rounds = 4;
+/** The crown is fitted until width and height are so near, or so often. */
+const goodMetres = 5e-4;
+const rounds = 16;
 
 interface Tree {
   readonly high: number;
@@ -51,8 +53,9 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
   const tall = high - clear;
   const tones = tonesOf(finishNamed('foliage'), 0.2);
   const puff = (share: number, turn: number, up: number, size: number, finish: FinishDraft): Ball => {
-    const radius = size * Math.min(wide / 2, tall * 0.8);
-    const heightMetres = 2 * radius * between(random, 0.62, 0.8);
+    // as wide and high as the crown needs, so that puffs hang together in tall and in flat ones
+    const radius = (size * wide) / 2;
+    const heightMetres = size * tall * between(random, 1, 1.2);
     const out = share * (wide / 2 - radius);
     return {
       kind: 'sphere',
@@ -63,7 +66,11 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       radiusNorthMetres: radius * between(random, 0.85, 1),
       heightMetres,
       sides: 12,
-      rough: { heightMetres: 0.34 * radius, sizeMetres: 1.25 * radius, seed: seedFrom(random) },
+      rough: {
+        heightMetres: 0.34 * Math.min(radius, heightMetres / 1.5),
+        sizeMetres: 1.25 * Math.max(radius, heightMetres / 2),
+        seed: seedFrom(random),
+      },
       finish,
     };
   };
@@ -92,6 +99,7 @@ const fittedCrown = (crown: readonly Ball[], { high, wide, clear }: Tree): Ball[
   let fitted = [...crown];
   for (let round = 0; round < rounds; round++) {
     const { low, high: most } = extentsTogether(fitted.map(roughExtents));
+    if (Math.max(Math.abs(most[0] - low[0] - wide), Math.abs(most[2] - high)) < goodMetres) break;
     const level = wide / (most[0] - low[0]);
     const upright = (high - clear) / (most[2] - clear);
     const middle = (low[0] + most[0]) / 2;
@@ -140,10 +148,22 @@ export const tree: Kit = {
       reach: crownMetres / 2,
       rise: heightMetres - made.fork,
     };
+    /** Goes on from the trunk into the leaves, however far up they begin. */
+    const leader: Bough = {
+      from: [0, 0, made.fork - made.trunkRadius * 0.5],
+      to: [0, 0, clear + 0.45 * (heightMetres - clear)],
+      radii: [made.trunkRadius * 0.5, made.trunkRadius * 0.25],
+      level: 0,
+    };
     const parts =
       leaves === 1
         ? [trunk, ...barePieces(shape, random).map(boughPart)]
-        : [trunk, ...limbPieces(shape, random).map(boughPart), ...fittedCrown(crownParts(made, random), made)];
+        : [
+            trunk,
+            boughPart(leader),
+            ...limbPieces(shape, random).map(boughPart),
+            ...fittedCrown(crownParts(made, random), made),
+          ];
     return { finish: finishNamed('bark'), parts: tidyParts(parts) };
   },
 };

@@ -111,39 +111,43 @@ const grown = (
     level,
   };
   if (level === lastLevel) return [bough];
-  const forks = level === 1 || random() < 0.15 ? 3 : 2;
+  const forks = level === 1 || random() < 0.08 ? 3 : 2;
   const children = Array.from({ length: forks }, (_, k) => {
     // the first goes nearly on, the others stray; all turn up a little toward the light
     const [e, n, u] = strayed(direction, k === 0 ? between(random, 0.1, 0.3) : between(random, 0.4, 0.8), random);
     const next = normalize([e, n, u + 0.12]);
     const share = k === 0 ? between(random, 0.72, 0.85) : between(random, 0.55, 0.75);
     const middle = k === 2 ? along(from, direction, length * between(random, 0.5, 0.8)) : to;
-    return grown(
-      along(middle, next, -0.3 * end),
-      next,
-      length * share,
-      end * (k === 0 ? 0.95 : 0.75),
-      level + 1,
-      random,
-    );
+    return grown(middle, next, length * share, end * (k === 0 ? 0.95 : 0.75), level + 1, random);
   });
   return [bough, ...children.flat()];
 };
 
-/** A bare crown that reaches exactly as far to east and west and as high as said. */
+/** A bare crown that reaches as far to east and west and as high as said; twigs' own thickness comes on top. */
 export const barePieces = (shape: BoughShape, random: () => number): Bough[] => {
-  const wild = limbDirections(random).flatMap((direction, k) =>
-    grown(limbStart(shape, k), direction, 0.34 * Math.min(shape.reach, shape.rise), shape.radius * 0.7, 0, random),
+  const [, , fork] = shape.fork;
+  const wild = limbDirections(random).flatMap((direction) =>
+    grown([0, 0, fork], direction, 0.34 * Math.min(shape.reach, shape.rise), shape.radius * 0.7, 0, random),
   );
   const ends = wild.map(({ to }) => to);
-  const [west, east] = [Math.min(...ends.map(([e]) => e)), Math.max(...ends.map(([e]) => e))];
-  const top = Math.max(...ends.map(([, , up]) => up));
-  const upright = shape.rise / (top - shape.fork[2]);
-  /** Places move apart from the fork; both sides of the crown are stretched by themselves so that it stays over the trunk. */
-  const spread = ([e, n, u]: Place): Place => [
-    e * (shape.reach / (e < 0 ? -west : east)),
-    n * (shape.reach / ((east - west) / 2)),
-    u > shape.fork[2] ? shape.fork[2] + (u - shape.fork[2]) * upright : u,
+  const upright = shape.rise / (Math.max(...ends.map(([, , up]) => up)) - fork);
+  /** How far a crown that is leant over by so much a metre reaches to one side. */
+  const reachOf = (axis: 0 | 1, side: number, lean: number) =>
+    Math.max(...ends.map((end) => side * (end[axis] + lean * (end[2] - fork))));
+  /** The lean that brings its middle over the trunk. */
+  const leanOf = (axis: 0 | 1): number => {
+    let lean = 0;
+    for (let k = 0; k < 30; k++)
+      lean -= (reachOf(axis, 1, lean) - reachOf(axis, -1, lean)) / (2 * (shape.rise / upright));
+    return lean;
+  };
+  const [eastLean, northLean] = [leanOf(0), leanOf(1)];
+  const level = (2 * shape.reach) / (reachOf(0, 1, eastLean) + reachOf(0, -1, eastLean));
+  // straight things stay straight, so that twigs stay where they grow
+  const fitted = ([e, n, u]: Place): Place => [
+    (e + eastLean * (u - fork)) * level,
+    (n + northLean * (u - fork)) * level,
+    fork + (u - fork) * upright,
   ];
-  return wild.map((bough) => ({ ...bough, from: spread(bough.from), to: spread(bough.to) }));
+  return wild.map((bough) => ({ ...bough, from: fitted(bough.from), to: fitted(bough.to) }));
 };

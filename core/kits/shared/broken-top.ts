@@ -32,6 +32,7 @@ const breaches = ({ length, broken }: WholeTop, random: () => number): Breach[] 
 
 /** Where more than this share is gone, stones lie level and the top steps down. */
 const leastLoss = 0.06;
+const leastStepMetres = 0.005;
 
 /** A top that steps down from stone to stone into a few breaches. */
 export const brokenTop = (wall: WholeTop, random: () => number): BrokenTop => {
@@ -63,15 +64,17 @@ export const brokenTop = (wall: WholeTop, random: () => number): BrokenTop => {
     const end = (across: number) => (isWhole ? whole(across) : now(across));
     return [[from, end(from)], ...(isPeak ? [[0, whole(0)] as const] : []), [to, end(to)]];
   });
-  return {
-    spots: spots.filter(
-      ([e, u], i) => i === 0 || Math.hypot(e - (spots[i - 1] as Spot)[0], u - (spots[i - 1] as Spot)[1]) > 1e-4,
-    ),
+  // steps that nobody would see are left out
+  const isStep = ([e, u]: Spot, i: number) => {
+    const [before, up] = spots[i - 1] ?? [Number.NaN, 0];
+    return i === 0 || Math.hypot(e - before, u - up) > leastStepMetres;
   };
+  return { spots: spots.filter(isStep) };
 };
 
-/** Height of the top at a place; the lower one where it steps. */
-export const heightAt = ({ spots }: BrokenTop, across: number): number => {
+/** Height of the top at a place, or at its end for one beyond; the lower one where it steps. */
+export const heightAt = ({ spots }: BrokenTop, place: number): number => {
+  const across = Math.min(Math.max(place, (spots[0] as Spot)[0]), (spots.at(-1) as Spot)[0]);
   let lowest = Number.POSITIVE_INFINITY;
   spots.slice(1).forEach(([e, u], i) => {
     const [before, up] = spots[i] as Spot;
