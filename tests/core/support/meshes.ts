@@ -47,7 +47,7 @@ export const normalErrors = (mesh: Mesh): { readonly fromUnit: number; readonly 
 };
 
 type Parts = z.input<typeof part>;
-type Solid = Exclude<Parts, { kind: 'scan' }>;
+export type Solid = Exclude<Parts, { kind: 'scan' }>;
 
 /** Triangles of a part as the document writes it, what it leaves out filled in. */
 export const meshOf = (solid: Solid): Mesh => localMesh(part.parse(solid) as Exclude<Part, { kind: 'scan' }>);
@@ -102,7 +102,8 @@ const openings = [
 ] as const;
 const wall = { kind: 'wall', widthMetres: 10, thicknessMetres: 0.7, heightMetres: 4 } as const;
 
-const solids: Readonly<Record<string, Solid>> = {
+/** Every kind of part, and whatever makes it another mesh, as documents write them. */
+export const solids: Readonly<Record<string, Solid>> = {
   'sharp box': plainBox,
   'tapered box': { ...plainBox, topShare: 0.6 },
   'flared box': { ...plainBox, topShare: 1.5 },
