@@ -14,7 +14,7 @@ export interface SurfacePoint {
   readonly place: Vec3;
   /** Where shadow rays start: just off the face from `place`. */
   readonly shadowOrigin: Vec3;
-  /** Share returned evenly, linear RGB, with the tint of the place. */
+  /** The finish's reflectance, linear RGB, with the tint of the place. */
   readonly reflectance: Triple;
   readonly finish: StageFinish;
   /** Unit, to where it was looked at from. */

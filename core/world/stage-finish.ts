@@ -16,7 +16,7 @@ export interface Sheen {
 
 /** A finish as light meets it. */
 export interface StageFinish {
-  /** Share returned evenly, linear RGB. */
+  /** Share returned evenly, linear RGB; of metal what it returns in its sheen, which readings take for even. */
   readonly reflectance: Triple;
   /** Share let through evenly. */
   readonly transmittance: number;
@@ -44,7 +44,7 @@ export const stageFinishOf = ({ reflectance, transmittance, gloss, refractiveInd
   const alpha = gloss >= 1 ? 0 : Math.max((1 - gloss) ** 2, leastAlpha);
   if (metal) {
     const sheen = { normalReflectance: even, alpha, refractiveIndex: null, through: null };
-    return { reflectance: [0, 0, 0], transmittance, sheen };
+    return { reflectance: even, transmittance, sheen };
   }
   if (gloss === 0 || clear === 0) return { reflectance: even, transmittance, sheen: null };
   const through = throughSheen(alpha, refractiveIndex);
