@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Setup } from '../../core/setup/schema/setup.ts';
+import { AppPage } from './app-page.ts';
+import { launch } from './browser.ts';
+
+const bunny = 'tests/app/web/scans/fixtures/bunny.glb';
+
+const bring = (app: AppPage, file: string | { name: string; mimeType: string; buffer: Buffer }) =>
+  app.page.setInputFiles('input[data-scan]', file);
+
+const saved = async (app: AppPage): Promise<Setup> => {
+  const [download] = await Promise.all([
+    app.page.waitForEvent('download'),
+    app.page
+      .locator('.menu summary')
+      .click()
+      .then(() => app.page.getByRole('button', { name: 'Save as a file' }).click()),
+  ]);
+  return JSON.parse(readFileSync(await download.path(), 'utf8'));
+};
+
+/** A file that needs another one from far away. */
+const scattered = {
+  asset: { version: '2.0' },
+  buffers: [{ uri: 'https://example.invalid/parts.bin', byteLength: 36 }],
+  bufferViews: [{ buffer: 0, byteLength: 36 }],
+  accessors: [{ bufferView: 0, componentType: 5126, count: 3, type: 'VEC3', min: [0, 0, 0], max: [1, 1, 1] }],
+  meshes: [{ primitives: [{ attributes: { POSITION: 0 } }] }],
+  nodes: [{ mesh: 0 }],
+  scenes: [{ nodes: [0] }],
+  scene: 0,
+};
+const broken = [
+  ['noise.glb', 'glTF\u0002\u0000\u0000\u0000 and then nothing that fits', /noise\.glb can’t be used/],
+  ['words.ply', 'a letter to my aunt', /words\.ply can’t be used/],
+  ['parts.gltf', JSON.stringify(scattered), /parts\.bin/],
+] as const;
+
+describe('bringing in a scan', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('asks how it stands, takes a measured side, draws it, saves it within the setup; undo takes it out', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    await app.settled();
+    await bring(app, bunny);
+    const dialog = app.page.getByRole('dialog');
+    await expect.poll(() => dialog.innerText(), { timeout: 30_000 }).toMatch(/5,\d+ triangles/);
+    const height = dialog.getByRole('textbox', { name: 'Height', exact: true });
+    await height.fill('2.4');
+    await height.press('Enter');
+    await expect.poll(() => height.inputValue()).toBe('2.4');
+    await app.keepScreenshot('scan-dialog-1440x900');
+    await dialog.getByRole('button', { name: 'Bring it in' }).click();
+    await dialog.waitFor({ state: 'detached' });
+    const subject = app.page.getByRole('button', { name: /^bunny, a subject/ });
+    await subject.waitFor();
+    await app.settled();
+    const setup = await saved(app);
+    expect(setup.scans).toHaveLength(1);
+    expect(setup.scans[0]?.sizeMetres[2]).toBeCloseTo(2.4, 3);
+    expect(setup.subjects.at(-1)).toMatchObject({
+      name: 'bunny',
+      parts: [{ kind: 'scan', scanId: setup.scans[0]?.id }],
+    });
+    await app.page.getByRole('button', { name: 'Undo' }).click();
+    await subject.waitFor({ state: 'detached' });
+    await app.openText('with-scan.lampfall.json', JSON.stringify(setup));
+    await subject.waitFor();
+    await app.settled();
+    expect(app.faults).toEqual([]);
+    await app.page.close();
+  });
+
+  it('says why a broken file is not taken, asks no one else for what it lacks, and leaves the setup alone', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const dialog = app.page.getByRole('dialog');
+    const rows = () => app.page.getByRole('region', { name: 'Subjects' }).locator('.slip-head').allInnerTexts();
+    const before = await rows();
+    for (const [name, text, words] of broken) {
+      await bring(app, { name, mimeType: 'application/octet-stream', buffer: Buffer.from(text) });
+      await expect.poll(() => dialog.innerText(), { timeout: 30_000 }).toMatch(words);
+      expect(await dialog.getByRole('alert').innerText()).toContain('Your setup is unchanged');
+      await dialog.getByRole('button', { name: 'Close' }).click();
+      await dialog.waitFor({ state: 'detached' });
+    }
+    expect(await rows()).toEqual(before);
+    // a request to anywhere else would be among them
+    expect(app.faults).toEqual([]);
+    await app.page.close();
+  });
+});
