@@ -52,10 +52,13 @@ export const scanSizeMetres = (positions: Float64Array): [number, number, number
 
 /** Whether corners on the steps lie on one line; exact, as whole numbers under 2^34. */
 const isLine = (places: Uint16Array, a: number, b: number, c: number): boolean => {
-  const edge = (from: number, to: number, axis: number) =>
-    (places[to * 3 + axis] as number) - (places[from * 3 + axis] as number);
-  const turn = (i: number, j: number) => edge(a, b, i) * edge(a, c, j) - edge(a, b, j) * edge(a, c, i);
-  return turn(1, 2) === 0 && turn(2, 0) === 0 && turn(0, 1) === 0;
+  const ux = (places[b * 3] as number) - (places[a * 3] as number);
+  const uy = (places[b * 3 + 1] as number) - (places[a * 3 + 1] as number);
+  const uz = (places[b * 3 + 2] as number) - (places[a * 3 + 2] as number);
+  const vx = (places[c * 3] as number) - (places[a * 3] as number);
+  const vy = (places[c * 3 + 1] as number) - (places[a * 3 + 1] as number);
+  const vz = (places[c * 3 + 2] as number) - (places[a * 3 + 2] as number);
+  return uy * vz === uz * vy && uz * vx === ux * vz && ux * vy === uy * vx;
 };
 
 /** Numbers for vertices in the order in which triangles name them, and who they were. */
@@ -73,10 +76,12 @@ const numberByUse = (named: Uint32Array, count: number): { indices: Uint32Array;
   return { indices, vertices: vertices.slice(0, used) };
 };
 
-const gather = <T extends Uint8Array | Uint16Array>(triples: T, rows: Uint32Array, into: T): T => {
-  rows.forEach((row, i) => {
-    for (let k = 0; k < 3; k++) into[i * 3 + k] = triples[row * 3 + k] as number;
-  });
+/** Rows of three numbers, in another order. */
+const gather = <T extends Uint8Array | Uint16Array | Uint32Array>(triples: T, rows: Uint32Array, into: T): T => {
+  for (let i = 0; i < rows.length; i++) {
+    const row = (rows[i] as number) * 3;
+    for (let k = 0; k < 3; k++) into[i * 3 + k] = triples[row + k] as number;
+  }
   return into;
 };
 
@@ -97,16 +102,15 @@ export const encodeScan = ({ positions, indices, colours }: ScanTriangles): Pack
   }
   const { groupOfCorner, groupCount, firstCorner } = weldCorners(Float64Array.from(onSteps), 1);
   const places = gather(onSteps, Uint32Array.from(firstCorner), new Uint16Array(groupCount * 3));
-  const kept: number[] = [];
-  for (let t = 0; t < indices.length / 3; t++) {
-    const [a, b, c] = [0, 1, 2].map((k) => groupOfCorner[indices[t * 3 + k] as number]) as [number, number, number];
-    if (!isLine(places, a, b, c)) kept.push(t);
-  }
-  if (kept.length === 0) throw new ScanDataError('must hold a triangle with an area');
-  const corners = new Uint32Array(kept.length * 3);
-  kept.forEach((t, i) => {
-    for (let k = 0; k < 3; k++) corners[i * 3 + k] = groupOfCorner[indices[t * 3 + k] as number] as number;
-  });
+  const welded = new Uint32Array(indices.length);
+  for (let i = 0; i < indices.length; i++) welded[i] = groupOfCorner[indices[i] as number] as number;
+  const kept = new Uint32Array(indices.length / 3);
+  let count = 0;
+  for (let t = 0; t < kept.length; t++)
+    if (!isLine(places, welded[t * 3] as number, welded[t * 3 + 1] as number, welded[t * 3 + 2] as number))
+      kept[count++] = t;
+  if (count === 0) throw new ScanDataError('must hold a triangle with an area');
+  const corners = gather(welded, kept.subarray(0, count), new Uint32Array(count * 3));
   const order = walkTriangles(corners);
   const byUse = numberByUse(
     order.map((corner) => corners[corner] as number),
@@ -118,7 +122,8 @@ export const encodeScan = ({ positions, indices, colours }: ScanTriangles): Pack
     packIndices(byUse.indices),
   ];
   if (colours) {
-    const triangles = Uint32Array.from(kept, (_, i) => kept[Math.floor((order[i * 3] as number) / 3)] as number);
+    const triangles = new Uint32Array(count);
+    for (let t = 0; t < count; t++) triangles[t] = kept[Math.floor((order[t * 3] as number) / 3)] as number;
     sections.unshift(packColumns(gather(colours, triangles, new Uint8Array(triangles.length * 3)), 3));
   }
   const bytes = new Uint8Array(sections.reduce((sum, section) => sum + section.length, 0));
@@ -128,7 +133,7 @@ export const encodeScan = ({ positions, indices, colours }: ScanTriangles): Pack
     at += section.length;
   }
   return {
-    triangleCount: kept.length,
+    triangleCount: count,
     vertexCount,
     sizeMetres,
     hasColour: colours !== null,
