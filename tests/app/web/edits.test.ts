@@ -17,6 +17,7 @@ import {
   setLampOutput,
   setLowestLevel,
 } from '../../../app/web/state/edits/lamp-edits.ts';
+import { moveSubject, turnSubject } from '../../../app/web/state/edits/move-subjects.ts';
 import {
   aimPass,
   duplicatePass,
@@ -28,7 +29,6 @@ import {
   setPassName,
   setPassSeconds,
 } from '../../../app/web/state/edits/pass-edits.ts';
-import { moveSubject, turnSubject } from '../../../app/web/state/edits/move-subjects.ts';
 import { aimCamera, moveCamera } from '../../../app/web/state/edits/place-edits.ts';
 import { freshId } from '../../../app/web/state/edits/within.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
