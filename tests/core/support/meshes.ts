@@ -14,22 +14,54 @@ export const trianglesOf = ({ positions }: Mesh): (readonly [Vec3, Vec3, Vec3])[
     triple(positions, 9 * t + 6),
   ]);
 
-/** Edges that do not meet exactly one neighbour running the other way; places count as one within a micrometre. */
-export const openEdges = (mesh: Mesh): number => {
-  const name = (p: Vec3) => p.map((v) => Math.round(v * 1e6) + 0).join();
-  const runs = new Map<string, number>();
-  for (const corners of trianglesOf(mesh))
-    for (let k = 0; k < 3; k++) {
-      const edge = `${name(corners[k] as Vec3)}>${name(corners[(k + 1) % 3] as Vec3)}`;
-      runs.set(edge, (runs.get(edge) ?? 0) + 1);
-    }
+/** Numbers places: those with the same three numbers get the same. */
+const numberer = () => {
+  const byX = new Map<number, Map<number, Map<number, number>>>();
+  let count = 0;
+  const inner = <V>(map: Map<number, V>, key: number, make: () => V): V => {
+    const known = map.get(key);
+    if (known !== undefined) return known;
+    const made = make();
+    map.set(key, made);
+    return made;
+  };
+  return ([x, y, z]: Vec3): number => {
+    const byY = inner(byX, x, () => new Map<number, Map<number, number>>());
+    return inner(
+      inner(byY, y, () => new Map<number, number>()),
+      z,
+      () => count++,
+    );
+  };
+};
+
+/** Edges that do not meet exactly one neighbour running the other way; places that `of` makes the same are one. */
+const edgesOpenBy = (mesh: Mesh, of: (v: number) => number): number => {
+  const numberOf = numberer();
+  const most = 2 ** 26;
+  const runs = new Map<number, number>();
+  for (const corners of trianglesOf(mesh)) {
+    // adding 0 makes -0 and 0 one
+    const [a, b, c] = corners.map(([x, y, z]) => numberOf([of(x) + 0, of(y) + 0, of(z) + 0])) as [
+      number,
+      number,
+      number,
+    ];
+    for (const edge of [a * most + b, b * most + c, c * most + a]) runs.set(edge, (runs.get(edge) ?? 0) + 1);
+  }
   let open = 0;
   for (const [edge, count] of runs) {
-    const [a, b] = edge.split('>') as [string, string];
-    if (count !== 1 || runs.get(`${b}>${a}`) !== 1) open++;
+    const [from, to] = [Math.floor(edge / most), edge % most];
+    if (count !== 1 || runs.get(to * most + from) !== 1) open++;
   }
   return open;
 };
+
+/** Edges that do not meet exactly one neighbour running the other way; places count as one within a micrometre. */
+export const openEdges = (mesh: Mesh): number => edgesOpenBy(mesh, (v) => Math.round(v * 1e6));
+
+/** The same with places that are one only to the last digit, for parts of any size. */
+export const exactOpenEdges = (mesh: Mesh): number => edgesOpenBy(mesh, (v) => v);
 
 /** Largest departure of a corner normal from length 1, and smallest cosine between a corner normal and its own face. */
 export const normalErrors = (mesh: Mesh): { readonly fromUnit: number; readonly leastCosine: number } => {
