@@ -52,7 +52,7 @@ export const reliefPresets: readonly ReliefPreset[] = [
   { id: 'pebbles', label: 'Pebbles', relief: strewn('pebbles', 36, [0.01, 0.06], 3) },
   { id: 'tufts', label: 'Grass tufts', relief: strewn('tufts', 8, [0.06, 0.25], 6) },
   { id: 'ripples', label: 'Sand ripples', relief: sheet('ripples', 0.015, 0.14, 5) },
-  { id: 'drifts', label: 'Snow drifts', relief: sheet('drifts', 0.25, 1.6, 12) },
+  { id: 'drifts', label: 'Snow drifts', relief: sheet('drifts', 0.25, 1.6, 9) },
   { id: 'cracks', label: 'Cracked mud', relief: sheet('cracks', 0.03, 0.3, 3.6) },
   { id: 'pool', label: 'Standing water', relief: sheet('pool', 0, 0.3, 2.5, finishNamed('water')) },
 ];

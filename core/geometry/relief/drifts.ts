@@ -21,8 +21,8 @@ export const driftField = (spacingMetres: number, seed: number): ((u: number, v:
     const [du, dv] = [u + lean, v + 0.25 * s * other(u / (4 * s), v / (2 * s))];
     const drift = other(du / (stretch * s), dv / s);
     const ridge = noise(du / (0.9 * stretch * s) + 50, dv / (0.45 * s));
-    const soft = Math.sqrt(ridge * ridge + 0.012);
-    const sum = 0.42 * swell + 0.45 * drift + 0.6 * (0.32 - soft);
+    const soft = Math.sqrt(ridge * ridge + 0.03);
+    const sum = 0.42 * swell + 0.45 * drift + 0.6 * (0.34 - soft);
     return 0.5 + 0.5 * Math.tanh(1.5 * sum);
   };
 };

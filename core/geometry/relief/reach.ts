@@ -40,14 +40,14 @@ export interface EvenDivision {
 }
 
 /**
- * Corners an eighth of the spacing apart, or as close as the triangles allow, but no coarser than a third: then less of
+ * Corners a twelfth of the spacing apart, or as close as the triangles allow, but no coarser than a third: then less of
  * the radius is covered.
  */
 export const divideEvenly = (shape: SheetShape): EvenDivision => {
   const { radiusMetres, spacingMetres } = shape;
   const area = Math.PI * radiusMetres ** 2;
   const afford = Math.sqrt((2 * area) / (share * shape.maxTriangles));
-  const stepMetres = Math.min(Math.max(afford, spacingMetres / 8), spacingMetres / 3);
+  const stepMetres = Math.min(Math.max(afford, spacingMetres / 12), spacingMetres / 3);
   return { radiusMetres: radiusMetres * Math.min(stepMetres / afford, 1), stepMetres };
 };
 
