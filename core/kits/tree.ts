@@ -67,8 +67,8 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       heightMetres,
       sides: 12,
       rough: {
-        heightMetres: 0.34 * Math.min(radius, heightMetres / 1.5),
-        sizeMetres: 1.25 * Math.max(radius, heightMetres / 2),
+        heightMetres: 0.42 * Math.min(radius, heightMetres / 1.5),
+        sizeMetres: Math.max(radius, heightMetres / 2),
         seed: seedFrom(random),
       },
       finish,

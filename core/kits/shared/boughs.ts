@@ -59,7 +59,7 @@ const limbDirections = (random: () => number): Vec3[] => {
   const from = random() * 2 * Math.PI;
   return Array.from({ length: limbCount }, (_, k): Vec3 => {
     const turn = from + ((k + between(random, -0.2, 0.2)) / limbCount) * 2 * Math.PI;
-    const lean = k === 0 ? 0.2 : between(random, 0.65, 1.05);
+    const lean = k === 0 ? 0.12 : between(random, 0.5, 1);
     return [Math.sin(lean) * Math.sin(turn), Math.sin(lean) * Math.cos(turn), Math.cos(lean)];
   });
 };
@@ -126,8 +126,15 @@ const grown = (
 /** A bare crown that reaches as far to east and west and as high as said; twigs' own thickness comes on top. */
 export const barePieces = (shape: BoughShape, random: () => number): Bough[] => {
   const [, , fork] = shape.fork;
-  const wild = limbDirections(random).flatMap((direction) =>
-    grown([0, 0, fork], direction, 0.34 * Math.min(shape.reach, shape.rise), shape.radius * 0.7, 0, random),
+  const wild = limbDirections(random).flatMap((direction, k) =>
+    grown(
+      [0, 0, fork],
+      direction,
+      (k === 0 ? 0.46 : 0.34) * Math.min(shape.reach, shape.rise),
+      shape.radius * 0.7,
+      0,
+      random,
+    ),
   );
   const ends = wild.map(({ to }) => to);
   const upright = shape.rise / (Math.max(...ends.map(([, , up]) => up)) - fork);
