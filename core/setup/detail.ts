@@ -3,6 +3,7 @@ import {
   blockTriangles,
   boxDivisions,
   capsuleDivisions,
+  capsuleTriangles,
   latheDivisions,
   latheTriangles,
   loftDivisions,
@@ -56,7 +57,7 @@ export const trianglesOfPart = (part: Part, scans: readonly Scan[] = []): number
     }
     case 'capsule': {
       const rough = roughOf(part);
-      if (!rough) return 4 * part.sides * Math.ceil(part.sides / 4);
+      if (!rough) return capsuleTriangles(part);
       const [across, up] = capsuleDivisions(part, rough);
       return blockTriangles([across, up, across]);
     }

@@ -60,6 +60,12 @@ export const ballDivisions = (part: PartOf<'sphere'>, rough: NonNullable<Rough>)
   return at(cellFor(rough, (cell) => 12 * at(cell) ** 2));
 };
 
+/** Triangles of an even capsule: two domes and, where it is higher than wide, a shaft between them. */
+export const capsuleTriangles = ({ radiusMetres, heightMetres, sides }: PartOf<'capsule'>): number => {
+  const domes = 2 * sides * (2 * Math.ceil(sides / 4) - 1);
+  return heightMetres - 2 * radiusMetres > 1e-6 ? domes + 2 * sides : domes;
+};
+
 /** Pieces across and upward of the block that an uneven capsule is blown up from. */
 export const capsuleDivisions = (
   { radiusMetres, heightMetres, sides }: PartOf<'capsule'>,

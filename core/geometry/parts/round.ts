@@ -18,7 +18,8 @@ export const cylinderMesh = (bottomRadius: number, topRadius: number, height: nu
 /** Stretches of a half sphere between two latitudes in radians, centred at `centreHeight`, stretched upward by `stretch`. */
 const arc = (radius: number, stretch: number, centreHeight: number, from: number, to: number, rings: number) => {
   const points = Array.from({ length: rings + 1 }, (_, k) => {
-    const latitude = from + ((to - from) * k) / rings;
+    // to the last digit, so that what follows begins at the same places
+    const latitude = k === rings ? to : from + ((to - from) * k) / rings;
     const [c, s] = [Math.max(Math.cos(latitude), 0), Math.sin(latitude)];
     return {
       at: [c < 1e-9 ? 0 : radius * c, centreHeight + radius * stretch * s] as const,
@@ -52,11 +53,15 @@ export const sphereMesh = (radius: number, halfHeight: number, sides: number, ra
   return heldToFaces(stretchedDeep(upright, radiusDeep / radius));
 };
 
+/** A shaft shorter than this between round ends is none, metres. */
+const leastShaft = 1e-6;
+
 /** A cylinder with round ends resting on the origin; `height` is the whole, at least twice the radius. */
 export const capsuleMesh = (radius: number, height: number, sides: number): Mesh => {
   const rings = Math.ceil(sides / 4);
+  const hasShaft = height - 2 * radius > leastShaft;
   const bottom = arc(radius, 1, radius, -Math.PI / 2, 0, rings);
-  const top = arc(radius, 1, Math.max(height - radius, radius), 0, Math.PI / 2, rings);
+  const top = arc(radius, 1, hasShaft ? height - radius : radius, 0, Math.PI / 2, rings);
   const normal = [1, 0] as const;
   const shaft: Stretch = {
     from: (bottom.at(-1) as Stretch).to,
@@ -64,5 +69,5 @@ export const capsuleMesh = (radius: number, height: number, sides: number): Mesh
     fromNormal: normal,
     toNormal: normal,
   };
-  return turnedMesh([...bottom, shaft, ...top], sides);
+  return turnedMesh([...bottom, ...(hasShaft ? [shaft] : []), ...top], sides);
 };

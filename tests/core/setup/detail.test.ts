@@ -3,27 +3,41 @@ import { resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { trianglesOfPart, trianglesOfSetup } from '../../../core/setup/detail.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Part, Setup } from '../../../core/setup/schema/setup.ts';
-import { partMesh } from '../../../core/world/part-mesh.ts';
+import { part } from '../../../core/setup/schema/part.ts';
+import type { Part, PartOf, Scan, Subject } from '../../../core/setup/schema/setup.ts';
+import { localMesh } from '../../../core/world/local-mesh.ts';
+import { solids } from '../support/meshes.ts';
 import { changed, errorOf, expectError } from './good-setup.ts';
 import { richSetup } from './rich-setup.ts';
 
 const rich = parseSetup(JSON.stringify(richSetup()));
-const subject = rich.subjects[1] as Setup['subjects'][number];
-const [roundBox] = subject.parts as unknown as [Extract<Part, { kind: 'box' }>];
-const parts: readonly Part[] = [
-  ...subject.parts,
-  { ...roundBox, widthMetres: 0.1, depthMetres: 30, heightMetres: 3 },
-  { ...roundBox, roundMetres: 0 },
+const [roundBox] = (rich.subjects[1] as Subject).parts as unknown as [PartOf<'box'>];
+const parts: readonly (readonly [string, Part])[] = [
+  ...Object.entries(solids).map(([name, solid]) => [name, part.parse(solid)] as const),
+  ['plane', part.parse({ kind: 'plane', widthMetres: 3, depthMetres: 2 })],
+  [
+    'rough plane',
+    part.parse({ kind: 'plane', widthMetres: 3, depthMetres: 2, rough: { heightMetres: 0.1, sizeMetres: 0.4 } }),
+  ],
+  ['long round box', { ...roundBox, widthMetres: 0.1, depthMetres: 30, heightMetres: 3 }],
 ];
-const drawn = (mesh: { readonly positions: Float64Array }) => mesh.positions.length / 9;
 
 describe('trianglesOfPart', () => {
-  it.each(parts)('is never under what $kind becomes, and at most a twentieth over it', (part) => {
-    const most = trianglesOfPart(part);
-    const real = drawn(partMesh(subject, part));
-    expect(real).toBeLessThanOrEqual(most);
-    expect(most).toBeLessThanOrEqual(real * 1.05);
+  it.each(parts)('is exactly what the %s becomes, worked out without making it', (_, solid) => {
+    const mesh = localMesh(solid as Exclude<Part, { kind: 'scan' }>);
+    expect(trianglesOfPart(solid)).toBe(mesh.positions.length / 9);
+  });
+
+  it('of a scan is what the scan says it has', () => {
+    const scan = { id: 'rock', triangleCount: 1234 } as Scan;
+    expect(trianglesOfPart(part.parse({ kind: 'scan', scanId: 'rock' }), [scan])).toBe(1234);
+  });
+
+  it('does not grow without end with roughness: 20,000 at most', () => {
+    const rough = { heightMetres: 0.01, sizeMetres: 0.01 };
+    const most = trianglesOfPart(part.parse({ kind: 'sphere', radiusMetres: 2000, rough }));
+    expect(most).toBeLessThanOrEqual(20_000);
+    expect(most).toBeGreaterThan(15_000);
   });
 });
 

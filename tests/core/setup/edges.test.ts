@@ -24,12 +24,21 @@ const withNumber = (path: readonly string[], value: number): string => {
   return JSON.stringify(setup);
 };
 
-/** One path for each field; of lists that hold the same kind of thing, the first. Parts and lamps differ, so all of theirs. */
+/**
+ * One path for each field; of lists that hold the same kind of thing, the last. Parts and lamps differ, so all of theirs,
+ * but for where a part stands.
+ */
 const paths = [
   ...new Map(
     numberPaths(full())
       .filter(([first]) => first !== 'version')
-      .map((path) => [path.join('.').replace(/(schemes|frames|passes|waypoints|gels)\.\d+/g, '$1'), path]),
+      .map((path) => [
+        path
+          .join('.')
+          .replace(/(schemes|frames|passes|waypoints|gels|outline|profile|sections|holes)\.\d+/g, '$1')
+          .replace(/parts\.\d+\.(position|turnDegrees|tiltDegrees|rollDegrees)/, 'parts.$1'),
+        path,
+      ]),
   ).values(),
 ];
 

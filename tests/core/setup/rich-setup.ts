@@ -15,6 +15,53 @@ const parts = [
   { kind: 'sphere', radiusMetres: 0.5, heightMetres: 0.7, sides: 8 },
   { kind: 'capsule', radiusMetres: 0.2, heightMetres: 1.7, sides: 8, rollDegrees: 90 },
   { kind: 'plane', widthMetres: 3, depthMetres: 2, turnDegrees: 30, position: [0, 1, 0.01] },
+  { kind: 'sphere', radiusMetres: 0.4, radiusNorthMetres: 0.3, rough: { heightMetres: 0.05, sizeMetres: 0.5 } },
+  { kind: 'wedge', widthMetres: 1, depthMetres: 1, heightMetres: 0.5 },
+  { kind: 'ring', radiusMetres: 1, tubeRadiusMetres: 0.1, sides: 8 },
+  {
+    kind: 'turned',
+    profile: [
+      [0.3, 0],
+      [0.4, 0.2],
+      [0, 0.5],
+    ],
+    sides: 8,
+  },
+  {
+    kind: 'prism',
+    outline: [
+      [0, 0],
+      [1, 0],
+      [0, 1],
+    ],
+    holes: [
+      [
+        [0.2, 0.2],
+        [0.4, 0.2],
+        [0.2, 0.4],
+      ],
+    ],
+    heightMetres: 0.3,
+  },
+  {
+    kind: 'loft',
+    sections: [0, 1].map((northMetres) => ({
+      northMetres,
+      outline: [
+        [0, 0],
+        [0.5, 0],
+        [0.2, 0.4],
+      ],
+    })),
+  },
+  {
+    kind: 'wall',
+    widthMetres: 4,
+    thicknessMetres: 0.4,
+    heightMetres: 2.5,
+    gableMetres: 1,
+    openings: [{ acrossMetres: 0, sillMetres: 0, widthMetres: 0.9, heightMetres: 2, head: 'round' }],
+  },
 ];
 
 const outputs = [
