@@ -16,7 +16,7 @@ import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { useApp } from './state/app-store.ts';
-import { isEmptyPlace } from './state/empty-setup.ts';
+import { firstLack } from './state/empty-setup.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
@@ -112,7 +112,7 @@ export const App = () => {
   const [isWalking, setIsWalking] = useState(false);
   const Left = leftRooms[useSession((state) => state.room)];
   const pointing = useSession((state) => state.pointing);
-  const isEmpty = useApp((state) => isEmptyPlace(state.history.present));
+  const lack = useApp((state) => firstLack(state.history.present));
   const isWide = useSession((state) => state.isWide);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
   return (
@@ -141,10 +141,10 @@ export const App = () => {
         <div className="left">
           <Left />
           <div className="notes">
-            {Left === Viewfinder && isEmpty && <FirstThings />}
+            {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
             <Cautions />
-            {Left === Viewfinder && !isEmpty && <Welcome />}
+            {Left === Viewfinder && !lack && <Welcome />}
           </div>
         </div>
         <div className="right">

@@ -18,5 +18,9 @@ export const emptySetup = (): Setup =>
     ],
   });
 
-/** Whether there is nothing yet to light. */
-export const isEmptyPlace = ({ subjects }: Setup): boolean => subjects.length === 0;
+/** What a place lacks first: something to light, then a light; null where both are there. */
+export const firstLack = ({ subjects, schemes }: Setup): 'subject' | 'lamp' | null => {
+  if (subjects.length === 0) return 'subject';
+  const isLit = schemes.some(({ frames }) => frames.some(({ passes }) => passes.length > 0));
+  return isLit ? null : 'lamp';
+};

@@ -4,7 +4,7 @@ import { newLamps } from '../../../app/web/inspector/new-lamps.ts';
 import { addPartSubject } from '../../../app/web/state/edits/add-subjects.ts';
 import { renameSetup } from '../../../app/web/state/edits/setup-edits.ts';
 import { setSubjectHidden } from '../../../app/web/state/edits/subject-edits.ts';
-import { emptySetup, isEmptyPlace } from '../../../app/web/state/empty-setup.ts';
+import { emptySetup, firstLack } from '../../../app/web/state/empty-setup.ts';
 import { reportSetup } from '../../../core/cautions/setup-report.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
@@ -21,7 +21,6 @@ describe('emptySetup', () => {
     expect(empty.camera.focalLengthMm).toBe(24);
     expect(bodyHeightWord(empty.camera.position[2])).toBe('knee');
     expect(empty.schemes.map(({ frames }) => frames.map(({ passes }) => passes))).toEqual([[[]]]);
-    expect(isEmptyPlace(empty)).toBe(true);
   });
 
   it('can be read: no cautions where nothing is', () => {
@@ -45,6 +44,14 @@ describe('emptySetup', () => {
       }
     },
   );
+});
+
+describe('firstLack', () => {
+  it('is something to light, then a light', () => {
+    const withBlock = addPartSubject(empty, scheme.id, 'box').setup;
+    const lit = addLampWithPass(withBlock, scheme, scheme.frames[0] as Frame, 'torch').setup;
+    expect([empty, withBlock, lit].map(firstLack)).toEqual(['subject', 'lamp', null]);
+  });
 });
 
 describe('renameSetup', () => {
