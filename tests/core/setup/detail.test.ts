@@ -6,7 +6,7 @@ import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import { part } from '../../../core/setup/schema/part.ts';
 import type { Part, PartOf, Scan, Subject } from '../../../core/setup/schema/setup.ts';
 import { localMesh } from '../../../core/world/local-mesh.ts';
-import { solids } from '../support/meshes.ts';
+import { solids } from '../support/closed-meshes.ts';
 import { changed, errorOf, expectError } from './good-setup.ts';
 import { richSetup } from './rich-setup.ts';
 

@@ -4,7 +4,7 @@ import { planeMesh } from '../../../core/geometry/parts/plane.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 import { placeMesh } from '../../../core/world/part-mesh.ts';
-import { closedMeshes } from './meshes.ts';
+import { closedMeshes } from './closed-meshes.ts';
 
 /** Numbers between two bounds, from a seed. */
 export const numbersFrom = (seed: number): ((low: number, high: number) => number) => {

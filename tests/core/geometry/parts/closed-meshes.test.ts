@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { planeMesh } from '../../../../core/geometry/parts/plane.ts';
-import { closedMeshes, enclosedVolume, normalErrors, openEdges, trianglesOf } from '../../support/meshes.ts';
+import { partMesh } from '../../../../core/world/part-mesh.ts';
+import { closedMeshes, solids } from '../../support/closed-meshes.ts';
+import { enclosedVolume, normalErrors, openEdges, trianglesOf } from '../../support/meshes.ts';
+import { subjectOf } from '../../support/scenes.ts';
 
 describe.each(closedMeshes)('%s', (_, mesh) => {
   it('is watertight: each edge is met once by a neighbour that runs it the other way', () => {
@@ -45,4 +48,18 @@ describe('the lowest corner of a part', () => {
       expect(lowest).toBeLessThanOrEqual(name.includes('dimpled') ? 0.03 : 1e-12);
     },
   );
+});
+
+describe('a mirrored subject', () => {
+  it.each(Object.entries(solids))('%s stays closed and right side out, and holds as much', (name, solid) => {
+    const extra = { turnDegrees: 30, tiltDegrees: 10, position: [3, 4, 0.5] };
+    const [as, mirrored] = [false, true].map((isMirrored) => {
+      const subject = subjectOf('thing', [{ ...solid, turnDegrees: 20 }], { ...extra, mirrored: isMirrored });
+      return partMesh(subject, subject.parts[0] as (typeof subject.parts)[number]);
+    }) as [ReturnType<typeof partMesh>, ReturnType<typeof partMesh>];
+    expect(openEdges(mirrored)).toBe(0);
+    expect(Math.abs(enclosedVolume(mirrored) / enclosedVolume(as) - 1)).toBeLessThanOrEqual(1e-9);
+    expect(normalErrors(mirrored).leastCosine).toBeCloseTo(normalErrors(as).leastCosine, 6);
+    expect(trianglesOf(mirrored).length, name).toBe(trianglesOf(as).length);
+  });
 });

@@ -2,8 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Mesh } from '../../../../core/geometry/mesh.ts';
 import { planeMesh } from '../../../../core/geometry/parts/plane.ts';
 import { capsuleMesh, cylinderMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
+import { plainBox } from '../../support/closed-meshes.ts';
 import { relativeError } from '../../support/errors.ts';
-import { enclosedVolume, meshOf, plainBox, surfaceArea } from '../../support/meshes.ts';
+import { enclosedVolume, meshOf, surfaceArea } from '../../support/meshes.ts';
 
 const { widthMetres: w, heightMetres: h, depthMetres: d } = plainBox;
 
