@@ -29,6 +29,11 @@ const drystoneWall = () => import('../../../assets/setups/drystone-wall.json?raw
 export const samples: readonly Kept[] = [
   inFile('three-stones', 'Three standing stones', async () => ({ default: threeStones })),
   inFile('drystone-wall', 'Drystone wall', drystoneWall),
+  inFile('lone-tree', 'Lone tree', () => import('../../../assets/setups/lone-tree.json?raw')),
+  inFile('roofless-chapel', 'Roofless chapel', () => import('../../../assets/setups/roofless-chapel.json?raw')),
+  inFile('beached-boat', 'Beached boat', () => import('../../../assets/setups/beached-boat.json?raw')),
+  inFile('natural-arch', 'Natural arch', () => import('../../../assets/setups/natural-arch.json?raw')),
+  inFile('timber-jetty', 'Timber jetty', () => import('../../../assets/setups/timber-jetty.json?raw')),
   inFile('bothy-in-snow', 'Bothy in snow', () => import('../../../assets/setups/bothy-in-snow.json?raw')),
   inFile('tent-on-a-ridge', 'Tent on a ridge', () => import('../../../assets/setups/tent-on-a-ridge.json?raw')),
   inFile('carved-slab', 'Carved slab', () => import('../../../assets/setups/carved-slab.json?raw')),
