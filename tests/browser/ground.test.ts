@@ -17,6 +17,7 @@ describe('the ground', () => {
   });
 
   const ground = () => app.page.locator('.slip', { has: app.page.locator('.slip-head strong', { hasText: 'Ground' }) });
+  const head = () => ground().locator('.slip-head').innerText();
   const press = (name: string) => ground().getByRole('button', { name, exact: true }).first().click();
   const undo = () => app.page.getByRole('button', { name: 'Undo' }).click();
   const field = (label: string | RegExp) =>
@@ -33,7 +34,7 @@ describe('the ground', () => {
     const before = await app.picture();
     await press('Snow');
     await app.settled();
-    expect(await ground().locator('.slip-head').innerText()).toContain('Fresh snow · Snow drifts');
+    await expect.poll(head).toContain('Fresh snow · Snow drifts');
     expect(differingShare(before, await app.picture())).toBeGreaterThan(0.2);
     await undo();
     await app.settled();
@@ -43,22 +44,22 @@ describe('the ground', () => {
   it('a relief is added between camera and subject, its density typed, moved, laid out another way, and removed', async () => {
     await press('Sand');
     await ground().getByText('Add relief').click();
-    await press('Gravel');
-    expect(await ground().locator('.slip-head').innerText()).toContain('Sand ripples · Gravel');
+    await ground().getByRole('group', { name: 'Add relief' }).getByRole('button', { name: 'Gravel' }).click();
+    await expect.poll(head).toContain('Sand ripples · Gravel');
     await ground().locator('summary', { hasText: 'Gravel' }).click();
     await type('Radius', '3');
     await type('Per square metre', '10');
-    expect(await field('How many').inputValue()).toBe('283');
+    await expect.poll(() => field('How many').inputValue()).toBe('283');
     // 283 pieces, one in eight of 20 faces, the others of 6
     expect(await ground().innerText()).toContain('2,188 triangles');
-    const east = await field('Middle, north').inputValue();
+    const north = await field('Middle, north').inputValue();
     await press('Round the subject');
-    expect(await field('Middle, north').inputValue()).not.toBe(east);
+    await expect.poll(() => field('Middle, north').inputValue()).not.toBe(north);
     const seed = await field('Seed').inputValue();
     await press('Another');
-    expect(Number(await field('Seed').inputValue())).toBe(Number(seed) + 1);
+    await expect.poll(async () => Number(await field('Seed').inputValue())).toBe(Number(seed) + 1);
     await press('Remove gravel');
-    expect(await ground().locator('.slip-head').innerText()).not.toContain('Gravel');
+    await expect.poll(head).not.toContain('Gravel');
   });
 
   it('says where more ripples than 30,000 triangles draw end', async () => {
