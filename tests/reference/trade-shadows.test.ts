@@ -168,7 +168,8 @@ describe('strewn stones in the picture', () => {
   const shadowedShare = (surfaces: readonly SurfacePoint[], lamp: Vec3): number =>
     surfaces.filter((surface) => !isLit(stage, lamp, surface)).length / surfaces.length;
 
-  it('a lamp at the lens shows no shadow at all, on the ground or on the stones (exact)', () => {
+  it('a lamp at the lens shows no shadow, on the ground or on the stones (abs 5e-4)', () => {
+    // shadow rays start a hair off a face, 0.06 mm here: within that of where a stone meets the ground, inside the stone
     expect(seen.length - level.length).toBeGreaterThan(100);
     check({
       id: 'trade f',
@@ -177,7 +178,7 @@ describe('strewn stones in the picture', () => {
       unit: '',
       expected: 0,
       ours: shadowedShare(seen, view.position),
-      tolerance: { absolute: 0 },
+      tolerance: { absolute: 5e-4 },
     });
   });
 
