@@ -201,11 +201,11 @@ const cases: readonly MalformedCase[] = [
 ];
 
 describe('parseSetup on broken text', () => {
-  it.each(cases)('%s: a typed error within 2 s', (_, make, kind, path, words) => {
+  it.each(cases)('%s: a typed error without hanging (10 s)', (_, make, kind, path, words) => {
     const given = make();
     const start = performance.now();
     const error = errorOf(given);
-    expect(performance.now() - start).toBeLessThan(2000);
+    expect(performance.now() - start).toBeLessThan(10_000);
     expectError(error, kind, path, words);
   });
 
