@@ -137,7 +137,7 @@ describe('growth', () => {
     return count;
   };
 
-  it('ten times the pebbles on a ground as full add no more looks than two for each level that the tree grows by', () => {
+  it('ten times the pebbles on a ground as full add no more looks than two and a half for each level that the tree grows by', () => {
     const looks = [1000, 10_000, 100_000].map((size) => {
       const { ground, subjects } = pebbleSetup(size, 'finer');
       const stage = buildStage(ground, subjects);
@@ -159,8 +159,8 @@ describe('growth', () => {
     looks.slice(1).forEach(({ triangles, closest, shadow }, i) => {
       const before = looks[i] as (typeof looks)[number];
       const levels = Math.log2(triangles / before.triangles);
-      expect(closest - before.closest).toBeLessThanOrEqual(2 * levels);
-      expect(shadow - before.shadow).toBeLessThanOrEqual(2 * levels);
+      expect(closest - before.closest).toBeLessThanOrEqual(2.5 * levels);
+      expect(shadow - before.shadow).toBeLessThanOrEqual(2.5 * levels);
     });
   });
 });
