@@ -1,7 +1,7 @@
 import type { Mesh } from '../geometry/mesh.ts';
 import { roughBallMesh, roughCapsuleMesh } from '../geometry/parts/blob.ts';
 import { boxMesh } from '../geometry/parts/box.ts';
-import { latheMesh, roughLatheMesh } from '../geometry/parts/lathe.ts';
+import { fewestRoundSides, latheMesh, roughLatheMesh } from '../geometry/parts/lathe.ts';
 import { loftMesh, roughLoftMesh } from '../geometry/parts/loft.ts';
 import { planeMesh, roughPlaneMesh } from '../geometry/parts/plane.ts';
 import { prismMesh } from '../geometry/parts/prism.ts';
@@ -29,7 +29,7 @@ import { radiansFromDegrees } from '../units/angle.ts';
 const noDimples = { count: 0, radiusMetres: 1, depthMetres: 0, seed: 0 };
 
 /** Sides that are too few to look round stay flat. */
-const isFaceted = ({ sides }: { readonly sides: number }): boolean => sides < 8;
+const isFaceted = ({ sides }: { readonly sides: number }): boolean => sides < fewestRoundSides;
 
 /** Something turned about the vertical, even or uneven. */
 const turned = (
