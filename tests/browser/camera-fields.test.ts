@@ -36,7 +36,8 @@ describe('camera, frame line and count in the page', () => {
     if (text) {
       await app.openText('burnt.lampfall.json', text);
       await app.page.getByRole('status').waitFor();
-      await app.page.getByRole('button', { name: 'Close this message' }).click();
+      // good news goes away by itself
+      await app.page.getByRole('status').waitFor({ state: 'detached' });
     }
     await app.settled();
   };
