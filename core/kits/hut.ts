@@ -136,22 +136,22 @@ const chimneyParts = ({ width, eaves, rise, thick }: Hut, end: -1 | 1, finish: F
 const openingsOf = (
   { width, eaves, thick }: Hut,
   door: { readonly wide: number; readonly high: number },
-  window: { readonly wide: number; readonly high: number; readonly count: number },
+  pane: { readonly wide: number; readonly high: number; readonly count: number },
 ): Opening[] => {
   const inner = width - 2 * thick;
-  const share = inner / (window.count + 1);
+  const share = inner / (pane.count + 1);
   // one window stands east of the doorway, two stand at its sides
-  const middles = Array.from({ length: window.count + 1 }, (_, k) => -inner / 2 + share * (k + 0.5));
-  const doorAt = window.count === 2 ? 1 : 0;
+  const middles = Array.from({ length: pane.count + 1 }, (_, k) => -inner / 2 + share * (k + 0.5));
+  const doorAt = pane.count === 2 ? 1 : 0;
   const most = { wide: share - leastWallMetres, high: eaves - leastWallMetres };
   const doorHigh = Math.min(door.high, most.high);
   return middles.map((acrossMetres, k): Opening => {
     if (k === doorAt)
       return { acrossMetres, sillMetres: 0, widthMetres: Math.min(door.wide, most.wide), heightMetres: doorHigh };
-    const heightMetres = Math.min(window.high, most.high - 0.15);
+    const heightMetres = Math.min(pane.high, most.high - 0.15);
     // heads in one line where there is room for a sill
     const sillMetres = Math.max(Math.min(doorHigh, most.high) - heightMetres, 0.15);
-    return { acrossMetres, sillMetres, widthMetres: Math.min(window.wide, most.wide), heightMetres };
+    return { acrossMetres, sillMetres, widthMetres: Math.min(pane.wide, most.wide), heightMetres };
   });
 };
 

@@ -3,7 +3,7 @@ import { tidyParts } from './shared/tidy-parts.ts';
 import { paintChoices, paintFinish, type SidePoint, type VehicleSide, vehicleParts } from './shared/vehicle-body.ts';
 
 /** A window with cut corners. */
-const window = (from: number, to: number): readonly SidePoint[] => [
+const pane = (from: number, to: number): readonly SidePoint[] => [
   [from + 0.008, 0.55],
   [from, 0.57],
   [from, 0.83],
@@ -38,8 +38,8 @@ const side: VehicleSide = {
       [0.37, 0.85],
       [0.37, 0.53],
     ],
-    window(0.42, 0.66),
-    window(0.69, 0.95),
+    pane(0.42, 0.66),
+    pane(0.69, 0.95),
   ],
   axles: [0.155, 0.77],
   seats: [0.32],

@@ -7,6 +7,9 @@ export const degreesFromRadians = (radians: number): number => (radians * 180) /
 /** The same bearing in [0, 360). */
 export const wrapDegrees = (degrees: number): number => ((degrees % 360) + 360) % 360;
 
+/** The same turn in [-180, 180). */
+export const halfTurnDegrees = (degrees: number): number => wrapDegrees(degrees + 180) - 180;
+
 /** Angle between two bearings, 0 to 180. */
 export const degreesApart = (a: number, b: number): number => {
   const turn = wrapDegrees(a - b);

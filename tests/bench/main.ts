@@ -3,6 +3,7 @@ import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
 import type { Harness } from '../browser/harness/main.ts';
+import { dragLine, dragTimes } from './drag.ts';
 import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
 import { scanLine, scanTimes } from './scan.ts';
@@ -34,7 +35,9 @@ await page.goto(server.resolvedUrls?.local[0] ?? '');
 const times = await page.evaluate(() => (window as unknown as { harness: Harness }).harness.movedLamp(1280, 720));
 const sweep = await sweepTimes(page);
 const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'closer')];
+const drag = await dragTimes(page);
 const trees = treeTimes();
+console.log(dragLine(drag));
 console.log(scanLine(await scanTimes(browser)));
 await browser.close();
 await server.close();
@@ -46,7 +49,7 @@ mkdirSync('.reports', { recursive: true });
 const parse = lm63ParseTimes();
 writeFileSync(
   '.reports/bench.json',
-  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, trees }, null, 2),
+  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees }, null, 2),
 );
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);

@@ -1,7 +1,7 @@
 import type { KeyboardEvent } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Subject } from '../../../core/setup/schema/setup.ts';
-import { degreesFromRadians, radiansFromDegrees } from '../../../core/units/angle.ts';
+import { degreesFromRadians, halfTurnDegrees, radiansFromDegrees } from '../../../core/units/angle.ts';
 import { useApp } from '../state/app-store.ts';
 import { turnSubject } from '../state/edits/move-subjects.ts';
 import { fromPlan, type PlanView, toPlan } from '../ui/plan-view.ts';
@@ -10,9 +10,6 @@ import { useDrag } from './use-drag.ts';
 
 /** A step with Shift held, degrees. */
 const stepDegrees = 15;
-
-/** An angle from -180 to 180. */
-const within = (degrees: number) => ((((degrees + 180) % 360) + 360) % 360) - 180;
 
 interface TurnHandleProps {
   readonly view: PlanView;
@@ -32,14 +29,14 @@ export const TurnHandle = ({ view, subject, reach }: TurnHandleProps) => {
   const moveTo = (place: GroundPoint, inSteps: boolean) => {
     const [e, n] = fromPlan(view, place);
     const degrees = degreesFromRadians(Math.atan2(e - east, n - north));
-    edit((setup) => turnSubject(setup, subject.id, within(toStep(degrees, inSteps ? stepDegrees : 1))));
+    edit((setup) => turnSubject(setup, subject.id, halfTurnDegrees(toStep(degrees, inSteps ? stepDegrees : 1))));
   };
   const drag = useDrag(at, moveTo, () => undefined);
   const onKeyDown = (event: KeyboardEvent) => {
     const way = { ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1 }[event.key];
     if (!way) return;
     event.preventDefault();
-    const degrees = within(subject.turnDegrees + way * (event.shiftKey ? stepDegrees : 1));
+    const degrees = halfTurnDegrees(subject.turnDegrees + way * (event.shiftKey ? stepDegrees : 1));
     edit((setup) => turnSubject(setup, subject.id, degrees), `turn ${subject.id}`);
   };
   return (
@@ -53,8 +50,8 @@ export const TurnHandle = ({ view, subject, reach }: TurnHandleProps) => {
         aria-label={`Turn ${subject.name}. Arrow keys turn it a degree, with Shift ${stepDegrees}.`}
         aria-valuemin={-180}
         aria-valuemax={180}
-        aria-valuenow={within(subject.turnDegrees)}
-        aria-valuetext={`${Math.round(within(subject.turnDegrees))}°`}
+        aria-valuenow={halfTurnDegrees(subject.turnDegrees)}
+        aria-valuetext={`${Math.round(halfTurnDegrees(subject.turnDegrees))}°`}
         onKeyDown={onKeyDown}
         {...drag}
       >

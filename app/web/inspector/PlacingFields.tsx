@@ -1,6 +1,7 @@
 import { bodyHeights } from '../../../core/units/body-height.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import {
+  cameraSteps,
   isPortrait,
   lowCamera,
   setCameraHeight,
@@ -11,8 +12,7 @@ import {
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { SubjectInPicture } from './SubjectInPicture.tsx';
 
-/** How far a press walks, metres, and turns, degrees. */
-const [stepMetres, stepDegrees] = [0.5, 1];
+const { walkMetres: stepMetres, turnDegrees: stepDegrees } = cameraSteps;
 
 const walks = [
   ['Walk left', '←', 0, -1],
@@ -89,8 +89,8 @@ export const PlacingFields = ({ schemeId }: { schemeId: string }) => {
         </button>
         <button
           type="button"
-          title="0.3 m over the ground, the horizon on the lower third: for silhouettes"
-          onClick={() => edit((s) => lowCamera(s, schemeId, 0))}
+          title="0.3 m over what it stands on, the horizon on the lower third: for silhouettes"
+          onClick={() => edit((s) => lowCamera(s, schemeId))}
         >
           Low, against the sky
         </button>

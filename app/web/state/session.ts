@@ -101,10 +101,12 @@ export const useSession = create<Session>((set) => ({
 const hasPasses = ({ schemes }: Setup): boolean =>
   schemes.some(({ frames }) => frames.some(({ passes }) => passes.length > 0));
 
-useApp.subscribe(({ history: { present } }, { history: { present: before } }) => {
+useApp.subscribe((state, old) => {
+  const [present, before] = [state.history.present, old.history.present];
   if (present === before) return;
   // another document may use the same ids for its schemes; a place without lamps is dark, so it is shown by day
-  if (present.id !== before.id) useSession.setState({ comparedIds: null, pair: null, showsByDay: !hasPasses(present) });
+  if (state.openings !== old.openings || present.id !== before.id)
+    useSession.setState({ comparedIds: null, pair: null, showsByDay: !hasPasses(present) });
   else if (hasPasses(present) && !hasPasses(before)) useSession.setState({ showsByDay: false });
 });
 

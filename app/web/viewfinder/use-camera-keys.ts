@@ -1,10 +1,9 @@
 import type { KeyboardEvent } from 'react';
 import { useApp } from '../state/app-store.ts';
-import { setCameraHeight, turnCamera, walkCamera } from '../state/edits/camera-placing.ts';
+import { cameraSteps, setCameraHeight, turnCamera, walkCamera } from '../state/edits/camera-placing.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 
-/** A press walks half a metre, turns a degree, lifts ten centimetres. */
-const [stepMetres, stepDegrees, liftMetres] = [0.5, 1, 0.1];
+const { walkMetres, turnDegrees, liftMetres } = cameraSteps;
 
 const walks: Readonly<Record<string, readonly [ahead: number, right: number]>> = {
   w: [1, 0],
@@ -28,9 +27,9 @@ export const useCameraKeys = (schemeId: string) => (event: KeyboardEvent<HTMLEle
   const { edit } = useApp.getState();
   const [walk, turn, lift] = [walks[key], turns[key], lifts[key]];
   if (walk)
-    edit((s) => walkCamera(s, schemeId, walk[0] * stepMetres * times, walk[1] * stepMetres * times), 'walk camera');
+    edit((s) => walkCamera(s, schemeId, walk[0] * walkMetres * times, walk[1] * walkMetres * times), 'walk camera');
   else if (turn)
-    edit((s) => turnCamera(s, schemeId, turn[0] * stepDegrees * times, turn[1] * stepDegrees * times), 'turn camera');
+    edit((s) => turnCamera(s, schemeId, turn[0] * turnDegrees * times, turn[1] * turnDegrees * times), 'turn camera');
   else if (lift)
     edit((s) => {
       const metres = cameraOf(s, schemeId).position[2] + lift * liftMetres * times;

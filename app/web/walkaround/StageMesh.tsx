@@ -1,8 +1,8 @@
 import type { ThreeEvent } from '@react-three/fiber';
 import { useEffect, useMemo } from 'react';
-import { documentFromWorld } from '../../../core/world/axes.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
+import { documentPlace } from '../state/edits/document-place.ts';
 import { useSession } from '../state/session.ts';
 import { stageGeometry } from './stage-geometry.ts';
 
@@ -18,12 +18,7 @@ export const StageMesh = ({ stage }: { stage: Stage }) => {
     event.stopPropagation();
     const { tape, set } = useSession.getState();
     if (tape) {
-      const [east, north, up] = documentFromWorld(event.point.toArray()).map((v) => Math.round(v * 1000) / 1000) as [
-        number,
-        number,
-        number,
-      ];
-      const place: [number, number, number] = [east, north, up];
+      const place = documentPlace(event.point.toArray(), 1e-3);
       set({ tape: tape.from && !tape.to ? { ...tape, to: place } : { from: place, to: null } });
       return;
     }

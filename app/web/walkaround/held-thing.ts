@@ -1,7 +1,8 @@
 import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
-import { degreesFromRadians, radiansFromDegrees } from '../../../core/units/angle.ts';
-import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
+import { degreesFromRadians, halfTurnDegrees, radiansFromDegrees } from '../../../core/units/angle.ts';
+import { worldFromDocument } from '../../../core/world/axes.ts';
+import { documentPlace } from '../state/edits/document-place.ts';
 import { moveSubject, turnSubject } from '../state/edits/move-subjects.ts';
 import { movePass } from '../state/edits/pass-edits.ts';
 import { cameraOf, moveCamera } from '../state/edits/place-edits.ts';
@@ -19,19 +20,11 @@ export interface HeldThing {
   readonly turn: (radians: number) => (setup: Setup) => Setup;
 }
 
-/** To the millimetre, and no minus nought. */
-const documentPlace = (place: Vec3): [number, number, number] => {
-  const [east, north, up] = documentFromWorld(place).map((v) => Math.round(v * 1000) / 1000 + 0) as [
-    number,
-    number,
-    number,
-  ];
-  return [east, north, up];
-};
+/** How fine what is moved by hand is kept, metres. */
+const fineMetres = 1e-3;
 
-/** From -180 to 180, to a tenth. */
-const withinTurn = (degrees: number): number =>
-  Math.round((((((degrees + 180) % 360) + 360) % 360) - 180) * 10) / 10 + 0;
+/** To a tenth of a degree. */
+const fineTurn = (degrees: number): number => Math.round(halfTurnDegrees(degrees) * 10) / 10 + 0;
 
 const still = (setup: Setup): Setup => setup;
 
@@ -44,7 +37,7 @@ export const heldThing = (setup: Setup, schemeId: string, selection: Selection):
       name: 'Camera',
       position: worldFromDocument(position),
       turnRadians: null,
-      move: (to) => (s) => moveCamera(s, schemeId, documentPlace(to)),
+      move: (to) => (s) => moveCamera(s, schemeId, documentPlace(to, fineMetres)),
       turn: () => still,
     };
   }
@@ -59,7 +52,7 @@ export const heldThing = (setup: Setup, schemeId: string, selection: Selection):
       name: pass.name,
       position: worldFromDocument(place.position),
       turnRadians: null,
-      move: (to) => (s) => movePass(s, { schemeId, frameId, passId }, documentPlace(to)),
+      move: (to) => (s) => movePass(s, { schemeId, frameId, passId }, documentPlace(to, fineMetres)),
       turn: () => still,
     };
   }
@@ -71,7 +64,7 @@ export const heldThing = (setup: Setup, schemeId: string, selection: Selection):
     name: subject.name,
     position: worldFromDocument(subject.position),
     turnRadians: -radiansFromDegrees(subject.turnDegrees),
-    move: (to) => (s) => moveSubject(s, subject.id, documentPlace(to)),
-    turn: (radians) => (s) => turnSubject(s, subject.id, withinTurn(-degreesFromRadians(radians))),
+    move: (to) => (s) => moveSubject(s, subject.id, documentPlace(to, fineMetres)),
+    turn: (radians) => (s) => turnSubject(s, subject.id, fineTurn(-degreesFromRadians(radians))),
   };
 };

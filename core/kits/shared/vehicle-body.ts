@@ -84,7 +84,7 @@ const linesOf = (side: VehicleSide, size: VehicleSize) => {
   // once round, clockwise with the nose on the left
   const outline = [...front, ...roof, ...(tail ?? []), ...bottom];
   const shells = tail ? [roof, [...tail, ...bottom, ...front]] : [[...roof, ...bottom, ...front]];
-  return { outline, shells, windows: side.windows.map((window) => window.map(at)), at };
+  return { outline, shells, windows: side.windows.map((pane) => pane.map(at)), at };
 };
 
 /** An outline [north, up] drawn across from one place to another. */
@@ -175,7 +175,7 @@ export const vehicleParts = (side: VehicleSide, size: VehicleSize): PartDraft[] 
   const radius = wheelRadius(size);
   // the walls across end inside those at the sides, so that no light gets out where they meet
   const between = half - skinMetres / 2;
-  const glassless = windows.map((window) => [...window]);
+  const glassless = windows.map((pane) => [...pane]);
   return [
     { ...across('West side', outline, [-half, -half + skinMetres]), holes: glassless },
     { ...across('East side', outline, [half - skinMetres, half]), holes: glassless },

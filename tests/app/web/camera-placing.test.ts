@@ -79,11 +79,22 @@ describe('setPortrait', () => {
 
 describe('lowCamera', () => {
   it('stands 0.3 m over the ground with the horizon level on the lower third (1e-3)', () => {
-    const low = lowCamera(setup, 'scheme', 0);
+    const low = lowCamera(setup, 'scheme');
     expect(low.camera.position).toEqual([1, -2, 0.3]);
     const [left, right] = horizonLine(viewOf(low)) as readonly [number, number];
     expect(Math.abs(left - 2 / 3)).toBeLessThan(1e-3);
     expect(Math.abs(right - left)).toBeLessThan(1e-9);
     expect(parseSetup(formatSetup(low))).toEqual(low);
+  });
+
+  it('stands over the rock that the camera stands on, not over the ground under it', () => {
+    const parts = [{ kind: 'box', widthMetres: 2, depthMetres: 2, heightMetres: 1 }];
+    const rock = { id: 'rock', name: 'Rock', position: [1, -2, 0], parts };
+    const onRock = onePassSetup({
+      camera: { position: [1, -2, 2.5], aim: [1, 8, 0.9] },
+      pass: { waypoints: [{ time: 0, position: [3, 3, 1], aim: [0, 6, 0] }] },
+      subjects: [rock],
+    });
+    expect(lowCamera(onRock, 'scheme').camera.position).toEqual([1, -2, 1.3]);
   });
 });

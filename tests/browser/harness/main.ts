@@ -10,6 +10,7 @@ import { buildWorld } from '../../../core/world/world.ts';
 import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
+import { benchMovedSubject, type DragTimes } from './bench-moved-subject.ts';
 import { benchSweep } from './bench-sweep.ts';
 
 /** What tests call on this page: the app's renderer without the app. */
@@ -31,6 +32,8 @@ export interface Harness {
   map(midGreyRatios: number[], others: number[] | null): number[];
   /** Times of a moved lamp over 31,000 triangles. */
   movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
+  /** Times of the frames of a dragged subject. */
+  movedSubject(triangles: number, size: { width: number; height: number }, frames: number): DragTimes;
   /** Times of a sweep of one pass, small tiles against a sample at full size. */
   sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
   /** Times of one sample of the same view over ever more triangles. */
@@ -118,6 +121,7 @@ const onScreen = (
 
 const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
+  movedSubject: (triangles, size, frames) => benchMovedSubject(gl, triangles, size, frames),
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
   growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
@@ -150,6 +154,7 @@ const report = (result: object): void => {
   void fetch('/result', { method: 'POST', body: JSON.stringify({ bench, ...result }) }).catch(() => undefined);
 };
 if (bench === 'moved-lamp') report(benchMovedLamp(gl, 1280, 720));
+if (bench === 'moved-subject') report(benchMovedSubject(gl, 30_000, { width: 1280, height: 720 }, 120));
 if (bench === 'growth')
   for (const growth of ['finer', 'closer'] as const)
     report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });

@@ -1,9 +1,12 @@
 import { cameraView } from '../../../../core/camera/camera-view.ts';
 import { forwardThatShows, turned } from '../../../../core/camera/turn-camera.ts';
+import { closestHit } from '../../../../core/geometry/cast-ray.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../../../../core/geometry/vec.ts';
 import type { Camera, Setup } from '../../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../../core/units/angle.ts';
-import { documentFromWorld, worldFromDocument } from '../../../../core/world/axes.ts';
+import { worldFromDocument } from '../../../../core/world/axes.ts';
+import { stageOf } from '../../../../core/world/stage.ts';
+import { documentPlace } from './document-place.ts';
 import { changeCamera } from './place-edits.ts';
 import { areApart, withinWorld } from './within.ts';
 
@@ -17,19 +20,15 @@ const viewOf = ({ position, aim, rollDegrees, sensor, focalLengthMm }: Camera) =
     focalLengthMm,
   });
 
-/** A place for the document, in tenths of a millimetre: enough for the eye, short in the file, and no minus nought. */
-const documentPlace = (place: Vec3): Camera['position'] => {
-  const [east, north, up] = documentFromWorld(place).map((v) => Math.round(v * 1e4) / 1e4 + 0) as [
-    number,
-    number,
-    number,
-  ];
-  return [east, north, up];
-};
+/** How fine the camera's places are kept, metres. */
+const fineMetres = 1e-4;
+
+/** How far a press walks, turns and lifts the camera. */
+export const cameraSteps = { walkMetres: 0.5, turnDegrees: 1, liftMetres: 0.1 } as const;
 
 /** The camera at a place, looking at another; the same camera where the document does not take them. */
 const placed = (camera: Camera, from: Vec3, to: Vec3): Camera => {
-  const [position, aim] = [documentPlace(from), documentPlace(to)];
+  const [position, aim] = [documentPlace(from, fineMetres), documentPlace(to, fineMetres)];
   const fits =
     !areApart(position, withinWorld(position)) && !areApart(aim, withinWorld(aim)) && areApart(position, aim);
   return fits ? { ...camera, position, aim } : camera;
@@ -86,14 +85,18 @@ export const setPortrait = (setup: Setup, schemeId: string, wantsPortrait: boole
 /** Height of a low camera: the legs of a tripod spread flat. Common practice, no published source. */
 const lowMetres = 0.3;
 
-/**
- * Lowers the camera over the ground on which something stands and brings the horizon to the lower third, so that it stands
- * against the sky.
- */
-export const lowCamera = (setup: Setup, schemeId: string, groundMetres: number): Setup =>
+/** Height of what lies under the camera: the ground, or whatever stands there. */
+const groundUnder = (setup: Setup, position: Vec3): number => {
+  const hit = closestHit(stageOf(setup).tree, position, [0, -1, 0]);
+  return hit ? position[1] - hit.t : 0;
+};
+
+/** Lowers the camera to just over what it stands on and brings the horizon to the lower third: for silhouettes. */
+export const lowCamera = (setup: Setup, schemeId: string): Setup =>
   changeCamera(setup, schemeId, (camera) => {
     const [east, north] = camera.position;
-    const position = worldFromDocument([east, north, groundMetres + lowMetres]);
+    const ground = groundUnder(setup, worldFromDocument(camera.position));
+    const position = worldFromDocument([east, north, ground + lowMetres]);
     const aim = worldFromDocument(camera.aim);
     const level = normalize(sub([aim[0], position[1], aim[2]], position));
     const low = placed({ ...camera, rollDegrees: 0 }, position, add(position, scale(level, distance(position, aim))));
