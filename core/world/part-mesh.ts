@@ -1,6 +1,6 @@
 import { composeRigid, type Mesh, type Rigid, rigidFromTurns } from '../geometry/mesh.ts';
 import type { Vec3 } from '../geometry/vec.ts';
-import { type ScanMesh, scanMesh } from '../scan/scan-mesh.ts';
+import { scanMesh } from '../scan/scan-mesh.ts';
 import type { Part, PartOf, Position, Scan, Subject } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { worldFromDocument } from './axes.ts';
@@ -21,30 +21,32 @@ export const placeMesh = (mesh: Mesh, { x, y, z, origin }: Rigid): Mesh => {
   return { positions: turned(mesh.positions, origin), normals: turned(mesh.normals, [0, 0, 0]) };
 };
 
-/** Meshes of parts, kept as long as the part itself: moving a subject makes none of them again. */
-const localMeshes = new WeakMap<Part, Mesh>();
-
 /** The scan that a part shows; `checkReferences` has seen that it is there. */
-const scanOfPart = ({ scanId }: PartOf<'scan'>, scans: readonly Scan[]): ScanMesh =>
-  scanMesh(scans.find(({ id }) => id === scanId) as Scan);
+const scanOfPart = ({ scanId }: PartOf<'scan'>, scans: readonly Scan[]): Scan =>
+  scans.find(({ id }) => id === scanId) as Scan;
 
 /** Triangles of a scan at a part's scale. */
-const scaledScan = (part: PartOf<'scan'>, scans: readonly Scan[]): Mesh => {
-  const { mesh } = scanOfPart(part, scans);
-  return part.scale === 1 ? mesh : { ...mesh, positions: mesh.positions.map((v) => v * part.scale) };
+const scaledScan = ({ scale }: PartOf<'scan'>, scan: Scan): Mesh => {
+  const { mesh } = scanMesh(scan);
+  return scale === 1 ? mesh : { ...mesh, positions: mesh.positions.map((v) => v * scale) };
 };
 
+/** Meshes of parts, kept as long as the part itself: moving a subject makes none of them again. */
+const localMeshes = new WeakMap<Part, { readonly scan: Scan | null; readonly mesh: Mesh }>();
+
 const localMeshOf = (part: Part, scans: readonly Scan[]): Mesh => {
+  // the same part shows another mesh once another scan has its id, as after the only scan was replaced
+  const scan = part.kind === 'scan' ? scanOfPart(part, scans) : null;
   const known = localMeshes.get(part);
-  if (known) return known;
-  const mesh = part.kind === 'scan' ? scaledScan(part, scans) : localMesh(part);
-  localMeshes.set(part, mesh);
+  if (known?.scan === scan) return known.mesh;
+  const mesh = part.kind === 'scan' ? scaledScan(part, scan as Scan) : localMesh(part);
+  localMeshes.set(part, { scan, mesh });
   return mesh;
 };
 
 /** What the triangles of a part are tinted with, three numbers a triangle; null where nothing is. */
 export const tintsOfPart = (part: Part, scans: readonly Scan[]): Float32Array | null =>
-  part.kind === 'scan' ? scanOfPart(part, scans).tints : null;
+  part.kind === 'scan' ? scanMesh(scanOfPart(part, scans)).tints : null;
 
 interface Turned {
   readonly position: Position;

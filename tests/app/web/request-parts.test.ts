@@ -2,8 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { keepSame } from '../../../app/web/workers/keep-same.ts';
 import type { ReportRequest } from '../../../app/web/workers/report-messages.ts';
 import { setupKeeper, withoutKnownFiles } from '../../../app/web/workers/request-parts.ts';
+import { encodeScan } from '../../../core/scan/scan-code.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { stageOf } from '../../../core/world/stage.ts';
 import { everyKindSetup } from '../../browser/every-kind.ts';
 
 const setup = parseSetup(JSON.stringify(everyKindSetup()));
@@ -53,6 +55,32 @@ describe('requests to the worker', () => {
     });
     expect(two.subjects.at(-1)).not.toBe(one.subjects[0]);
     expect(two.subjects.at(-1)?.parts).toBe(one.subjects[0]?.parts);
+  });
+
+  it('a scan that another one of its id has replaced is drawn as the new one, though its subject is the same object', () => {
+    // tents of two triangles, 1 m and 3 m high
+    const [low, high] = [1, 3].map((height) =>
+      encodeScan({
+        positions: Float64Array.from([-1, 0, 1, 1, 0, 1, 0, height, 0, -1, 0, -1, 1, 0, -1]),
+        indices: Uint32Array.from([0, 1, 2, 4, 3, 2]),
+        colours: null,
+      }),
+    );
+    const setupOf = (packed: typeof low): Setup =>
+      parseSetup(
+        JSON.stringify({
+          ...setup,
+          subjects: [{ id: 'rock', name: 'Rock', parts: [{ kind: 'scan', scanId: 'scan' }] }],
+          patch: null,
+          scans: [{ ...packed, id: 'scan', name: 'Rock', fileName: 'rock.glb' }],
+        }),
+      );
+    const keep = setupKeeper();
+    const [before, after] = [setupOf(low), setupOf(high)];
+    expect(stageOf(keep(posted(before, null))).subjects[0]?.topMetres).toBeCloseTo(1, 4);
+    const kept = keep({ ...posted(after, before), stageKey: 2 });
+    expect(kept).toEqual(after);
+    expect(stageOf(kept).subjects[0]?.topMetres).toBeCloseTo(3, 4);
   });
 });
 
