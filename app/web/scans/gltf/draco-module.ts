@@ -11,6 +11,8 @@ export interface DracoMeshHandle extends Made {
 
 export interface DracoAttribute extends Made {
   num_components(): number;
+  /** Whether whole numbers come out as shares of their type's largest when they are asked for as floats. */
+  normalized(): boolean;
 }
 
 export interface DracoDecoder extends Made {

@@ -32,7 +32,7 @@ const attributeRows = <T extends Float32Array | Uint32Array>(
   mesh: DracoMeshHandle,
   id: number,
   [type, Make]: readonly [number, new (buffer: ArrayBuffer) => T],
-): Rows<T> => {
+): Rows<T> & { readonly areShares: boolean } => {
   const attribute = decoder.GetAttributeByUniqueId(mesh, id);
   if (!attribute?.ptr) throw broken();
   const [width, count] = [attribute.num_components(), mesh.num_points()];
@@ -41,7 +41,7 @@ const attributeRows = <T extends Float32Array | Uint32Array>(
   const buffer = copyOut(module, bytes, (pointer) =>
     decoder.GetAttributeDataArrayForAllPoints(mesh, attribute, type, bytes, pointer),
   );
-  return { values: new Make(buffer), width, count };
+  return { values: new Make(buffer), width, count, areShares: attribute.normalized() };
 };
 
 /**
@@ -67,7 +67,10 @@ export const readDraco = <T>(module: DracoModule, bytes: Uint8Array, use: (mesh:
       indices,
       numbers: (id, full) => {
         const rows = attributeRows(module, decoder, mesh, id, [module.DT_FLOAT32, Float32Array]);
-        if (full !== 1) for (let i = 0; i < rows.values.length; i++) rows.values[i] = (rows.values[i] as number) / full;
+        const { values } = rows;
+        // the decoder has divided them itself where the packed mesh calls them normalized
+        if (full !== 1 && !rows.areShares)
+          for (let i = 0; i < values.length; i++) values[i] = (values[i] as number) / full;
         return rows;
       },
       wholes: (id) => attributeRows(module, decoder, mesh, id, [module.DT_UINT32, Uint32Array]),

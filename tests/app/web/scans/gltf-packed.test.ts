@@ -36,6 +36,19 @@ describe('GLB files that glTF Transform packed', () => {
     },
   );
 
+  it.each([false, true])(
+    'by Draco with light at the corners in bytes: 51 of 255 is one fifth, whether or not the packed mesh calls bytes normalized too (%s)',
+    async (flagsBytes) => {
+      const { document, primitive, ground } = groundDocument(4, 24);
+      const bytes = new Uint8Array(ground.positions.length).fill(51);
+      primitive.setAttribute('COLOR_0', accessor(document, 'VEC3', bytes).setNormalized(true));
+      document.createExtension(KHRDracoMeshCompression).setRequired(true);
+      const { colours } = await read(await (await transformIO({ flagsBytes })).writeBinary(document));
+      // IEC 61966-2-1 of light 0.2: 255 * (1.055 * 0.2 ** (1 / 2.4) - 0.055) = 123.55
+      expect([...new Set(colours)]).toEqual([124]);
+    },
+  );
+
   it.each(['QUANTIZE', 'FILTER'] as const)(
     'by meshopt’s %s are as glTF Transform and three unpack them',
     async (method) => {

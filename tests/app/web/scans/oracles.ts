@@ -8,12 +8,34 @@ import { type Measures, measureTriangles } from './measure.ts';
 
 type Corner = readonly [number, number, number];
 
+/** What of Draco's encoder is changed here. */
+interface Encoder {
+  readonly MeshBuilder: { readonly prototype: Builder };
+}
+interface Builder {
+  AddUInt8Attribute(mesh: object, type: number, count: number, width: number, values: Uint8Array): number;
+  SetNormalizedFlagForAttribute(mesh: object, id: number, isNormalized: boolean): boolean;
+}
+
+/** Draco's encoder that calls bytes normalized in the packed mesh too, as files of other exporters do. */
+const flaggingEncoder = async (): Promise<unknown> => {
+  const encoder = (await draco3d.createEncoderModule()) as Encoder;
+  const { prototype } = encoder.MeshBuilder;
+  const add = prototype.AddUInt8Attribute;
+  prototype.AddUInt8Attribute = function (this: Builder, mesh, ...rest) {
+    const id = add.call(this, mesh, ...rest);
+    if (!this.SetNormalizedFlagForAttribute(mesh, id, true)) throw new Error('not flagged');
+    return id;
+  };
+  return encoder;
+};
+
 /** glTF Transform with all that it reads and writes. */
-export const transformIO = async (): Promise<NodeIO> => {
+export const transformIO = async ({ flagsBytes = false } = {}): Promise<NodeIO> => {
   await Promise.all([MeshoptDecoder.ready, MeshoptEncoder.ready]);
   return new NodeIO().registerExtensions(ALL_EXTENSIONS).registerDependencies({
     'draco3d.decoder': await draco3d.createDecoderModule(),
-    'draco3d.encoder': await draco3d.createEncoderModule(),
+    'draco3d.encoder': flagsBytes ? await flaggingEncoder() : await draco3d.createEncoderModule(),
     'meshopt.decoder': MeshoptDecoder,
     'meshopt.encoder': MeshoptEncoder,
   });
