@@ -2,7 +2,7 @@ import { counted } from '../limits.ts';
 import { ScanError } from '../scan-error.ts';
 import type { ScanTools } from '../scan-tools.ts';
 import type { RawMesh } from '../scanned-mesh.ts';
-import { checkPictures, colourPrimitives, hasColours } from './colour-primitives.ts';
+import { checkPictures, colourPrimitives } from './colour-primitives.ts';
 import { GltfBytes } from './gltf-bytes.ts';
 import { openGltf } from './gltf-file.ts';
 import type { JsonField } from './json-field.ts';
@@ -98,7 +98,7 @@ export const readGltf = async (bytes: Uint8Array, tools: ScanTools, leftOut: str
     trianglePrimitives(json, mesh).map((field) => ({ mesh, primitive: reader.read(field) })),
   );
   const list = primitives.map(({ primitive }) => primitive);
-  const colours = hasColours(json, list) ? await colourPrimitives(json, list, gltfBytes, tools, leftOut) : null;
+  const colours = await colourPrimitives(json, list, gltfBytes, tools, leftOut);
   const byMesh = new Map<number, { primitive: Primitive; colours: Uint8Array | null }[]>();
   primitives.forEach(({ mesh, primitive }, i) => {
     byMesh.set(mesh, [...(byMesh.get(mesh) ?? []), { primitive, colours: colours?.[i] ?? null }]);

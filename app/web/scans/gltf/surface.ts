@@ -18,10 +18,12 @@ export interface Surface {
   /** Linear light that all colours are multiplied with. */
   readonly factor: readonly number[];
   readonly picture: SurfacePicture | null;
+  /** Whether the file puts a picture on it, one that is read or not. */
+  readonly namesPicture: boolean;
   readonly isSeeThrough: boolean;
 }
 
-export const plainSurface: Surface = { factor: [1, 1, 1, 1], picture: null, isSeeThrough: false };
+export const plainSurface: Surface = { factor: [1, 1, 1, 1], picture: null, namesPicture: false, isSeeThrough: false };
 
 const wraps: Readonly<Record<number, Wrap>> = { 10497: 'repeat', 33071: 'clamp', 33648: 'mirror' };
 
@@ -77,6 +79,7 @@ export const surfaceOf = (json: JsonField, material: number): Surface => {
   return {
     factor: factor.numbers(4, [1, 1, 1, 1]),
     picture: pictureOf(json, picture),
+    namesPicture: picture.isThere,
     isSeeThrough: ['MASK', 'BLEND'].includes(field.get('alphaMode').text()),
   };
 };

@@ -133,17 +133,31 @@ describe('colours of GLB files', () => {
     expect((await read(groundDocument(3, 42).document)).colours).toBeNull();
   });
 
-  it('go on without a picture that is broken or too large, and say so', async () => {
+  it('are none where the only picture is broken or too large, which is said', async () => {
     const broken = png(8, 8, () => red);
     broken.fill(0, 45, 60);
     const scan = await read(squareDocument(textured(broken)));
     expect(scan.leftOut).toEqual(['A picture could not be read; its colours left out']);
-    expect([...(scan.colours ?? [])]).toEqual([255, 255, 255, 255, 255, 255]);
+    expect(scan.colours).toBeNull();
     const huge = png(8, 8, () => red);
     new DataView(huge.buffer).setUint32(16, 40_000);
     new DataView(huge.buffer).setUint32(20, 40_000);
     expect((await read(squareDocument(textured(huge)))).leftOut).toEqual([
       'A picture of 40000 × 40000 is too large; its colours left out',
     ]);
+  });
+
+  it('take a picture that is broken for a grey of one fifth, times the factor, where other surfaces have colours', async () => {
+    const broken = png(8, 8, () => red);
+    broken.fill(0, 45, 60);
+    const document = squareDocument(textured(broken, (material) => material.setBaseColorFactor([1, 0.5, 0.5, 1])));
+    const mesh = document.getRoot().listMeshes()[0];
+    const first = mesh?.listPrimitives()[0];
+    for (const material of [textured(broken)(document), textured(png(2, 2, () => [9, 80, 200]))(document)])
+      if (first) mesh?.addPrimitive(first.clone().setMaterial(material));
+    const { colours } = await read(document);
+    const grey = byte(0.2);
+    const expected = [[grey, byte(0.1), byte(0.1)], [grey, grey, grey], [9, 80, 200]]; // biome-ignore format: one a primitive
+    expect([...(colours ?? [])]).toEqual(expected.flatMap((colour) => [...colour, ...colour]));
   });
 });
