@@ -1,7 +1,7 @@
 import type { Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { SweepRun } from '../state/sweeps.ts';
 
-/** What of a setup its pictures and numbers hang on, schemes apart. */
+/** What of a setup its pictures and numbers hang on, schemes and scans apart. */
 const causes = [
   'bounces',
   'nightLevelStops',
@@ -15,6 +15,10 @@ const causes = [
 ] as const satisfies readonly (keyof Setup)[];
 
 const isSame = (a: unknown, b: unknown) => a === b || JSON.stringify(a) === JSON.stringify(b);
+
+/** Scans are large and never changed in place: the same ones are the same objects. */
+const areSameScans = (a: Setup['scans'], b: Setup['scans']) =>
+  a.length === b.length && a.every((scan, i) => scan === b[i]);
 
 const schemeIn = ({ schemes }: Setup, { schemeId }: SweepRun['place']) => schemes.find(({ id }) => id === schemeId);
 
@@ -41,6 +45,7 @@ const besides = ({ camera, frames, blend }: Scheme, { frameId, passId }: SweepRu
 export const hasChanged = ({ setup: before, place, cells }: SweepRun, now: Setup): boolean => {
   if (now === before) return false;
   if (causes.some((cause) => !isSame(now[cause], before[cause]))) return true;
+  if (!areSameScans(now.scans, before.scans)) return true;
   const [schemeNow, schemeBefore] = [schemeIn(now, place), schemeIn(before, place)];
   if (!schemeNow || !schemeBefore || !isSame(besides(schemeNow, place), besides(schemeBefore, place))) return true;
   const pass = sweptPass(now, place);

@@ -15,6 +15,7 @@ import { tileToward } from '../../../app/web/sweep/tile-toward.ts';
 import { parseHeight } from '../../../app/web/ui/parse-height.ts';
 import { parseQuantity } from '../../../app/web/ui/parse-quantity.ts';
 import type { CellReading } from '../../../app/web/workers/sweep-messages.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { plainCell, type SweepCell } from '../../../core/sweep/cell.ts';
 import { passAt } from '../../../core/sweep/pass-at.ts';
 import { readCell } from '../../../core/sweep/read-cell.ts';
@@ -174,6 +175,16 @@ describe('where the lamp is on the sheet', () => {
 describe('whether a sheet still holds', () => {
   const run = runOf(plan);
   const cell = run.cells[1] as SweepCell;
+  const scan: Setup['scans'][number] = {
+    id: 'rock',
+    name: 'Rock',
+    fileName: 'rock.ply',
+    triangleCount: 1,
+    vertexCount: 3,
+    sizeMetres: [1, 1, 1],
+    hasColour: false,
+    data: 'AAAA',
+  };
   it.each([
     ['the lamp is moved to one of its cells', applyCell(setup, place, cell, plan.kind), false],
     ['a scheme is made of one', schemeOfCell(setup, place, cell, plan.kind).setup, false],
@@ -181,6 +192,8 @@ describe('whether a sheet still holds', () => {
     ['the pass is dimmed', setPassLevel(setup, place, 50), true],
     ['the frame’s ISO changes', setFrameNumber(setup, place, 'iso', 800), true],
     ['a subject goes', { ...setup, subjects: setup.subjects.slice(1) }, true],
+    ['a scan is read anew', { ...setup, scans: [scan] }, true],
+    ['the list of scans is another one with the same in it', { ...setup, scans: [...setup.scans] }, false],
     ['its scheme goes', { ...setup, schemes: setup.schemes.filter(({ id }) => id !== place.schemeId) }, true],
   ])('%s', (_, now, changed) => {
     expect(now).not.toBe(setup);
