@@ -29,7 +29,7 @@ export const Subjects = () => {
       {subjects.length === 0 && (
         <p className="quiet">Nothing stands here yet. Press Add, choose what you measured, and type its size.</p>
       )}
-      {subjects.length > 0 && shown.length === 0 && <p className="quiet">No subject is called that.</p>}
+      {subjects.length > 0 && shown.length === 0 && <p className="quiet">No subject matches.</p>}
       <ul>
         {shown.map((subject) => (
           <SubjectSlip key={subject.id} subject={subject} schemeId={scheme.id} isOpen={subject.id === selectedId} />
