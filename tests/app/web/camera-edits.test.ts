@@ -1,8 +1,17 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { setCameraHeight, walkCamera } from '../../../app/web/state/edits/camera-placing.ts';
 import { focusAt, setTint } from '../../../app/web/state/edits/frame-edits.ts';
-import { cameraOf, changeCamera, setDrawn, setSensor } from '../../../app/web/state/edits/place-edits.ts';
+import {
+  aimCamera,
+  cameraOf,
+  changeCamera,
+  giveOwnCamera,
+  moveCamera,
+  setDrawn,
+  setSensor,
+} from '../../../app/web/state/edits/place-edits.ts';
 import { setBounces, setNightLevel } from '../../../app/web/state/edits/setup-edits.ts';
 import { unsharpWords } from '../../../app/web/ui/depth-words.ts';
 import { parseStops } from '../../../app/web/ui/parse-stops.ts';
@@ -44,6 +53,25 @@ describe('edits of camera and sensor', () => {
       expect(parseSetup(formatSetup(next)).camera.sensor).toEqual(numbers);
     },
   );
+});
+
+describe('edits of the camera that change nothing', () => {
+  const own = giveOwnCamera(stones, 'side');
+  const { position, aim, sensor, drawn } = stones.camera;
+  it.each<[string, (setup: Setup) => Setup]>([
+    ['the camera itself', (s) => changeCamera(s, 'side', (camera) => camera)],
+    ['a copy with the same numbers', (s) => changeCamera(s, 'side', (camera) => structuredClone(camera))],
+    ['moved to its own aim', (s) => moveCamera(s, 'side', aim)],
+    ['moved to where it stands', (s) => moveCamera(s, 'side', [...position])],
+    ['aimed at its own place', (s) => aimCamera(s, 'side', position)],
+    ['the sensor that it has', (s) => setSensor(s, 'side', sensor)],
+    ['what is drawn already', (s) => setDrawn(s, 'side', drawn)],
+    ['the height that it has', (s) => setCameraHeight(s, 'side', position[2])],
+    ['walked out of the world', (s) => walkCamera(s, 'side', 99_999, 0)],
+  ])('%s: the same setup, so that what could be redone is kept', (_, edit) => {
+    expect(edit(stones)).toBe(stones);
+    expect(edit(own)).toBe(own);
+  });
 });
 
 describe('focusing a frame', () => {

@@ -6,11 +6,13 @@ import { areApart, changeScheme, withinWorld } from './within.ts';
 export const cameraOf = (setup: Setup, schemeId: string): Camera =>
   setup.schemes.find(({ id }) => id === schemeId)?.camera ?? setup.camera;
 
-/** Changes that camera. */
+/** Changes that camera. The same setup where all its numbers stay: an entry of history without a change would cut off what can be redone. */
 export const changeCamera = (setup: Setup, schemeId: string, change: (camera: Camera) => Camera): Setup => {
+  const before = cameraOf(setup, schemeId);
+  const camera = change(before);
+  if (camera === before || JSON.stringify(camera) === JSON.stringify(before)) return setup;
   const own = setup.schemes.find(({ id }) => id === schemeId)?.camera;
-  if (own) return changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera: change(own) }));
-  return { ...setup, camera: change(setup.camera) };
+  return own ? changeScheme(setup, schemeId, (scheme) => ({ ...scheme, camera })) : { ...setup, camera };
 };
 
 /** Whether two schemes stand at the same distance from all: focus means the same in both only then. */
