@@ -84,13 +84,34 @@ const checkScans = ({ subjects, scans }: Setup): void =>
     });
   });
 
+/** Longest side that a scan may have at its part's scale. */
+const maxScanMetres = 5000;
+
+/** No scan is made too large by its part. */
+const checkScanSizes = ({ subjects, scans }: Setup): void => {
+  // most setups have none, and this is asked at every edit
+  if (scans.length === 0) return;
+  subjects.forEach(({ parts }, s) => {
+    parts.forEach((part, p) => {
+      if (part.kind !== 'scan') return;
+      const metres = Math.max(...(scans.find(({ id }) => id === part.scanId)?.sizeMetres ?? [])) * part.scale;
+      if (metres > maxScanMetres)
+        fail(
+          ['subjects', s, 'parts', p, 'scale'],
+          `would make the scan ${Math.ceil(metres)} m long; at most ${maxScanMetres} m are taken`,
+        );
+    });
+  });
+};
+
 /** Most parts that a setup may have in all. */
 const maxParts = 5000;
 
-/** Checks that a setup is not too large: parts in all, triangles in all. Throws `SetupError`. */
+/** Checks that a setup is not too large: parts in all, triangles in all, scans at their scale. Throws `SetupError`. */
 export const checkDetail = (setup: Setup): void => {
   const parts = setup.subjects.reduce((sum, subject) => sum + subject.parts.length, 0);
   if (parts > maxParts) fail(['subjects'], `has ${parts} parts in all; at most ${maxParts} are taken`);
+  checkScanSizes(setup);
   const { subjects, relief } = trianglesOfSetup(setup);
   if (subjects + relief <= maxTriangles) return;
   const needed = `would need ${((subjects + relief) / 1e6).toFixed(1)} million triangles; at most ${maxTriangles / 1e6} million are drawn`;

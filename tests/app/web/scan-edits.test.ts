@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
+import { changePart } from '../../../app/web/state/edits/part-edits.ts';
 import { removeSubject } from '../../../app/web/state/edits/remove-subject.ts';
 import { addScanSubject, scaleScan } from '../../../app/web/state/edits/scan-edits.ts';
 import { readSetup } from '../../../core/scan/read-setup.ts';
 import { encodeScan } from '../../../core/scan/scan-code.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
-import type { Setup } from '../../../core/setup/schema/setup.ts';
+import type { PartOf, Setup } from '../../../core/setup/schema/setup.ts';
 import { stageOf } from '../../../core/world/stage.ts';
 import { onePassSetup } from '../../core/support/scenes.ts';
 
@@ -60,5 +61,19 @@ describe('scaleScan', () => {
   it('refuses what the document does not take', () => {
     const { setup, subjectId } = withScan(empty);
     expect(() => scaleScan(setup, subjectId, 0.001, 4000)).toThrow(EditRefused);
+  });
+
+  it('takes a scan as long as the document does, 5 km, and refuses a longer one, by tape and by field', () => {
+    const wide = { ...pyramid, sizeMetres: [20, 20, 10] as const };
+    const { setup, subjectId } = addScanSubject(empty, 'scheme', 'hill.glb', wide, 0.3);
+    const longest = scaleScan(setup, subjectId, 20, 5000);
+    expect(readSetup(formatSetup(longest))).toEqual(longest);
+    expect(() => scaleScan(longest, subjectId, 5000, 5001)).toThrow(EditRefused);
+    expect(() => scaleScan(longest, subjectId, 5000, 5001)).toThrow('5001 m long; at most 5000 m');
+    const part = longest.subjects[0]?.parts[0] as PartOf<'scan'>;
+    expect(changePart(longest, subjectId, 0, { ...part, scale: 249 }).subjects[0]?.parts[0]).toMatchObject({
+      scale: 249,
+    });
+    expect(() => changePart(longest, subjectId, 0, { ...part, scale: 251 })).toThrow(EditRefused);
   });
 });

@@ -57,4 +57,13 @@ describe('readSetup', () => {
     const error = errorOf(textWith((scan) => (scan.id = 'other')));
     expect((error as SetupError).path).toBe('subjects[0].parts[0].scanId');
   });
+
+  it('names the scale that makes a scan longer than 5 km', () => {
+    const scaled = (scale: number) =>
+      textWith((scan) => (scan.sizeMetres = [2, 50, 1])).replace('"scale":2', `"scale":${scale}`);
+    expect(errorOf(scaled(100))).toBeNull();
+    const error = errorOf(scaled(100.1)) as SetupError;
+    expect([error.kind, error.path]).toEqual(['reference', 'subjects[0].parts[0].scale']);
+    expect(error.message).toContain('5005 m long; at most 5000 m');
+  });
 });

@@ -8,6 +8,7 @@ import { EditRefused } from './edit-refused.ts';
 import { plainName } from './plain-name.ts';
 import { pruneScans } from './prune-scans.ts';
 import { changeSubject } from './subject-edits.ts';
+import { withinLimits } from './subject-limits.ts';
 import { freshId } from './within.ts';
 
 /** Most scans of a setup, as the document takes them. */
@@ -46,11 +47,11 @@ export const addScanSubject = (
 /** Least and largest scale that the document takes. */
 const [leastScale, largestScale] = [0.001, 1000];
 
-/** Makes the scans of a subject larger, so that a length of `measuredMetres` becomes `realMetres`. */
-export const scaleScan = (setup: Setup, subjectId: string, measuredMetres: number, realMetres: number): Setup =>
-  changeSubject(setup, subjectId, (scanned) => {
-    const factor = realMetres / measuredMetres;
-    if (!Number.isFinite(factor) || factor <= 0) return scanned;
+/** Makes the scans of a subject larger, so that a length of `measuredMetres` becomes `realMetres`. Throws `EditRefused`. */
+export const scaleScan = (setup: Setup, subjectId: string, measuredMetres: number, realMetres: number): Setup => {
+  const factor = realMetres / measuredMetres;
+  if (!Number.isFinite(factor) || factor <= 0) return setup;
+  const scaled = changeSubject(setup, subjectId, (scanned) => {
     const parts = scanned.parts.map((part) => {
       if (part.kind !== 'scan') return part;
       const scale = Number((part.scale * factor).toPrecision(6));
@@ -62,3 +63,5 @@ export const scaleScan = (setup: Setup, subjectId: string, measuredMetres: numbe
     });
     return { ...scanned, parts };
   });
+  return withinLimits(scaled);
+};
