@@ -8,6 +8,7 @@ import {
   turnCamera,
   walkCamera,
 } from '../../../app/web/state/edits/camera-placing.ts';
+import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import { projectPoint } from '../../../core/camera/camera-view.ts';
 import { sensorName } from '../../../core/camera/sensors.ts';
 import { horizonLine } from '../../../core/camera/turn-camera.ts';
@@ -96,5 +97,20 @@ describe('lowCamera', () => {
       subjects: [rock],
     });
     expect(lowCamera(onRock, 'scheme').camera.position).toEqual([1, -2, 1.3]);
+  });
+
+  it.each<[string, Camera['position']]>([
+    ['down', [1, -2, 0]],
+    ['up', [1, -2, 90]],
+  ])('straight %s there is no way to look level: it is refused in a sentence', (word, aim) => {
+    const plumb = { ...setup, camera: { ...setup.camera, aim } };
+    expect(() => lowCamera(plumb, 'scheme')).toThrow(EditRefused);
+    expect(() => lowCamera(plumb, 'scheme')).toThrow(`straight ${word}`);
+  });
+
+  it('is refused where its aim would come to lie past the edge of the world', () => {
+    // level, as far as before: 80 m up over 60 m, so 100 m, of which only 60 are left
+    const edge = { ...setup, camera: { ...setup.camera, position: [4940, 0, 80], aim: [5000, 0, 0] } } as Setup;
+    expect(() => lowCamera(edge, 'scheme')).toThrow(EditRefused);
   });
 });

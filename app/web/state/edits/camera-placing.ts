@@ -1,12 +1,13 @@
 import { cameraView } from '../../../../core/camera/camera-view.ts';
 import { forwardThatShows, turned } from '../../../../core/camera/turn-camera.ts';
 import { closestHit } from '../../../../core/geometry/cast-ray.ts';
-import { add, distance, normalize, scale, sub, type Vec3 } from '../../../../core/geometry/vec.ts';
+import { add, distance, length, normalize, scale, sub, type Vec3 } from '../../../../core/geometry/vec.ts';
 import type { Camera, Setup } from '../../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../../core/units/angle.ts';
 import { worldFromDocument } from '../../../../core/world/axes.ts';
 import { stageOf } from '../../../../core/world/stage.ts';
 import { documentPlace } from './document-place.ts';
+import { EditRefused } from './edit-refused.ts';
 import { changeCamera } from './place-edits.ts';
 import { areApart, withinWorld } from './within.ts';
 
@@ -85,20 +86,37 @@ export const setPortrait = (setup: Setup, schemeId: string, wantsPortrait: boole
 /** Height of a low camera: the legs of a tripod spread flat. Common practice, no published source. */
 const lowMetres = 0.3;
 
+/** Nearer to plumb than this, the way ahead is no more than a rounding. */
+const leastAheadMetres = 1e-3;
+
 /** Height of what lies under the camera: the ground, or whatever stands there. */
 const groundUnder = (setup: Setup, position: Vec3): number => {
   const hit = closestHit(stageOf(setup).tree, position, [0, -1, 0]);
   return hit ? position[1] - hit.t : 0;
 };
 
-/** Lowers the camera to just over what it stands on and brings the horizon to the lower third: for silhouettes. */
+/**
+ * Lowers the camera to just over what it stands on and brings the horizon to the lower third: for silhouettes.
+ *
+ * @throws EditRefused when it looks straight up or down, or at what would come to lie past the edge of the world
+ */
 export const lowCamera = (setup: Setup, schemeId: string): Setup =>
   changeCamera(setup, schemeId, (camera) => {
     const [east, north] = camera.position;
     const ground = groundUnder(setup, worldFromDocument(camera.position));
     const position = worldFromDocument([east, north, ground + lowMetres]);
     const aim = worldFromDocument(camera.aim);
-    const level = normalize(sub([aim[0], position[1], aim[2]], position));
-    const low = placed({ ...camera, rollDegrees: 0 }, position, add(position, scale(level, distance(position, aim))));
+    const ahead = sub([aim[0], position[1], aim[2]], position);
+    if (length(ahead) < leastAheadMetres) {
+      const way = camera.aim[2] < camera.position[2] ? 'down' : 'up';
+      throw new EditRefused(`The camera looks straight ${way}: no side is ahead of it. Turn it to the subject first.`);
+    }
+    const level = normalize(ahead);
+    const even = { ...camera, rollDegrees: 0 };
+    const low = placed(even, position, add(position, scale(level, distance(position, aim))));
+    if (low === even)
+      throw new EditRefused(
+        'What the camera looks at would come to lie past the edge of the world. Aim it nearer first.',
+      );
     return cameraThatShows(low, add(position, scale(level, 1000)), 0.5, 2 / 3) ?? low;
   });
