@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import { leanSubject, movedTogether, moveSubject, turnSubject } from '../../../app/web/state/edits/move-subjects.ts';
 import { setDown } from '../../../app/web/state/edits/set-down.ts';
 import { setSubjectLocked } from '../../../app/web/state/edits/subject-edits.ts';
@@ -50,6 +51,13 @@ describe('groups', () => {
     ]);
     expect(renameGroup(grouped, 'Group 1', 'Group 1')).toBe(grouped);
     expect(renameGroup(grouped, 'Group 1', '  ')).toBe(grouped);
+  });
+
+  it('a name that another group has is refused in a sentence that names it', () => {
+    const two = groupWith(placeWith(...grouped.subjects, blockSubject('d', [1, 1, 1])), 'c', 'd');
+    expect(groupNames(two)).toEqual(['Group 1', 'Group 2']);
+    expect(() => renameGroup(two, 'Group 1', ' Group 2 ')).toThrow(EditRefused);
+    expect(() => renameGroup(two, 'Group 1', ' Group 2 ')).toThrow('Another group is called Group 2');
   });
 });
 

@@ -1,4 +1,5 @@
 import type { Setup, Subject } from '../../../../core/setup/schema/setup.ts';
+import { EditRefused } from './edit-refused.ts';
 import { freshName, plainName } from './plain-name.ts';
 import { changeSubject, subjectNamed } from './subject-edits.ts';
 
@@ -33,10 +34,11 @@ export const ungroup = (setup: Setup, subjectId: string): Setup => {
   return out === setup ? setup : { ...out, subjects: withoutLoneGroups(out.subjects) };
 };
 
-/** Gives a group another name; one that another group has is not taken, nor an empty one. */
+/** Gives a group another name; an empty one is not taken. Throws `EditRefused` for one that another group has. */
 export const renameGroup = (setup: Setup, group: string, typed: string): Setup => {
   const name = plainName(typed);
-  if (name === '' || groupNames(setup).includes(name)) return setup;
+  if (name === '' || name === group) return setup;
+  if (groupNames(setup).includes(name)) throw new EditRefused(`Another group is called ${name}. Choose another name.`);
   const subjects = setup.subjects.map((each) => (each.group === group ? { ...each, group: name } : each));
   return { ...setup, subjects };
 };
