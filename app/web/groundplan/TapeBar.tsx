@@ -1,35 +1,30 @@
-import type { Position, Setup, Subject } from '../../../core/setup/schema/setup.ts';
+import type { Setup, Subject } from '../../../core/setup/schema/setup.ts';
 import { measuredLength } from '../../../core/units/measured-length.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
-import { scaleScan } from '../state/edits/scan-edits.ts';
 import { type Tape, useSession } from '../state/session.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { paceWords, tapeWords } from '../ui/tape-words.ts';
+import { setTrueLength } from './true-length.ts';
 
 /** The selected subject, where it is a scan whose size a measured length can set right. */
 const selectedScan = ({ subjects }: Setup, subjectId: string | null): Subject | null =>
   subjects.find(({ id, parts }) => id === subjectId && parts.every(({ kind }) => kind === 'scan')) ?? null;
 
-/** A place carried along when everything grows about a middle. */
-const grown = (place: Position, middle: Position, factor: number): Position => {
-  const at = (axis: 0 | 1 | 2) => middle[axis] + (place[axis] - middle[axis]) * factor;
-  return [at(0), at(1), at(2)];
-};
-
 /** Sets a selected scan to its real size by what the tape measures on it. */
 const RealLength = ({ tape, scan }: { tape: Tape; scan: Subject }) => {
-  const { edit } = useApp.getState();
   if (!tape.from || !tape.to) return null;
   const { from, to } = tape;
   const { metres } = measuredLength(from, to);
   if (metres < 0.01) return null;
-  const setReal = (real: number) => {
-    edit((setup) => scaleScan(setup, scan.id, metres, real));
-    const [a, b] = [from, to].map((place) => grown(place, scan.position, real / metres)) as [Position, Position];
-    useSession.getState().set({ tape: { from: a, to: b } });
-  };
   return (
-    <NumberField label={`Really, on ${scan.name}`} unit="m" value={metres} min={0.01} max={5000} onChange={setReal} />
+    <NumberField
+      label={`Really, on ${scan.name}`}
+      unit="m"
+      value={metres}
+      min={0.01}
+      max={5000}
+      onChange={(real) => setTrueLength(scan, from, to, real)}
+    />
   );
 };
 
