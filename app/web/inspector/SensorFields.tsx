@@ -3,6 +3,7 @@ import { cocOfPixelMm, cocOfSensorMm } from '../../../core/camera/circle-of-conf
 import { pixelPitchMicrometres, type SensorPreset, sensorName, sensorPresets } from '../../../core/camera/sensors.ts';
 import type { Camera } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
+import { documentKeyOf } from '../state/document-key.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 
@@ -64,7 +65,7 @@ interface SensorFieldsProps {
 /** The sensor by its trade name or its numbers, and what counts as sharp on it. */
 export const SensorFields = ({ camera: { sensor, sharpness }, onSensor, onSharpness }: SensorFieldsProps) => {
   // "other" stays while the numbers are still those of a trade name, for the camera that it was chosen for
-  const cameraKey = useApp(({ history, schemeId }) => `${history.present.id} ${schemeId}`);
+  const cameraKey = useApp((state) => `${documentKeyOf(state)} ${state.schemeId}`);
   const [typedFor, setTypedFor] = useState<string | null>(null);
   const name = typedFor === cameraKey ? other : usualName(sensor);
   const choose = (chosen: string) => {

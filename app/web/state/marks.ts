@@ -3,6 +3,7 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { MarksAnswer, MarksRequest, SchemeMarks } from '../workers/marks-messages.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { documentKeyOf } from './document-key.ts';
 import { frameIdsShown } from './frames-shown.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
@@ -41,18 +42,19 @@ export const startMarks = (): void => {
   const worker = new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
   /** What the worker is at. */
-  let pending: { readonly id: number; readonly setupId: string; readonly schemeId: string } | null = null;
+  let pending: { readonly id: number; readonly documentKey: string; readonly schemeId: string } | null = null;
   let sent: Setup | null = null;
-  let setupId = '';
+  let documentKey = '';
   const known = new Map<string, readonly unknown[]>();
   /** Schemes whose marks could not be worked out: not asked for again until something happens on the page. */
   const failed = new Set<string>();
   const ask = () => {
-    const setup = useApp.getState().history.present;
+    const state = useApp.getState();
+    const setup = state.history.present;
     const { room, marks } = useSession.getState();
     // another document may use the same ids for its schemes
-    if (setup.id !== setupId) {
-      setupId = setup.id;
+    if (documentKeyOf(state) !== documentKey) {
+      documentKey = documentKeyOf(state);
       known.clear();
       useMarksStore.setState({ byScheme: {} });
     }
@@ -66,7 +68,7 @@ export const startMarks = (): void => {
     );
     if (!stale) return;
     known.set(stale.id, causesOf(setup, stale));
-    pending = { id: ++asked, setupId, schemeId: stale.id };
+    pending = { id: ++asked, documentKey, schemeId: stale.id };
     const request: MarksRequest = {
       id: pending.id,
       stageKey: stageKeyOf(setup),
@@ -79,7 +81,7 @@ export const startMarks = (): void => {
     sent = setup;
   };
   worker.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
-    const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
+    const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
     pending = null;
     if (isOfPresent)
       useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));

@@ -4,6 +4,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { documentKeyOf } from './document-key.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
@@ -27,22 +28,24 @@ export const startReports = (): void => {
   const worker = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
   let asked = 0;
   /** What the worker is at. */
-  let pending: { readonly id: number; readonly setupId: string } | null = null;
+  let pending: { readonly id: number; readonly documentKey: string } | null = null;
   let sent: Setup | null = null;
-  let setupId = '';
+  let documentKey = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
   const ask = () => {
-    const setup = useApp.getState().history.present;
+    const state = useApp.getState();
+    const setup = state.history.present;
     // another document may use the same ids for its schemes
-    if (setup.id !== setupId) {
-      setupId = setup.id;
+    if (documentKeyOf(state) !== documentKey) {
+      documentKey = documentKeyOf(state);
+      last = null;
       useReports.setState({ byScheme: {} });
     }
     const schemeIds = schemesOnScreen();
     const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
     if (pending || isSame) return;
     last = { setup, schemeIds };
-    pending = { id: ++asked, setupId };
+    pending = { id: ++asked, documentKey };
     const request: ReportRequest = {
       id: pending.id,
       stageKey: stageKeyOf(setup),
@@ -53,7 +56,7 @@ export const startReports = (): void => {
     sent = setup;
   };
   worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
-    const isOfPresent = pending?.id === data.id && pending.setupId === useApp.getState().history.present.id;
+    const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
     pending = null;
     if (isOfPresent)
       useReports.setState(({ byScheme }) => ({

@@ -7,6 +7,7 @@ import { SweepError } from '../../../core/sweep/sweep-error.ts';
 import type { SweepKind, SweepPlan } from '../../../core/sweep/sweep-plan.ts';
 import type { CellReading } from '../workers/sweep-messages.ts';
 import { useApp } from './app-store.ts';
+import { documentKeyOf } from './document-key.ts';
 import { type CellReader, readerInWorker } from './sweep-reader.ts';
 
 /** A sweep that was started: the setup as it was then, and what is changed in it from cell to cell. */
@@ -115,6 +116,6 @@ export const createSweeps = (read: CellReader) =>
 export const useSweeps = createSweeps(readerInWorker());
 
 // another document may use the same ids for its schemes and passes
-useApp.subscribe(({ history }, before) => {
-  if (history.present.id !== before.history.present.id) useSweeps.getState().clear();
+useApp.subscribe((state, before) => {
+  if (documentKeyOf(state) !== documentKeyOf(before)) useSweeps.getState().clear();
 });

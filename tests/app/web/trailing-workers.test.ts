@@ -4,6 +4,7 @@ import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
 import { startMarks, useMarksStore } from '../../../app/web/state/marks.ts';
 import { startReports, useReports } from '../../../app/web/state/reports.ts';
 import { useSession } from '../../../app/web/state/session.ts';
+import { useSweeps } from '../../../app/web/state/sweeps.ts';
 
 /** A worker that answers when it is told to. */
 class SlowWorker {
@@ -39,11 +40,17 @@ const marked = () => Object.keys(useMarksStore.getState().byScheme);
 describe('answers that come late', () => {
   beforeEach(() => {
     useSession.setState({ room: 'viewfinder' });
+    useSession.getState().mark('shadows', false);
     useApp.getState().open(stones);
+    // whatever the test before left under way
+    for (let n = -1; n !== reports.asked.length + marks.asked.length; ) {
+      n = reports.asked.length + marks.asked.length;
+      answerReports('of the stones');
+      if (marks.asked.length > 0) answerMarks();
+    }
   });
 
   it('reports of another document are dropped, though its schemes are called the same, and the present one is asked for', () => {
-    answerReports('of the stones');
     expect(useReports.getState().byScheme['side']?.name).toBe('of the stones');
     useApp.getState().edit((s) => setFrameNumber(s, { schemeId: 'side', frameId: 'painted' }, 'iso', 800));
     expect(last(reports).setup.id).toBe(stones.id);
@@ -55,6 +62,51 @@ describe('answers that come late', () => {
     expect(last(reports).setup.id).toBe('other');
     answerReports('of the other');
     expect(useReports.getState().byScheme['side']?.name).toBe('of the other');
+  });
+
+  it('two places of one’s own are called the same and are not taken for each other', () => {
+    const [mine, next] = [
+      { ...stones, id: 'new-setup' },
+      { ...stones, id: 'new-setup', name: 'Another place' },
+    ];
+    useApp.getState().open(mine);
+    answerReports('of mine');
+    useSession.getState().mark('shadows', true);
+    answerMarks();
+    expect(useReports.getState().byScheme['side']?.name).toBe('of mine');
+    expect(marked()).toEqual(['side']);
+    // and one more question is under way
+    useApp.getState().edit((s) => setFrameNumber(s, { schemeId: 'side', frameId: 'painted' }, 'iso', 800));
+    useApp.getState().open(next);
+    expect(useReports.getState().byScheme).toEqual({});
+    expect(marked()).toEqual([]);
+    answerReports('late');
+    answerMarks();
+    expect(useReports.getState().byScheme).toEqual({});
+    expect(marked()).toEqual([]);
+    answerReports('of the next');
+    answerMarks();
+    expect(useReports.getState().byScheme['side']?.name).toBe('of the next');
+    expect(marked()).toEqual(['side']);
+  });
+
+  it('the very same document taken up again while it is being read is read again', () => {
+    const once = { ...stones };
+    useApp.getState().open(once);
+    useApp.getState().open(once);
+    answerReports('of the first time');
+    expect(useReports.getState().byScheme).toEqual({});
+    answerReports('of the second time');
+    expect(useReports.getState().byScheme['side']?.name).toBe('of the second time');
+  });
+
+  it('a sweep of one place of one’s own does not stay for the next', () => {
+    useApp.getState().open({ ...stones, id: 'new-setup' });
+    useSweeps.setState({ openId: 'a-cell' });
+    useApp.getState().edit((s) => ({ ...s, note: 'x' }));
+    expect(useSweeps.getState().openId).toBe('a-cell');
+    useApp.getState().open({ ...stones, id: 'new-setup' });
+    expect(useSweeps.getState().openId).toBeNull();
   });
 
   it('marks of another document are dropped', () => {
