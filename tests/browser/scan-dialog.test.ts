@@ -74,7 +74,7 @@ describe('bringing in a scan', () => {
     await subject.waitFor();
     await app.settled();
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('says why a broken file is not taken, asks no one else for what it lacks, and leaves the setup alone', async () => {
@@ -91,6 +91,49 @@ describe('bringing in a scan', () => {
     }
     expect(await rows()).toEqual(before);
     // a request to anywhere else would be among them
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
+
+  it('says that it would be too long, and takes it once it is shorter; stays open while the setup has no room for it', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const dialog = app.page.getByRole('dialog');
+    const type = async (label: string, value: string) => {
+      const field = dialog.getByRole('textbox', { name: label, exact: true });
+      await field.waitFor({ timeout: 30_000 });
+      await field.fill(value);
+      await field.press('Enter');
+      await expect.poll(() => field.inputValue()).toBe(value);
+    };
+    const bringItIn = () => dialog.getByRole('button', { name: 'Bring it in' }).click();
+    await bring(app, bunny);
+    // the bunny is longer from east to west than from north to south
+    await type('North to south', '5000');
+    await bringItIn();
+    await expect.poll(() => dialog.getByRole('alert').innerText()).toMatch(/m long; at most 5000 m/);
+    await type('North to south', '2');
+    expect(await dialog.getByRole('alert').count()).toBe(0);
+    await bringItIn();
+    await dialog.waitFor({ state: 'detached' });
+    const setup = await saved(app);
+    const [scan] = setup.scans;
+    const subject = setup.subjects.at(-1);
+    const ids = Array.from({ length: 8 }, (_, i) => `scan-${i}`);
+    const full = {
+      ...setup,
+      scans: ids.map((id) => ({ ...scan, id })),
+      subjects: ids.map((id) => ({ ...subject, id, name: id, parts: [{ kind: 'scan', scanId: id }] })),
+      schemes: [{ id: 'a', name: 'A', frames: [{ id: 'f', name: 'F' }] }],
+      lesson: null,
+    };
+    await app.openText('full.lampfall.json', JSON.stringify(full));
+    await app.page.getByRole('button', { name: /^scan-7, a subject/ }).waitFor();
+    await bring(app, bunny);
+    await type('Height', '2');
+    await bringItIn();
+    await expect.poll(() => dialog.getByRole('alert').innerText()).toMatch(/8 scans already/);
+    await dialog.getByRole('button', { name: 'Cancel' }).click();
+    await dialog.waitFor({ state: 'detached' });
     expect(app.faults).toEqual([]);
     await app.page.close();
   });

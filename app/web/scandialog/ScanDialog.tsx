@@ -1,7 +1,7 @@
-import { useEffect, useRef } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../state/app-store.ts';
-import { addScanSubject } from '../state/edits/scan-edits.ts';
 import { useSession } from '../state/session.ts';
+import { bringIn } from './bring-in.ts';
 import { PlacingForm } from './PlacingForm.tsx';
 import { useScanFile } from './use-scan-file.ts';
 
@@ -9,27 +9,21 @@ import { useScanFile } from './use-scan-file.ts';
 export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string }) => {
   const dialog = useRef<HTMLDialogElement>(null);
   const scan = useScanFile(file);
-  const { edit, select, tell } = useApp.getState();
+  const [refused, setRefused] = useState<string | null>(null);
   const close = () => useSession.getState().set({ scanFile: null });
   useEffect(() => {
     dialog.current?.showModal();
   }, []);
   const add = async () => {
+    setRefused(null);
     const packed = await scan.pack();
     if (!packed) return;
-    let subjectId: string | null = null;
-    edit((setup) => {
-      const mean = scan.summary?.meanColour;
-      const made = addScanSubject(setup, schemeId, file.name, packed, mean ? [...mean] : 0.2);
-      subjectId = made.subjectId;
-      return made.setup;
-    });
-    close();
-    if (subjectId === null) return;
-    select({ kind: 'subject', subjectId });
-    tell({ tone: 'done', text: `${file.name} is brought in. Undo takes it out again.` });
+    const mean = scan.summary?.meanColour;
+    const why = bringIn(file.name, packed, mean ? [...mean] : 0.2, schemeId);
+    if (why === null) close();
+    else setRefused(why);
   };
-  const { summary, words, fault } = scan;
+  const { summary, words, fault, placingFault } = scan;
   return (
     <dialog ref={dialog} className="scan-dialog" aria-labelledby="scan-title" onClose={close}>
       <h2 id="scan-title">A scan from {file.name}</h2>
@@ -55,6 +49,8 @@ export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string })
           <PlacingForm scan={scan} summary={summary} />
         </>
       )}
+      {!fault && placingFault && <p role="alert">It can’t be brought in so. {placingFault}.</p>}
+      {!fault && refused && <p role="alert">{refused}</p>}
       <div className="dialog-end">
         <button type="button" onClick={close}>
           {fault ? 'Close' : 'Cancel'}

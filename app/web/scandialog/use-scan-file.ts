@@ -12,6 +12,8 @@ export interface ScanFile {
   readonly words: string;
   /** Why it can’t be used, a sentence without its full stop; null = nothing is wrong. */
   readonly fault: string | null;
+  /** Why it can’t be brought in as it is placed now, a sentence without its full stop; null = nothing is known. */
+  readonly placingFault: string | null;
   readonly placing: Placing | null;
   /** Its size when placed so; null until it is measured. */
   readonly sizeMetres: PackedScan['sizeMetres'] | null;
@@ -27,6 +29,7 @@ export const useScanFile = (file: File): ScanFile => {
   const [summary, setSummary] = useState<ScanSummary | null>(null);
   const [words, setWords] = useState('Reading the file');
   const [fault, setFault] = useState<string | null>(null);
+  const [placingFault, setPlacingFault] = useState<string | null>(null);
   const [placing, setPlacing] = useState<Placing | null>(null);
   const [sizeMetres, setSize] = useState<PackedScan['sizeMetres'] | null>(null);
   const [isBusy, setIsBusy] = useState(false);
@@ -61,15 +64,19 @@ export const useScanFile = (file: File): ScanFile => {
   const pack = async (): Promise<PackedScan | null> => {
     if (!placing || !reader.current) return null;
     setIsBusy(true);
+    setPlacingFault(null);
     try {
       return await reader.current.pack(placing);
     } catch (error) {
-      if (!isStopped(error)) setFault((error as Error).message);
+      if (!isStopped(error)) setPlacingFault((error as Error).message);
       return null;
     } finally {
       setIsBusy(false);
     }
   };
-  const place = (part: Partial<Placing>) => setPlacing((now) => now && { ...now, ...part });
-  return { summary, words, fault, placing, sizeMetres, isBusy, place, pack };
+  const place = (part: Partial<Placing>) => {
+    setPlacingFault(null);
+    setPlacing((now) => now && { ...now, ...part });
+  };
+  return { summary, words, fault, placingFault, placing, sizeMetres, isBusy, place, pack };
 };
