@@ -1,11 +1,9 @@
 import { z } from 'zod';
 import { degrees, quantity } from './fields.ts';
+import { type Edge, leastGap, mayBeNear, type Rim, rimOf, somePair } from './near-edges.ts';
 
 const coordinate = (description: string) => quantity('metres', -2000, 2000, description);
 type Point = readonly [number, number];
-
-/** Least distance between parts of an outline, metres: finer ones could not be told from rounding. */
-const leastGap = 1e-4;
 
 const turn = (a: Point, b: Point, c: Point) => (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0]);
 
@@ -17,12 +15,18 @@ const away = (p: Point, a: Point, b: Point): number => {
   return Math.hypot(p[0] - a[0] - t * x, p[1] - a[1] - t * y);
 };
 
+/** Whether a stretch lies wholly on one side of the line through another, farther off than the least gap. */
+const isBeside = (line: Edge, { from, to }: Edge): boolean => {
+  const [one, two] = [turn(line.from, line.to, from), turn(line.from, line.to, to)];
+  // a thousandth more, for what rounding takes
+  const gap = 1.001 * leastGap * line.length;
+  return (one > gap && two > gap) || (one < -gap && two < -gap);
+};
+
 /** Whether two stretches cross or come too near. */
-const meet = (a: Point, b: Point, c: Point, d: Point): boolean => {
-  const isApart = (axis: 0 | 1) =>
-    Math.max(a[axis], b[axis]) + leastGap < Math.min(c[axis], d[axis]) ||
-    Math.max(c[axis], d[axis]) + leastGap < Math.min(a[axis], b[axis]);
-  if (isApart(0) || isApart(1)) return false;
+const meet = (one: Edge, two: Edge): boolean => {
+  if (isBeside(one, two) || isBeside(two, one)) return false;
+  const [a, b, c, d] = [one.from, one.to, two.from, two.to];
   if (turn(a, b, c) * turn(a, b, d) < 0 && turn(c, d, a) * turn(c, d, b) < 0) return true;
   return Math.min(away(a, c, d), away(b, c, d), away(c, a, b), away(d, a, b)) < leastGap;
 };
@@ -38,10 +42,10 @@ const isSimple = (points: readonly Point[], isClosed = true): boolean => {
     // a stretch that turns straight back lies on the one before
     if (hasNext && (away(at(i + 2), at(i), at(i + 1)) < leastGap || away(at(i), at(i + 1), at(i + 2)) < leastGap))
       return false;
-    for (let j = i + 2; j < edges; j++)
-      if (!(isClosed && (j + 1) % count === i) && meet(at(i), at(i + 1), at(j), at(j + 1))) return false;
   }
-  return true;
+  const rim = rimOf(points, isClosed);
+  const areNeighbours = (i: number, j: number) => j - i < 2 || (isClosed && (j + 1) % count === i);
+  return !somePair(rim, rim, (a, b) => a.index < b.index && !areNeighbours(a.index, b.index) && meet(a, b));
 };
 
 /** Whether a point lies inside a closed outline: a ray from it crosses the rim an odd number of times. */
@@ -51,22 +55,31 @@ const isInside = ([x, y]: Point, outline: readonly Point[]): boolean =>
     return ay > y !== by > y && x < ax + ((bx - ax) * (y - ay)) / (by - ay) ? !inside : inside;
   }, false);
 
-const outlinesMeet = (one: readonly Point[], two: readonly Point[]): boolean =>
-  one.some((a, i) =>
-    two.some((c, j) => meet(a, one[(i + 1) % one.length] as Point, c, two[(j + 1) % two.length] as Point)),
-  );
+/** An outline with its edges. */
+interface Outline extends Rim {
+  readonly points: readonly Point[];
+}
+
+const outlineOf = (points: readonly Point[]): Outline => ({ ...rimOf(points, true), points });
+
+/** Whether the rims of two outlines meet, or one lies inside the other. */
+const overlap = (one: Outline, two: Outline): boolean =>
+  mayBeNear(one, two) &&
+  (somePair(one, two, meet) ||
+    isInside(one.points[0] as Point, two.points) ||
+    isInside(two.points[0] as Point, one.points));
 
 /** Says which hole does not lie inside its outline, or runs into another. */
 export const holesFit = (
   { outline, holes }: { readonly outline: readonly Point[]; readonly holes: readonly (readonly Point[])[] },
   context: z.RefinementCtx,
 ): void => {
-  holes.forEach((hole, i) => {
+  const whole = outlineOf(outline);
+  const all = holes.map(outlineOf);
+  all.forEach((hole, i) => {
     const say = (message: string) => context.addIssue({ code: 'custom', path: ['holes', i], message });
-    const runsInto = (other: readonly Point[]) =>
-      outlinesMeet(hole, other) || isInside(hole[0] as Point, other) || isInside(other[0] as Point, hole);
-    if (outlinesMeet(hole, outline) || !isInside(hole[0] as Point, outline)) say('must lie inside the outline');
-    else if (holes.slice(0, i).some(runsInto)) say('must not run into another hole');
+    if (somePair(hole, whole, meet) || !isInside(hole.points[0] as Point, outline)) say('must lie inside the outline');
+    else if (all.slice(0, i).some((other) => overlap(hole, other))) say('must not run into another hole');
   });
 };
 
