@@ -32,13 +32,6 @@ const distance = (x: number, y: number): number => Math.sqrt(x * x + y * y);
 /** How far an extra crest pushes its neighbours aside, in ripples. */
 const reach = 8;
 
-/** Straight, even ripples. */
-export const evenRipples = (spacingMetres: number): RipplePattern => ({
-  phase: (u) => u / spacingMetres,
-  strength: () => 1,
-  gained: () => () => 0,
-});
-
 /**
  * Ripples as wind and water leave them: crests wander, their height comes and goes, and here and there one crest more
  * begins and ends, so that crests fork. A fork is a dislocation of the phase: it gains one whole turn round its end.

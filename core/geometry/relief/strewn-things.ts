@@ -131,9 +131,7 @@ export const addPebble = (random: Random, add: AddTriangle, large: boolean): voi
   for (const [i, j, k] of faces) add(p(i), p(j), p(k), n(i), n(j), n(k));
 };
 
-/** Blades of a tuft, and triangles of a blade. */
-export const tuftBlades = 10;
-export const bladeTriangles = 3;
+const tuftBlades = 10;
 
 /** A tuft of grass one metre high: thin blades, seen from both sides, that bend outward. */
 export const addTuft = (random: Random, add: AddTriangle): void => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { evenRipples, naturalRipples } from '../../../../core/geometry/relief/ripple-phase.ts';
+import { naturalRipples, type RipplePattern } from '../../../../core/geometry/relief/ripple-phase.ts';
 import { rippleSection, sectionKnots, windwardShare } from '../../../../core/geometry/relief/ripple-section.ts';
 import { ripplesMesh } from '../../../../core/geometry/relief/ripples.ts';
 import type { Vec3 } from '../../../../core/geometry/vec.ts';
@@ -8,6 +8,13 @@ import { sheetShape } from './sheets.ts';
 
 const radians = (degrees: number) => (degrees * Math.PI) / 180;
 const shape = { ...sheetShape, heightMetres: 0.02, spacingMetres: 0.25, radiusMetres: 4 };
+
+/** Straight and even: what a section says of them can be worked out. */
+const evenRipples = (spacingMetres: number): RipplePattern => ({
+  phase: (u) => u / spacingMetres,
+  strength: () => 1,
+  gained: () => () => 0,
+});
 
 /** u runs north, which is -z. `fromLee`: light from +u, on the steep side; else from -u, which the steep side turns its back to. */
 const toLight = (elevationDegrees: number, fromLee: boolean): Vec3 => {
