@@ -39,7 +39,7 @@ const areSame = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a?
 
 /** Starts the worker that outlines shadows and lit edges; one scheme at a time, always as it is now, only while marks are on. */
 export const startMarks = (): void => {
-  const worker = new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' });
+  let worker: Worker | null = null;
   let asked = 0;
   /** What the worker is at. */
   let pending: { readonly id: number; readonly documentKey: string; readonly schemeId: string } | null = null;
@@ -48,6 +48,29 @@ export const startMarks = (): void => {
   const known = new Map<string, readonly unknown[]>();
   /** Schemes whose marks could not be worked out: not asked for again until something happens on the page. */
   const failed = new Set<string>();
+  const start = (): Worker => {
+    const started = new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' });
+    started.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
+      const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
+      pending = null;
+      if (isOfPresent)
+        useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));
+      ask();
+    };
+    started.onerror = () => {
+      const schemeId = pending?.documentKey === documentKey ? pending.schemeId : undefined;
+      // it may not have been loaded at all: the next question begins afresh
+      started.terminate();
+      [worker, pending, sent] = [null, null, null];
+      if (schemeId !== undefined) {
+        failed.add(schemeId);
+        known.delete(schemeId);
+        useMarksStore.setState(({ byScheme: { [schemeId]: _, ...byScheme } }) => ({ byScheme }));
+      }
+      ask();
+    };
+    return started;
+  };
   const ask = () => {
     const state = useApp.getState();
     const setup = state.history.present;
@@ -67,6 +90,7 @@ export const startMarks = (): void => {
         !areSame(known.get(scheme.id), causesOf(setup, scheme)),
     );
     if (!stale) return;
+    worker ??= start();
     known.set(stale.id, causesOf(setup, stale));
     pending = { id: ++asked, documentKey, schemeId: stale.id };
     const request: MarksRequest = {
@@ -80,29 +104,13 @@ export const startMarks = (): void => {
     worker.postMessage(request);
     sent = setup;
   };
-  worker.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
-    const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
-    pending = null;
-    if (isOfPresent)
-      useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));
-    ask();
-  };
-  worker.onerror = () => {
-    const schemeId = pending?.schemeId;
-    pending = null;
-    sent = null;
-    if (schemeId !== undefined) {
-      failed.add(schemeId);
-      known.delete(schemeId);
-      useMarksStore.setState(({ byScheme: { [schemeId]: _, ...byScheme } }) => ({ byScheme }));
-    }
-    ask();
-  };
   const onChange = () => {
     failed.clear();
     ask();
   };
   useApp.subscribe(onChange);
   useSession.subscribe(onChange);
+  // before the first question, so that it is there when the network is not
+  worker = start();
   ask();
 };

@@ -23,15 +23,39 @@ export const useReport = (): SchemeReport | undefined => {
   return useReports((state) => state.byScheme[schemeId]);
 };
 
-/** Starts the worker that reads setups; one question at a time, always the newest. */
+/**
+ * Starts the worker that reads setups; one question at a time, always the newest. One that fails is ended, whether it came
+ * upon a setup that it can't read or could not be loaded at all; the next question begins afresh with another.
+ */
 export const startReports = (): void => {
-  const worker = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
+  let worker: Worker | null = null;
   let asked = 0;
   /** What the worker is at. */
   let pending: { readonly id: number; readonly documentKey: string } | null = null;
   let sent: Setup | null = null;
   let documentKey = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
+  const start = (): Worker => {
+    const started = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
+    started.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
+      const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
+      pending = null;
+      if (isOfPresent)
+        useReports.setState(({ byScheme }) => ({
+          byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
+          failed: false,
+        }));
+      ask();
+    };
+    started.onerror = () => {
+      started.terminate();
+      [worker, pending, sent] = [null, null, null];
+      useReports.setState({ byScheme: {}, failed: true });
+      // what was changed meanwhile waits for no further change; what failed is not asked again
+      ask();
+    };
+    return started;
+  };
   const ask = () => {
     const state = useApp.getState();
     const setup = state.history.present;
@@ -44,6 +68,7 @@ export const startReports = (): void => {
     const schemeIds = schemesOnScreen();
     const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
     if (pending || isSame) return;
+    worker ??= start();
     last = { setup, schemeIds };
     pending = { id: ++asked, documentKey };
     const request: ReportRequest = {
@@ -54,21 +79,6 @@ export const startReports = (): void => {
     };
     worker.postMessage(request);
     sent = setup;
-  };
-  worker.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
-    const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
-    pending = null;
-    if (isOfPresent)
-      useReports.setState(({ byScheme }) => ({
-        byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
-        failed: false,
-      }));
-    ask();
-  };
-  worker.onerror = () => {
-    pending = null;
-    sent = null;
-    useReports.setState({ byScheme: {}, failed: true });
   };
   useApp.subscribe(ask);
   useSession.subscribe(ask);

@@ -12,8 +12,12 @@ class SlowWorker {
   readonly asked: { id: number; schemeIds: string[]; setup: { id: string } }[] = [];
   onmessage: ((event: { data: unknown }) => void) | null = null;
   onerror: (() => void) | null = null;
+  isEnded = false;
   constructor() {
     SlowWorker.started.push(this);
+  }
+  terminate() {
+    this.isEnded = true;
   }
   postMessage(request: SlowWorker['asked'][number]) {
     this.asked.push(request);
@@ -22,7 +26,9 @@ class SlowWorker {
 vi.stubGlobal('Worker', SlowWorker);
 startReports();
 startMarks();
-const [reports, marks] = SlowWorker.started as [SlowWorker, SlowWorker];
+let [reports, marks] = SlowWorker.started as [SlowWorker, SlowWorker];
+/** The worker that was started in the place of one that failed. */
+const newest = () => SlowWorker.started.at(-1) as SlowWorker;
 const last = (worker: SlowWorker) => worker.asked.at(-1) as SlowWorker['asked'][number];
 const answerMarks = () => {
   const { id, schemeIds } = last(marks);
@@ -129,6 +135,8 @@ describe('answers that come late', () => {
     const failing = last(marks).schemeIds[0] as string;
     expect(failing).not.toBe('side');
     marks.onerror?.();
+    expect(marks.isEnded).toBe(true);
+    marks = newest();
     expect(marked()).toEqual(['side']);
     // no endless loop: the rest is asked for once each
     const rest = new Set<string>();
@@ -143,6 +151,41 @@ describe('answers that come late', () => {
     expect(last(marks).schemeIds).toEqual([failing]);
     answerMarks();
     expect(marked()).toContain(failing);
+  });
+});
+
+describe('a worker that fails', () => {
+  const iso = (value: number) =>
+    useApp.getState().edit((s) => setFrameNumber(s, { schemeId: 'side', frameId: 'painted' }, 'iso', value));
+
+  it('leaves nothing waiting: what was changed meanwhile is asked of another, which is sent everything', () => {
+    useApp.getState().open({ ...stones });
+    useSession.setState({ room: 'viewfinder' });
+    answerReports('');
+    iso(500);
+    const asked = reports.asked.length;
+    iso(640);
+    expect(reports.asked).toHaveLength(asked);
+    reports.onerror?.();
+    expect(reports.isEnded).toBe(true);
+    expect(useReports.getState()).toMatchObject({ byScheme: {}, failed: true });
+    expect(newest()).not.toBe(reports);
+    reports = newest();
+    // one that was ended knows no beams and no scans: null would stand for those sent before
+    expect(last(reports)).toMatchObject({ measuredBeams: [], scans: [] });
+    answerReports('after');
+    expect(useReports.getState()).toMatchObject({ byScheme: { side: { name: 'after' } }, failed: false });
+  });
+
+  it('is not asked the same again, or a setup that can’t be read would start workers without end', () => {
+    iso(800);
+    const started = SlowWorker.started.length;
+    reports.onerror?.();
+    expect(SlowWorker.started).toHaveLength(started);
+    iso(1000);
+    expect(SlowWorker.started).toHaveLength(started + 1);
+    reports = newest();
+    answerReports('');
   });
 });
 
