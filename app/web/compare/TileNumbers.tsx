@@ -26,7 +26,8 @@ interface TileNumbersProps {
 export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
   const setup = useSetup();
   const report = useReports((state) => state.byScheme[scheme.id]);
-  if (!report) return <p className="tile-numbers quiet">working it out…</p>;
+  const hasFailed = useReports(({ failed }) => failed);
+  if (!report) return <p className="tile-numbers quiet">{hasFailed ? 'could not be worked out' : 'working it out…'}</p>;
   const { passes, keyName, rows } = tileWords(setup, scheme, report, shown);
   const { camera } = scheme;
   const kinds = kindsOf(report.cautions);

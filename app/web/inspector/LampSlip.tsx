@@ -16,12 +16,14 @@ interface LampSlipProps {
   readonly pass: Pass;
   readonly lamp: Lamp;
   readonly reading: PassReading | undefined;
+  /** Whether there is no reading because it could not be worked out. */
+  readonly hasFailed: boolean;
   readonly cautions: readonly Caution[];
   readonly isOpen: boolean;
 }
 
-const TargetLine = ({ reading }: { reading: PassReading | undefined }) => {
-  if (!reading) return <span className="quiet">working it out…</span>;
+const TargetLine = ({ reading, hasFailed }: Pick<LampSlipProps, 'reading' | 'hasFailed'>) => {
+  if (!reading) return <span className="quiet">{hasFailed ? 'could not be worked out' : 'working it out…'}</span>;
   const { target } = reading;
   if (!target) return <span className="quiet">aimed past everything, into the sky</span>;
   if (target.stops === null) return <span className="quiet">no light on the side you see</span>;
@@ -53,7 +55,8 @@ const CountWord = ({ count: { spoken, spokenStops, missStops, advice } }: { coun
 };
 
 /** One pass as a narrow strip; pressed, it opens to its inspector. */
-export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpen }: LampSlipProps) => {
+export const LampSlip = (props: LampSlipProps) => {
+  const { schemeId, frame, pass, lamp, reading, hasFailed, cautions, isOpen } = props;
   const { select } = useApp.getState();
   const colour = cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
   const height = pass.waypoints[0]?.position[2] ?? 0;
@@ -68,7 +71,7 @@ export const LampSlip = ({ schemeId, frame, pass, lamp, reading, cautions, isOpe
       </span>
       <span className="count">{shutterText(pass.off - pass.on)} s</span>
       <span className="slip-light">
-        <TargetLine reading={reading} />
+        <TargetLine reading={reading} hasFailed={hasFailed} />
       </span>
       {reading && <CountWord count={reading.count} />}
       {reading && <RimGlyph reading={reading} />}

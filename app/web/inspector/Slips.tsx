@@ -1,5 +1,5 @@
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
-import { useReport } from '../state/reports.ts';
+import { useReport, useReports } from '../state/reports.ts';
 import { AddLamp } from './AddLamp.tsx';
 import { CameraSlip } from './CameraSlip.tsx';
 import { GroundSlip } from './GroundSlip.tsx';
@@ -11,6 +11,7 @@ export const Slips = () => {
   const scheme = useScheme();
   const frame = useFrame();
   const report = useReport();
+  const hasFailed = useReports(({ failed }) => failed);
   const selection = useApp((state) => state.selection);
   const passes = scheme.frames.flatMap((each) => each.passes.map((pass) => ({ frame: each, pass })));
   return (
@@ -29,6 +30,7 @@ export const Slips = () => {
                 pass={pass}
                 lamp={lamp}
                 reading={of?.passes.find(({ passId }) => passId === pass.id)}
+                hasFailed={hasFailed}
                 cautions={of?.cautions.filter(({ passId }) => passId === pass.id) ?? []}
                 isOpen={selection?.kind === 'pass' && selection.passId === pass.id && selection.frameId === own.id}
               />
