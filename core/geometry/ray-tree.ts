@@ -56,17 +56,18 @@ export const buildRayTree = (positions: Float64Array, apart = 0): RayTree => {
     sourceTriangle[t] = source;
     for (let i = 0; i < 9; i++) corners[t * 9 + i] = soup[source * 9 + i] as number;
   }
-  const { nodes, depth } = flatten(bvh, count, isApart ? 2 : 1);
+  const { nodes, depth } = flatten(bvh, count, isApart ? apart : 0);
   fitBoxes(nodes, corners);
   return { nodes, corners, sourceTriangle, apart: isApart ? apart : 0, depth };
 };
 
-/** Links and counts of all nodes, boxes left empty. With two roots, node 0 becomes their parent. */
-const flatten = (bvh: MeshBVH, triangles: number, roots: number): { nodes: Float32Array; depth: number } => {
+/** Links and counts of all nodes, boxes left empty. With triangles that stand apart there are two roots, and node 0 becomes their parent. */
+const flatten = (bvh: MeshBVH, triangles: number, apart: number): { nodes: Float32Array; depth: number } => {
   // at most one leaf a triangle, one inner node fewer than leaves, and the empty place of node 1
   const nodes = new Float32Array(triangles * 16);
   let used = 2;
   let deepest = 0;
+  const roots = apart > 0 ? 2 : 1;
   /** Makes a node an inner one; gives the place of its children. */
   const open = (node: number): number => {
     nodes[node * 8 + 3] = used;
@@ -89,12 +90,20 @@ const flatten = (bvh: MeshBVH, triangles: number, roots: number): { nodes: Float
   for (let root = 0; root < roots; root++) {
     // the walk is depth first, first child first: each level remembers where its next node belongs
     const next = [rootPair + root];
-    bvh.traverse((depth, isLeaf, _bounds, firstOrSplit, count) => {
+    let last: { node: number; depth: number; first: number } | null = null;
+    const endLast = (end: number): void => {
+      if (last) putLeaf(last.node, last.depth, last.first, end - last.first);
+    };
+    bvh.traverse((depth, isLeaf, _bounds, firstOrSplit) => {
       const node = next[depth] as number;
       next[depth] = node + 1;
-      if (isLeaf) putLeaf(node, depth + roots - 1, firstOrSplit, count);
-      else next[depth + 1] = open(node);
+      if (isLeaf) {
+        // a leaf goes on to where the next begins: its own count has 16 bits, too few for a heap in one place
+        endLast(firstOrSplit);
+        last = { node, depth: depth + roots - 1, first: firstOrSplit };
+      } else next[depth + 1] = open(node);
     }, root);
+    endLast(roots > 1 && root === 0 ? apart : triangles);
   }
   return { nodes: nodes.slice(0, used * 8), depth: deepest + 1 };
 };

@@ -142,7 +142,7 @@ export const encodeScan = ({ positions, indices, colours }: ScanTriangles): Pack
 };
 
 /** What the data holds, in numbers of the packed form. */
-const unpack = ({ triangleCount, vertexCount, hasColour, data }: PackedScan) => {
+const unpack = ({ triangleCount, vertexCount, sizeMetres, hasColour, data }: PackedScan) => {
   const packed = decodeBase64(data);
   if (!packed) throw new ScanDataError('must be a text in base64');
   const colourBytes = hasColour ? triangleCount * 3 : 0;
@@ -154,11 +154,19 @@ const unpack = ({ triangleCount, vertexCount, hasColour, data }: PackedScan) => 
   const indices = unpackIndices(bytes.subarray(colourBytes + cornerBytes), triangleCount * 3, vertexCount);
   if (!indices)
     throw new ScanDataError(`must hold ${triangleCount} triangles over ${vertexCount} corners; it holds others`);
-  return { bytes, colourBytes, indices };
+  const places = new Uint16Array(vertexCount * 3);
+  unpackColumns(bytes.subarray(colourBytes), 3, places);
+  // where the box is flat all steps are one place
+  const extents = boxOf(sizeMetres).size;
+  if (extents.includes(0)) for (let i = 0; i < places.length; i++) if (extents[i % 3] === 0) places[i] = 0;
+  for (let c = 0; c < indices.length; c += 3)
+    if (isLine(places, indices[c] as number, indices[c + 1] as number, indices[c + 2] as number))
+      throw new ScanDataError('must hold triangles with an area only');
+  return { bytes, colourBytes, places, indices };
 };
 
 /**
- * Checks that the data of a scan can be unpacked. Takes memory in proportion to the counts that the scan names, whatever
+ * Checks that the data of a scan can be unpacked, to triangles that each have an area. Takes memory in proportion to the counts that the scan names, whatever
  * the data holds.
  *
  * @throws ScanDataError saying what the data must be
@@ -174,9 +182,7 @@ export const checkScanData = (scan: PackedScan): void => {
  * @throws ScanDataError when the data is broken
  */
 export const decodeScan = (scan: PackedScan): ScanTriangles => {
-  const { bytes, colourBytes, indices } = unpack(scan);
-  const places = new Uint16Array(scan.vertexCount * 3);
-  unpackColumns(bytes.subarray(colourBytes), 3, places);
+  const { bytes, colourBytes, places, indices } = unpack(scan);
   const { low, size } = boxOf(scan.sizeMetres);
   const positions = new Float64Array(places.length);
   for (let i = 0; i < places.length; i++)

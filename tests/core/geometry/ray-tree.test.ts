@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { anyHit, closestHit, forEachHit } from '../../../core/geometry/cast-ray.ts';
 import { edgeSlack } from '../../../core/geometry/fit-boxes.ts';
 import { buildRayTree, maxLeafTriangles, maxTreeDepth, type RayTree } from '../../../core/geometry/ray-tree.ts';
+import { treeCost } from '../../../core/geometry/tree-cost.ts';
 import { buildStage } from '../../../core/world/stage.ts';
 import { pebbleSetup } from '../support/pebble-setup.ts';
 import { crossings, mixedMeshes, shots, soupOf } from '../support/rays.ts';
@@ -45,6 +46,21 @@ describe('buildRayTree', () => {
     const inLeafOrder = [...tree.sourceTriangle].flatMap((source) => [...scene.subarray(9 * source, 9 * source + 9)]);
     expect([...tree.corners]).toEqual(inLeafOrder.map(Math.fround));
   });
+
+  it.each([65_536, 65_537, 131_072])(
+    'keeps each of %i triangles that lie in one place, beside a ground and a post',
+    (count) => {
+      const one = [0, 0, 0, 1, 0, 0, 0, 0, 1];
+      const soup = new Float64Array((count + 2) * 9);
+      for (let t = 0; t < count + 2; t++) soup.set(t < count + 1 ? one : one.map((v) => v + 40), t * 9);
+      const heap = buildRayTree(soup, 1);
+      const { all, deepest } = branches(heap);
+      expect(all.length).toBe(count + 2);
+      expect(new Set(all).size).toBe(count + 2);
+      expect(deepest).toBeLessThanOrEqual(maxTreeDepth);
+      expect(treeCost(heap)).toBeGreaterThan(0);
+    },
+  );
 
   it('gives what is to stand apart a branch of its own', () => {
     expect(branches(tree).ofFirst.sort((a, b) => a - b)).toEqual(Array.from({ length: apart }, (_, t) => t));

@@ -102,6 +102,9 @@ describe('checkScanData', () => {
   const raw = inflateRawSync(Buffer.from(good.data, 'base64'));
   const packed = (bytes: Uint8Array) => deflateRawSync(bytes).toString('base64');
 
+  /** What each differs by from the one before; those of these corners never fall. */
+  const differences = (values: readonly number[]) => values.map((value, i) => value - (values[i - 1] ?? 0));
+
   it('lets good data pass, packed by zlib too', () => {
     expect(reading({})).not.toThrow();
     expect(reading({ data: packed(raw) })).not.toThrow();
@@ -121,6 +124,23 @@ describe('checkScanData', () => {
   ])('refuses %s', (_, change, words) => {
     expect(reading(change)).toThrow(ScanDataError);
     expect(reading(change)).toThrow(words);
+  });
+
+  it('refuses triangles without an area, as of a heap in one place, on a line, or upright in a box without height', () => {
+    // the format as pack-numbers.ts tells it: columns of corners, high bytes first, twice the step; then 0 for each new corner
+    const scanOf = (corners: readonly (readonly number[])[], sizeMetres: PackedScan['sizeMetres']): PackedScan => {
+      const column = (axis: number) => corners.map((corner) => 2 * (corner[axis] ?? 0));
+      const bytes = [0, 1, 2].flatMap((axis) => [...column(axis).map(() => 0), ...differences(column(axis))]);
+      const data = packed(Uint8Array.from([...bytes, 0, 0, 0]));
+      return { triangleCount: 1, vertexCount: 3, sizeMetres, hasColour: false, data };
+    };
+    const box = [1, 1, 1] as const;
+    const sound = [[0, 0, 0], [2, 0, 0], [2, 3, 0]]; // biome-ignore format: one a corner
+    expect(() => checkScanData(scanOf(sound, box))).not.toThrow();
+    const heap = [[5, 5, 5], [5, 5, 5], [5, 5, 5]]; // biome-ignore format: one a corner
+    const line = [[0, 0, 0], [1, 2, 3], [2, 4, 6]]; // biome-ignore format: one a corner
+    for (const [corners, size] of [[heap, box], [line, box], [sound, [1, 1, 0]]] as const) // biome-ignore format: one a case
+      expect(() => checkScanData(scanOf(corners, size))).toThrow('triangles with an area');
   });
 
   it('stops at data that would unpack to 400 MB, within ten seconds and 100 MB', () => {
