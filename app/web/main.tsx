@@ -1,10 +1,12 @@
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
-import { createRoot } from 'react-dom/client';
+import { createRoot, type Root } from 'react-dom/client';
 import { App } from './App.tsx';
 import { saveFile } from './library/save-file.ts';
+import { startDarkroomOver } from './render/darkroom.ts';
 import { startMarks } from './state/marks.ts';
 import { startReports } from './state/reports.ts';
+import { startStoresOver } from './state/start-over.ts';
 import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
 import './ui/fields.css';
@@ -25,12 +27,31 @@ import './ui/ground-fields.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
 
+declare global {
+  interface Window {
+    /** For tests: the page as it was when it was opened, without loading it again. */
+    lampfallStartOver?: () => void;
+  }
+}
+
+const put = (): Root => {
+  const root = createRoot(document.getElementById('root') as HTMLElement);
+  root.render(
+    <StrictMode>
+      <FaultScreen onSave={saveFile}>
+        <App />
+      </FaultScreen>
+    </StrictMode>,
+  );
+  return root;
+};
+
 startReports();
 startMarks();
-createRoot(document.getElementById('root') as HTMLElement).render(
-  <StrictMode>
-    <FaultScreen onSave={saveFile}>
-      <App />
-    </FaultScreen>
-  </StrictMode>,
-);
+let root = put();
+window.lampfallStartOver = () => {
+  root.unmount();
+  startStoresOver();
+  startDarkroomOver();
+  root = put();
+};

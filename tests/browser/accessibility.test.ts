@@ -134,7 +134,7 @@ describe('screens by axe-core: no serious fault, no sideways scrolling', () => {
       const overflow = await app.page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
       expect(overflow).toBeLessThanOrEqual(0);
       expect(app.faults).toEqual([]);
-      await app.page.close();
+      await app.close();
     },
   );
 });

@@ -5,25 +5,68 @@ import { inject } from 'vitest';
 import type { EngineState } from '../../app/web/render/picture-engine.ts';
 import { openPage } from './browser.ts';
 
+interface PageOptions {
+  readonly width?: number;
+  readonly height?: number;
+  readonly samples?: number;
+  /** Done to a page of its own before it is opened. */
+  readonly before?: (page: Page) => Promise<void>;
+  /** Whether the page is left to what the test does to it, such as taking its network away. */
+  readonly isOwn?: boolean;
+}
+
+/** Pages that a test is done with: opening one anew takes longer than most tests. */
+const idle = new Map<Browser, AppPage[]>();
+
 /** The app in a page, with the handles that flow tests need. */
 export class AppPage {
   readonly page: Page;
   readonly faults: string[];
+  private readonly browser: Browser;
+  private readonly samples: number;
+  private readonly isOwn: boolean;
 
-  private constructor(page: Page, faults: string[]) {
+  private constructor(browser: Browser, page: Page, faults: string[], samples: number, isOwn: boolean) {
+    this.browser = browser;
     this.page = page;
     this.faults = faults;
+    this.samples = samples;
+    this.isOwn = isOwn;
   }
 
   /** Opens the built app; few samples, so that the picture is soon done. */
-  static async open(
-    browser: Browser,
-    options: { width?: number; height?: number; samples?: number; before?: (page: Page) => Promise<void> } = {},
-  ): Promise<AppPage> {
-    const { width = 1000, height = 640, samples = 4, before } = options;
+  static async open(browser: Browser, options: PageOptions = {}): Promise<AppPage> {
+    const { width = 1000, height = 640, samples = 4, before, isOwn = before !== undefined } = options;
+    const left = isOwn ? undefined : idle.get(browser)?.find((app) => app.samples === samples);
+    if (left) {
+      await left.startOver(width, height);
+      return left;
+    }
     const { page, faults } = await openPage(browser, `${inject('appUrl')}?samples=${samples}`, width, height, before);
     await page.waitForSelector('.mark');
-    return new AppPage(page, faults);
+    return new AppPage(browser, page, faults, samples, isOwn);
+  }
+
+  /** The page as when it was opened, without loading it again. */
+  private async startOver(width: number, height: number): Promise<void> {
+    idle.set(
+      this.browser,
+      (idle.get(this.browser) ?? []).filter((app) => app !== this),
+    );
+    await this.page.mouse.move(0, 0);
+    await this.page.setViewportSize({ width, height });
+    await this.page.evaluate(() => {
+      localStorage.clear();
+      window.lampfallStartOver?.();
+      scrollTo(0, 0);
+    });
+    await this.page.waitForSelector('.mark');
+  }
+
+  /** Leaves the page to the next test, unless it was the test's own. */
+  async close(): Promise<void> {
+    if (this.isOwn) await this.page.close();
+    else idle.set(this.browser, [...(idle.get(this.browser) ?? []), this]);
   }
 
   probe(): Promise<EngineState> {

@@ -43,7 +43,7 @@ describe('camera, frame line and count in the page', () => {
   };
   const close = async () => {
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   };
   const openCamera = () => app.page.locator('.slip-head', { hasText: 'Camera' }).click();
   const type = async (label: string | RegExp, text: string) => {
@@ -115,7 +115,7 @@ describe('camera, frame line and count in the page', () => {
   });
 
   it('without focus blur a new aperture traces nothing; with it, it traces, and the picture goes soft', async () => {
-    await open(4);
+    await open(2);
     const start = await app.probe();
     await type('Aperture', '2');
     const sharp = await app.settled();
@@ -178,14 +178,14 @@ describe('camera, frame line and count in the page', () => {
   });
 
   it('light that bounces once changes the picture and traces bounced layers only', async () => {
-    await open(4);
+    await open(2);
     const before = await picture();
     const { counters } = await app.probe();
     await app.page.getByLabel('Bounce').selectOption('1');
     const after = await app.settled();
     const { 'side/key': key, sky } = counters.light;
     expect(after.counters.light).toMatchObject({ 'side/key': key, sky });
-    expect(after.counters.light['side/key bounced']).toBeGreaterThanOrEqual(4);
+    expect(after.counters.light['side/key bounced']).toBeGreaterThanOrEqual(2);
     expect(differingShare(before, await picture(), 1)).toBeGreaterThan(0.01);
     await app.page.getByLabel('Bounce').selectOption('0');
     await app.settled();

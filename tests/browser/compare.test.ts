@@ -53,7 +53,7 @@ describe('schemes side by side', () => {
   };
   const close = async () => {
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   };
   /** What a screen shows, pixel by pixel. */
   const pixels = async (selector: string): Promise<Uint8Array> => {

@@ -63,7 +63,7 @@ describe('a lamp and what hangs in front of it', () => {
   };
   const close = async () => {
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   };
 
   it('the part about the lamp is closed at first and stays open from slip to slip', async () => {

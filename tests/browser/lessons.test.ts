@@ -87,7 +87,7 @@ describe('lessons', () => {
     await app.page.locator('[data-sample="three-stones"]').click();
     await app.page.locator('.lesson').waitFor({ state: 'detached' });
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('steps choose what is seen: one scheme alone, several side by side; by button and by arrow keys', async () => {
@@ -111,7 +111,7 @@ describe('lessons', () => {
     await app.page.getByRole('button', { name: 'Lesson: A post and its shadow' }).click();
     expect(await heading(app)).toBe('From the right');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('a scheme that is removed leaves the lesson where it is, or put away; undo too; opened again it begins anew', async () => {
@@ -131,7 +131,7 @@ describe('lessons', () => {
     await app.page.locator('.lesson').waitFor();
     expect(await step()).toBe('Step 1 of 3');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('a question hides picture and shadows until one has pointed; the answer says how far off by similar triangles', async () => {
@@ -165,7 +165,7 @@ describe('lessons', () => {
     await app.page.locator('.pointed-truth').waitFor({ state: 'detached' });
     expect(await app.page.locator('.lesson-answer').innerText()).toBe('');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('the same by keyboard alone: arrows move the cross, Enter reveals; Skip shows all without a guess', async () => {
@@ -186,7 +186,7 @@ describe('lessons', () => {
     expect(await app.page.locator('.lesson-answer').innerText()).toBe('');
     expect(await shadowPaths(app)).toBeGreaterThan(0);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('on a phone: fits without sideways scrolling, buttons of 44 px', async () => {
@@ -202,6 +202,6 @@ describe('lessons', () => {
     expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
     await app.keepScreenshot('lesson-390x844');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 });

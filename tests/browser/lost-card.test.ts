@@ -36,7 +36,7 @@ describe('the graphics card is lost', () => {
   afterAll(() => browser.close());
 
   it('in the middle of a sweep: it waits, what was shown stays, and all of it is there when the card is back', async () => {
-    const app = await AppPage.open(browser, { samples: 1 });
+    const app = await AppPage.open(browser, { samples: 1, isOwn: true });
     await app.settled();
     await app.page.getByRole('button', { name: 'Sweep', exact: true }).click();
     await app.page.getByRole('button', { name: 'Start', exact: true }).click();
@@ -64,11 +64,11 @@ describe('the graphics card is lost', () => {
     expect(after.slice(0, shown)).toEqual(before.slice(0, shown));
     expect(new Set(after.map(({ sum }) => sum)).size).toBe(36);
     expect(await app.page.getByText('The graphics card was lost').count()).toBe(0);
-    await app.page.close();
+    await app.close();
   });
 
   it('while a sheet is developed: Cancel works, and else the file waits and is the same as without a loss', async () => {
-    const app = await AppPage.open(browser, { samples: 1, height: 800 });
+    const app = await AppPage.open(browser, { samples: 1, height: 800, isOwn: true });
     const stones = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
     await app.openText('three.json', JSON.stringify({ ...stones, schemes: stones.schemes.slice(0, 3) }));
     await app.page.getByRole('button', { name: 'Compare', exact: true }).click();
@@ -104,6 +104,6 @@ describe('the graphics card is lost', () => {
     await app.page.getByText('Save or print').click();
     const plain = await pixelsAfter(() => save.click());
     expect(differingShare(plain, through)).toBe(0);
-    await app.page.close();
+    await app.close();
   });
 });

@@ -33,7 +33,7 @@ describe('the main job in the page', () => {
     await app.settled();
     expect(differingShare(before, await app.picture())).toBe(0);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('Escape during a drag takes it back and leaves no entry in the history', async () => {
@@ -49,7 +49,7 @@ describe('the main job in the page', () => {
     await app.page.mouse.up();
     expect(await app.lamp().getAttribute('aria-label')).toContain('at 3:00');
     expect(await app.page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
-    await app.page.close();
+    await app.close();
   });
 
   it('keys do what the mouse does: arrows nudge 0.1 m, Alt walks round the clock, Page Up lifts, Ctrl+Z undoes', async () => {
@@ -67,7 +67,7 @@ describe('the main job in the page', () => {
     expect(await height.inputValue()).toBe('0.9');
     for (let i = 0; i < 4; i++) await app.page.keyboard.press('Control+z');
     expect(await label()).toContain('at 3:00 · 6.0 m');
-    await app.page.close();
+    await app.close();
   });
 
   it('numbers can be typed with units; a wrong one is refused with words and the old one stays', async () => {
@@ -88,7 +88,7 @@ describe('the main job in the page', () => {
     await away.fill('10 ft');
     await away.press('Enter');
     expect(await app.lamp().getAttribute('aria-label')).toContain('3.1 m'); // 3.05 m along the ground, 0.4 m down
-    await app.page.close();
+    await app.close();
   });
 
   it('an arrow key held down in a field is one step of the history; Escape meanwhile takes it back', async () => {
@@ -110,7 +110,7 @@ describe('the main job in the page', () => {
     await height.focus();
     await app.dragLamp(6, 0.6);
     expect(await app.lamp().getAttribute('aria-label')).toContain('at 6:00');
-    await app.page.close();
+    await app.close();
   });
 
   it('the walkaround shows where lamp and camera stand, and the plan comes back', async () => {
@@ -128,7 +128,7 @@ describe('the main job in the page', () => {
     await app.page.getByRole('button', { name: 'From above' }).click();
     await app.lamp().waitFor();
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('a second torch from the box: out of the picture, told in lumens or beam distance, too bright with what to do', async () => {
@@ -152,7 +152,7 @@ describe('the main job in the page', () => {
     await app.page.getByLabel('The box says').selectOption('beam-distance');
     const candela = Number((await app.page.locator('.lamp-fields legend').innerText()).match(/([\d.]+) cd/)?.[1]);
     expect(Number(await app.page.getByLabel('Beam distance').inputValue())).toBeCloseTo(2 * Math.sqrt(candela), -1);
-    await app.page.close();
+    await app.close();
   });
 
   it('a shutter shorter than the count says that it cut it, and undo gives it back', async () => {
@@ -164,6 +164,6 @@ describe('the main job in the page', () => {
     expect(await app.page.locator('.slip .count').first().innerText()).toBe('1/60 s');
     await app.page.keyboard.press('Control+z');
     expect(await app.page.locator('.slip .count').first().innerText()).toBe('8 s');
-    await app.page.close();
+    await app.close();
   });
 });

@@ -36,7 +36,7 @@ describe('marks over the picture', () => {
     await page.getByLabel('Shadows', { exact: true }).uncheck();
     await expect.poll(() => fill.count()).toBe(0);
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 
   it('Lit outline draws a doubled line on the lamp’s side of each stone', async () => {
@@ -57,7 +57,7 @@ describe('marks over the picture', () => {
       expect(x).toBeGreaterThan(dark[stone] as number);
     });
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 
   it('a patch by keys: put, moved, made wider, numbers told, taken away; undo goes all the way back', async () => {
@@ -91,7 +91,7 @@ describe('marks over the picture', () => {
     for (let step = 0; step < 4 && (await undo.isEnabled()); step++) await undo.click();
     expect(await patch.count()).toBe(0);
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 
   it('a drag on the picture draws the patch anew, as one step; one into the sky leaves it as it was', async () => {
@@ -122,7 +122,7 @@ describe('marks over the picture', () => {
     await page.keyboard.press('Control+z');
     expect(await patch.boundingBox()).toEqual(before);
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 
   it('numbers of a patch are those of the lamp selected, where passes of two frames are called the same', async () => {
@@ -150,7 +150,7 @@ describe('marks over the picture', () => {
     await expect.poll(() => numbers.textContent(), patience).not.toBe(ofKey);
     expect(await numbers.textContent()).toMatch(/^contrast/);
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 
   it('a corner is dragged as one step, Escape takes the drag back, and the patch stays in the scene when the camera moves', async () => {
@@ -186,6 +186,6 @@ describe('marks over the picture', () => {
     await page.getByRole('button', { name: 'Undo' }).click();
     expect(Math.hypot((await place()).x - from.x, (await place()).y - from.y)).toBeLessThan(1);
     expect(app.faults).toEqual([]);
-    await page.close();
+    await app.close();
   });
 });

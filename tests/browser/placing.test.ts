@@ -35,7 +35,7 @@ describe('placing camera and subjects', () => {
     await app.settled();
     expect(differingShare(first, await app.picture())).toBeGreaterThan(0.02);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('holds the camera upright: the picture is higher than wide and fits on the page; puts a stone at a third', async () => {
@@ -56,7 +56,7 @@ describe('placing camera and subjects', () => {
     expect(differingShare(upright, await app.picture())).toBeGreaterThan(0.02);
     await app.keepScreenshot('portrait-1440x900');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('turns a subject by its ring, by keys in steps of 15 degrees, and measures between two places of the plan', async () => {
@@ -88,7 +88,7 @@ describe('placing camera and subjects', () => {
     // toward the camera, which stands in the south within a few degrees
     expect(words).toMatch(/1[78]\d° from the scene’s north/);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('selects by a press in the walkaround, and moves by its handles as one step of history', async () => {
@@ -122,6 +122,6 @@ describe('placing camera and subjects', () => {
     await press(0.64, 0.6);
     await expect.poll(() => app.page.locator('.tape-bar').innerText()).toMatch(/\d m · \d+ paces/);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 });

@@ -122,7 +122,7 @@ describe('sheets out of the page', () => {
     expect(tile).toBeLessThan(first?.width ?? 0);
     expect(card).toBe(tile);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('a sheet can be called off, leaves no work running, and the tiles are there again', async () => {
@@ -137,7 +137,7 @@ describe('sheets out of the page', () => {
     expect((await app.probe()).counters).toEqual(counters);
     expect(await app.page.getByRole('button', { name: 'Save PNG' }).isEnabled()).toBe(true);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('on paper there is the sheet alone: pictures, plans and numbers, black on white, no controls', async () => {
@@ -169,6 +169,6 @@ describe('sheets out of the page', () => {
     await app.page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
     await sheet.waitFor({ state: 'detached' });
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 });

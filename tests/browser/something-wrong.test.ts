@@ -73,7 +73,7 @@ describe('something goes wrong', () => {
     await app.page.getByRole('button', { name: 'Undo' }).click();
     expect(await app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('a pass that is called "sky" is mixed as a lamp, not as the sky', async () => {
@@ -83,15 +83,16 @@ describe('something goes wrong', () => {
       'named.json',
       changed((s) => Object.assign(s.schemes[0].frames[1].passes[0], { id: 'sky' })),
     );
-    await expect.poll(() => app.page.getByRole('status').count()).toBe(1);
-    await app.page.getByRole('button', { name: 'Close this message' }).click();
+    await app.page.getByRole('status').waitFor();
+    // good news goes away by itself
+    await app.page.getByRole('status').waitFor({ state: 'detached' });
     await app.settled();
     expect(differingShare(before, await app.picture())).toBe(0);
-    await app.page.close();
+    await app.close();
   });
 
   it('a lost graphics context comes back by itself with the same picture', async () => {
-    const app = await AppPage.open(browser, { samples: 2 });
+    const app = await AppPage.open(browser, { samples: 2, isOwn: true });
     await app.settled();
     const before = await app.picture();
     await app.page.evaluate(async () => {
@@ -107,7 +108,7 @@ describe('something goes wrong', () => {
     await app.dragLamp(6, 0.6);
     await app.settled();
     expect(differingShare(before, await app.picture())).toBeGreaterThan(0.05);
-    await app.page.close();
+    await app.close();
   });
 
   it('without WebGL2 plan, readings and cautions still work, and the page says what is missing', async () => {
@@ -124,11 +125,11 @@ describe('something goes wrong', () => {
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('works with the network cut after loading, and asks nothing of anyone', async () => {
-    const app = await AppPage.open(browser, { samples: 2 });
+    const app = await AppPage.open(browser, { samples: 2, isOwn: true });
     await app.settled();
     await app.page.waitForTimeout(4500);
     await app.page.context().setOffline(true);
@@ -139,7 +140,7 @@ describe('something goes wrong', () => {
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     await app.settled();
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it.each([
@@ -161,6 +162,6 @@ describe('something goes wrong', () => {
     }
     await app.keepScreenshot(`page-${width}x${height}`);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 });

@@ -21,7 +21,7 @@ describe('subjects', () => {
   };
   const close = async () => {
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   };
 
   it('a hut is added, typed to 6.4 x 4.2 m, stands in the picture and on the plan; undone step by step', async () => {

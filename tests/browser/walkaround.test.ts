@@ -93,7 +93,7 @@ describe('the walkaround', () => {
     await app.page.waitForTimeout(800);
     expect(await drawsOf(app)).toBe(draws);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('is seen from the camera, from above and from the side; names what stands there; follows the scheme', async () => {
@@ -116,7 +116,7 @@ describe('the walkaround', () => {
     // from three o'clock, toward the eye, to the camera, at the left
     expect((before?.x ?? 0) - (after?.x ?? 0)).toBeGreaterThan(50);
     expect(app.faults).toEqual([]);
-    await app.page.close();
+    await app.close();
   });
 
   it('draws the shadows on the ground as dark lines, and none without a lamp', async () => {

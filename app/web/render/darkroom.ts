@@ -104,6 +104,14 @@ export class Darkroom {
     this.show({ tiles: [], size: { width: 1, height: 1 }, samples: 1, showsEarly: true });
   }
 
+  /** Forgets all that was traced, and the counts of it. */
+  startOver(): void {
+    this.scene = null;
+    this.rest();
+    this.engine.restart();
+    this.engine.forgetCounts();
+  }
+
   /**
    * Develops a scene on canvases of its own, by screen; null when it was called off. While the card is lost it waits. What
    * was on the page comes back after.
@@ -142,3 +150,6 @@ export const theDarkroom = (): Darkroom => {
   only ??= new Darkroom();
   return only;
 };
+
+/** Forgets what the page's darkroom has traced, if there is one. */
+export const startDarkroomOver = (): void => only?.startOver();

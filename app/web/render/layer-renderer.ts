@@ -36,7 +36,7 @@ export interface LayerRendererOptions {
  * nothing. Work is cut into bands of rows that fit a time budget, one on the card at a time.
  */
 export class LayerRenderer {
-  readonly counters: TraceCounters = { hits: 0, light: {} };
+  counters: TraceCounters = { hits: 0, light: {} };
   readonly pace: Pace;
   private readonly tracer: Tracer;
   private readonly store: LayerStore;
@@ -200,6 +200,10 @@ export class LayerRenderer {
     }
     const label = this.labels.get(layer) ?? '';
     this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
+  }
+
+  forgetCounts(): void {
+    this.counters = { hits: 0, light: {} };
   }
 
   /** Starts over after the card lost everything. */

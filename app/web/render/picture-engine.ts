@@ -194,7 +194,7 @@ export class PictureEngine {
     else this.developer.picture(picture, tile, response, tile.marksFull, ratio);
   }
 
-  /** Starts over after a lost context. */
+  /** Traces all anew, as after a lost context. */
   restart(): void {
     this.layers.reset();
     this.sceneLayers.clear();
@@ -202,5 +202,10 @@ export class PictureEngine {
     this.scene = null;
     this.isPaused = false;
     this.schedule();
+  }
+
+  forgetCounts(): void {
+    this.developed = 0;
+    this.layers.forgetCounts();
   }
 }

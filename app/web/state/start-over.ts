@@ -1,0 +1,11 @@
+import { useApp } from './app-store.ts';
+import { useSession } from './session.ts';
+import { useSweeps } from './sweeps.ts';
+
+/** Puts the stores as they were when the page was opened, with the first sample. Counts as another document taken up. */
+export const startStoresOver = (): void => {
+  const openings = useApp.getState().openings + 1;
+  useApp.setState({ ...useApp.getInitialState(), openings }, true);
+  useSession.setState(useSession.getInitialState(), true);
+  useSweeps.setState(useSweeps.getInitialState(), true);
+};
