@@ -1,7 +1,7 @@
 import { parseSetup } from '../setup/parse-setup.ts';
 import type { Setup } from '../setup/schema/setup.ts';
 import { SetupError } from '../setup/setup-error.ts';
-import { checkScanData } from './scan-code.ts';
+import { checkScanData } from './checked-scans.ts';
 import { ScanDataError } from './scan-data-error.ts';
 
 /**

@@ -166,20 +166,11 @@ const unpack = ({ triangleCount, vertexCount, sizeMetres, hasColour, data }: Pac
 };
 
 /**
- * Checks that the data of a scan can be unpacked, to triangles that each have an area. Takes memory in proportion to the counts that the scan names, whatever
- * the data holds.
+ * Unpacks a scan: corners in world axes (x east, y up, z south), metres, within half a step (a 131,070th of the box)
+ * of where they were packed; each triangle has an area on the steps. Takes memory in proportion to the counts that the scan
+ * names, whatever the data holds.
  *
  * @throws ScanDataError saying what the data must be
- */
-export const checkScanData = (scan: PackedScan): void => {
-  unpack(scan);
-};
-
-/**
- * Unpacks a scan: corners in world axes (x east, y up, z south), metres, within half a step (a 131,070th of the box)
- * of where they were packed.
- *
- * @throws ScanDataError when the data is broken
  */
 export const decodeScan = (scan: PackedScan): ScanTriangles => {
   const { bytes, colourBytes, places, indices } = unpack(scan);

@@ -1,8 +1,9 @@
 import type { Mesh } from '../geometry/mesh.ts';
 import { meshOfSkin } from '../geometry/skin.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
+import { takeTriangles } from './checked-scans.ts';
 import { tintsOf } from './mesh-colours.ts';
-import { decodeScan, type PackedScan } from './scan-code.ts';
+import type { PackedScan } from './scan-code.ts';
 
 /** A scan as the stage takes it. */
 export interface ScanMesh {
@@ -25,7 +26,7 @@ const known = new WeakMap<PackedScan, ScanMesh>();
 export const scanMesh = (scan: PackedScan): ScanMesh => {
   const before = known.get(scan);
   if (before) return before;
-  const { positions, indices, colours } = decodeScan(scan);
+  const { positions, indices, colours } = takeTriangles(scan);
   const made: ScanMesh = {
     mesh: meshOfSkin({ places: positions, triangles: indices }, creaseRadians),
     tints: colours && tintsOf({ positions, indices, colours }),

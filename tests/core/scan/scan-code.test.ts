@@ -2,7 +2,8 @@ import { deflateRawSync, inflateRawSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { decodeBase64, encodeBase64 } from '../../../core/scan/base64.ts';
-import { checkScanData, decodeScan, encodeScan, type PackedScan } from '../../../core/scan/scan-code.ts';
+import { checkScanData } from '../../../core/scan/checked-scans.ts';
+import { decodeScan, encodeScan, type PackedScan } from '../../../core/scan/scan-code.ts';
 import { ScanDataError } from '../../../core/scan/scan-data-error.ts';
 import { numberedSoup, unevenGround } from './soups.ts';
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { checkScanData } from '../../../core/scan/checked-scans.ts';
 import { luminanceOf, meanColour, tintsOf } from '../../../core/scan/mesh-colours.ts';
 import { encodeScan } from '../../../core/scan/scan-code.ts';
 import { scanMesh } from '../../../core/scan/scan-mesh.ts';
@@ -49,6 +50,23 @@ describe('scanMesh', () => {
     // a corner's normal is a mean of normals within 50 degrees of its own face
     expect(leastCosine).toBeGreaterThan(Math.cos(radians(50)));
     expect(scanMesh(packed)).toBe(made);
+  });
+
+  it('takes the triangles that checking the scan has unpacked, and unpacks those of another scan itself', () => {
+    const packed = encodeScan(unevenGround(200, 17));
+    let looks = 0;
+    const scan = {
+      ...packed,
+      get data() {
+        looks++;
+        return packed.data;
+      },
+    };
+    checkScanData(scan);
+    expect(looks).toBe(1);
+    const made = scanMesh(scan);
+    expect(looks).toBe(1);
+    expect(made).toEqual(scanMesh(packed));
   });
 
   it('of 15 times as many triangles takes at most 100 times as long (the square would be 225), however busy the machine', () => {
