@@ -2,13 +2,13 @@ import { finishGroups, finishPresets, presetOf } from '../../../core/setup/finis
 import type { Finish } from '../../../core/setup/schema/setup.ts';
 import { evenShare, glossWord } from '../state/edits/finish-edits.ts';
 import { percentText } from '../ui/words.ts';
-import { FinishNumbers } from './FinishNumbers.tsx';
+import { FinishNumbers, type PutFinish } from './FinishNumbers.tsx';
 import { FinishWord } from './FinishWord.tsx';
 import { Fold } from './parts/Fold.tsx';
 
 interface FinishFieldsProps {
   readonly finish: Finish;
-  readonly onChange: (finish: Finish) => void;
+  readonly onChange: PutFinish;
   /** Where the finish may be another's: the word for that ("As the subject"), and whether it is so. */
   readonly inherits?: { readonly label: string; readonly isInherited: boolean; readonly onInherit: () => void };
 }

@@ -13,6 +13,9 @@ import { Check } from '../ui/Check.tsx';
 import { ColourField } from '../ui/ColourField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 
+/** Takes a finish as it should be; `run` is set for steps that belong together. */
+export type PutFinish = (finish: Finish, run?: string) => void;
+
 interface PercentProps {
   readonly label: string;
   /** 0 to 1. */
@@ -35,8 +38,13 @@ const Percent = ({ label, share, most, step = 1, onChange }: PercentProps) => (
   />
 );
 
+interface FinishNumbersProps {
+  readonly finish: Finish;
+  readonly onChange: PutFinish;
+}
+
 /** The numbers of a finish. */
-export const FinishNumbers = ({ finish, onChange }: { finish: Finish; onChange: (finish: Finish) => void }) => {
+export const FinishNumbers = ({ finish, onChange }: FinishNumbersProps) => {
   const { gloss, metal, transmittance, refractiveIndex, reflectance } = finish;
   const isGrey = typeof reflectance === 'number';
   return (
@@ -52,7 +60,7 @@ export const FinishNumbers = ({ finish, onChange }: { finish: Finish; onChange: 
           <ColourField
             label="Colour"
             value={[...rgbOf(finish)]}
-            onChange={(rgb) => onChange(withColour(finish, rgb))}
+            onChange={(rgb, run) => onChange(withColour(finish, rgb), run)}
           />
         )}
         <Percent

@@ -55,7 +55,7 @@ export const GelRow = ({ label, gel, onChange }: GelRowProps) => {
         <ColourField
           label="Colour code"
           value={gel.colour}
-          onChange={(linear) => onChange(changedGel(gel, gelFromColour(linear)), `colour ${label}`)}
+          onChange={(linear, run) => onChange(changedGel(gel, gelFromColour(linear)), run)}
         />
       )}
       {gel && kind !== 'preset' && (

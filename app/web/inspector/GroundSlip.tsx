@@ -37,7 +37,7 @@ export const GroundSlip = () => {
           ))}
         </div>
       </fieldset>
-      <FinishFields finish={ground.finish} onChange={(finish) => edit((s) => setGroundFinish(s, finish))} />
+      <FinishFields finish={ground.finish} onChange={(finish, run) => edit((s) => setGroundFinish(s, finish), run)} />
       {ground.relief.map((relief, index) => (
         // reliefs have no ids; a row keeps its place in the list
         // biome-ignore lint/suspicious/noArrayIndexKey: see above

@@ -24,7 +24,7 @@ interface ReliefRowProps {
 export const ReliefRow = ({ relief, index, schemeId }: ReliefRowProps) => {
   const setup = useSetup();
   const { edit } = useApp.getState();
-  const put = (next: Relief) => edit((s) => changeRelief(s, index, next));
+  const put = (next: Relief, run?: string) => edit((s) => changeRelief(s, index, next), run);
   const [east, north] = relief.centre;
   return (
     <Fold title={reliefLabel(relief)} note={`within ${Number(relief.radiusMetres.toFixed(1))} m`}>
@@ -80,7 +80,7 @@ export const ReliefRow = ({ relief, index, schemeId }: ReliefRowProps) => {
       </div>
       <FinishFields
         finish={relief.finish ?? setup.ground.finish}
-        onChange={(finish) => put({ ...relief, finish })}
+        onChange={(finish, run) => put({ ...relief, finish }, run)}
         inherits={{
           label: 'As the ground',
           isInherited: relief.finish === null,

@@ -6,7 +6,8 @@ interface ColourFieldProps {
   readonly label: string;
   /** Linear sRGB, each 0 to 1. */
   readonly value: Triple;
-  readonly onChange: (value: Triple) => void;
+  /** `run` is set for what is picked: the moves of one picker belong together. */
+  readonly onChange: (value: Triple, run?: string) => void;
 }
 
 /** A colour: picked, or typed as #rrggbb. */
@@ -15,11 +16,11 @@ export const ColourField = ({ label, value, onChange }: ColourFieldProps) => {
   const [draft, setDraft] = useState<string | null>(null);
   const [isWrong, setIsWrong] = useState(false);
   const shown = hexFromLinear(value);
-  const take = (text: string) => {
+  const take = (text: string, run?: string) => {
     const linear = linearFromHex(text);
     setDraft(null);
     setIsWrong(linear === null);
-    if (linear && hexFromLinear(linear) !== shown) onChange(linear);
+    if (linear && hexFromLinear(linear) !== shown) onChange(linear, run);
   };
   return (
     <div className="field">
@@ -30,7 +31,7 @@ export const ColourField = ({ label, value, onChange }: ColourFieldProps) => {
           className="colour-picker"
           aria-label={`${label}, pick it`}
           value={shown}
-          onChange={(event) => take(event.currentTarget.value)}
+          onChange={(event) => take(event.currentTarget.value, `colour ${id}`)}
         />
         <input
           id={id}

@@ -32,7 +32,7 @@ export const MoreOfPart = ({ part, put, finishOfSubject }: MoreOfPartProps) => {
       {'rough' in part && <RoughFields rough={part.rough} onChange={(rough) => put({ ...part, rough })} />}
       <FinishFields
         finish={part.finish ?? finishOfSubject}
-        onChange={(finish) => put({ ...part, finish })}
+        onChange={(finish, run) => put({ ...part, finish }, run)}
         inherits={{
           label: 'As the subject',
           isInherited: part.finish === null,

@@ -10,7 +10,7 @@ export const SubjectFinish = ({ subject: { id, finish, parts, kit } }: { subject
   const own = parts.filter((part) => part.finish !== null).length;
   return (
     <section className="group">
-      <FinishFields finish={finish} onChange={(next) => edit((s) => setSubjectFinish(s, id, next))} />
+      <FinishFields finish={finish} onChange={(next, run) => edit((s) => setSubjectFinish(s, id, next), run)} />
       {own > 0 && (
         <div className="own-finishes">
           <p className="quiet">
