@@ -1,3 +1,6 @@
+import { formatSetup } from './format-setup.ts';
+import type { Setup } from './schema/setup.ts';
+
 /** Largest setup text that is read, in bytes of UTF-8, without the data of its scans. */
 export const maxSetupBytes = 5_000_000;
 
@@ -11,6 +14,15 @@ const bytesOf = (text: string): number =>
 
 const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
 
+/** Why a file of so many bytes, of them so many in the data of scans, is too long; null = it is not. */
+const faultOf = (bytes: number, ofScans: number): string | null => {
+  if (bytes > maxFileBytes) return `the file has ${megabytes(bytes)} MB; at most ${maxFileBytes / 1e6} MB are read`;
+  const rest = bytes - ofScans;
+  if (rest <= maxSetupBytes) return null;
+  const without = ofScans > 0 ? ' without its scans' : '';
+  return `the file has ${megabytes(rest)} MB${without}; at most ${maxSetupBytes / 1e6} MB are read`;
+};
+
 /**
  * Why a setup text is too long to be read, or null. Looks at the letters only, so that nothing long is parsed in vain.
  *
@@ -18,12 +30,15 @@ const megabytes = (bytes: number): string => (bytes / 1e6).toFixed(1);
  */
 export const sizeFault = (text: string): string | null => {
   const bytes = bytesOf(text);
-  if (bytes > maxFileBytes) return `the file has ${megabytes(bytes)} MB; at most ${maxFileBytes / 1e6} MB are read`;
   if (bytes <= maxSetupBytes) return null;
   let ofScans = 0;
-  for (const [data] of text.matchAll(scanData)) ofScans += data.length;
-  const rest = bytes - ofScans;
-  if (rest <= maxSetupBytes) return null;
-  const without = ofScans > 0 ? ' without its scans' : '';
-  return `the file has ${megabytes(rest)} MB${without}; at most ${maxSetupBytes / 1e6} MB are read`;
+  if (bytes <= maxFileBytes) for (const [data] of text.matchAll(scanData)) ofScans += data.length;
+  return faultOf(bytes, ofScans);
+};
+
+/** The same for the file that a setup would be saved as. The data of scans is only counted, not written. */
+export const savedSizeFault = (setup: Setup): string | null => {
+  const scans = setup.scans.map((scan) => ({ ...scan, data: '' }));
+  const ofScans = setup.scans.reduce((sum, { data }) => sum + data.length, 0);
+  return faultOf(bytesOf(formatSetup({ ...setup, scans })) + ofScans, ofScans);
 };

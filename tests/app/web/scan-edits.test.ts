@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import { changePart } from '../../../app/web/state/edits/part-edits.ts';
 import { removeSubject } from '../../../app/web/state/edits/remove-subject.ts';
@@ -7,6 +7,7 @@ import { readSetup } from '../../../core/scan/read-setup.ts';
 import { encodeScan } from '../../../core/scan/scan-code.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import type { PartOf, Setup } from '../../../core/setup/schema/setup.ts';
+import { sizeFault } from '../../../core/setup/setup-size.ts';
 import { stageOf } from '../../../core/world/stage.ts';
 import { onePassSetup } from '../../core/support/scenes.ts';
 
@@ -42,6 +43,23 @@ describe('addScanSubject', () => {
     expect(setup.scans).toHaveLength(8);
     expect(() => withScan(setup)).toThrow(EditRefused);
     expect(withScan(removeSubject(setup, last)).setup.scans).toHaveLength(8);
+  });
+
+  it('refuses a scan with which the file would be over 40 MB, without ever writing out scans', () => {
+    // blocks of deflate that hold nothing (RFC 1951, section 3.2.4) make the data as long as wanted
+    const longer = (megabytes: number) => {
+      const blocks = Buffer.alloc(megabytes * 750_000, Buffer.of(0, 0, 0, 255, 255));
+      return { ...pyramid, data: Buffer.concat([blocks, Buffer.from(pyramid.data, 'base64')]).toString('base64') };
+    };
+    const add = (setup: Setup, megabytes: number) => addScanSubject(setup, 'scheme', 'a.glb', longer(megabytes), 0.3);
+    const stringify = vi.spyOn(JSON, 'stringify');
+    const full = add(add(empty, 20).setup, 19).setup;
+    expect(() => add(full, 2)).toThrow('With this scan the file has 41.0 MB; at most 40 MB are read');
+    expect(stringify.mock.results.length).toBeGreaterThan(0);
+    for (const { value } of stringify.mock.results) expect(String(value).length).toBeLessThan(1e6);
+    stringify.mockRestore();
+    // what was taken can be opened again
+    expect(sizeFault(formatSetup(full))).toBeNull();
   });
 
   it('stands a file with a hopeless name', () => {

@@ -1,8 +1,7 @@
 import type { PackedScan } from '../../../../core/scan/scan-code.ts';
-import { formatSetup } from '../../../../core/setup/format-setup.ts';
 import type { Finish, Setup } from '../../../../core/setup/schema/setup.ts';
 import { subject } from '../../../../core/setup/schema/subject.ts';
-import { sizeFault } from '../../../../core/setup/setup-size.ts';
+import { savedSizeFault } from '../../../../core/setup/setup-size.ts';
 import { addSubject, type WithSubject } from './add-subjects.ts';
 import { EditRefused } from './edit-refused.ts';
 import { plainName } from './plain-name.ts';
@@ -39,7 +38,7 @@ export const addScanSubject = (
   const scans = [...kept.scans, { ...scan, fileName: plainName(fileName) || 'scan' }];
   const made = subject.parse({ id: 'scan', name, finish: { reflectance }, parts: [{ kind: 'scan', scanId: id }] });
   const added = addSubject({ ...kept, scans }, schemeId, made);
-  const tooLong = sizeFault(formatSetup(added.setup));
+  const tooLong = savedSizeFault(added.setup);
   if (tooLong) throw new EditRefused(`With this scan ${tooLong}. Thin it before, or delete another.`);
   return added;
 };
