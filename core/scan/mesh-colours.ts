@@ -1,14 +1,10 @@
-/** Linear light of an sRGB byte (IEC 61966-2-1). */
-export const linearFromByte: Float64Array = Float64Array.from({ length: 256 }, (_, byte) => {
-  const value = byte / 255;
-  return value <= 0.04045 ? value / 12.92 : ((value + 0.055) / 1.055) ** 2.4;
-});
+import { decodeSrgb, encodeSrgb } from '../colour/srgb.ts';
+
+/** Linear light of an sRGB byte. */
+export const linearFromByte: Float64Array = Float64Array.from({ length: 256 }, (_, byte) => decodeSrgb(byte / 255));
 
 /** Nearest sRGB byte of linear light, 0 to 1. */
-export const byteFromLinear = (linear: number): number => {
-  const value = linear <= 0.0031308 ? linear * 12.92 : 1.055 * linear ** (1 / 2.4) - 0.055;
-  return Math.round(Math.min(Math.max(value, 0), 1) * 255);
-};
+export const byteFromLinear = (linear: number): number => Math.round(255 * encodeSrgb(linear));
 
 /** Luminance of linear sRGB light (IEC 61966-2-1, primaries of BT.709). */
 export const luminanceOf = (red: number, green: number, blue: number): number =>

@@ -1,3 +1,4 @@
+import { fewestRoundSides } from '../units/round-sides.ts';
 import { loftSections, turnedProfile, turnedStretches } from './part-outlines.ts';
 import type { PartOf } from './schema/setup.ts';
 
@@ -87,10 +88,7 @@ export const planeDivisions = (
   return at(cellFor(rough, (cell) => 2 * at(cell)[0] * at(cell)[1]));
 };
 
-/** From how many sides on a part looks round; fewer are flat and keep their edges when divided. */
-const fewestRoundSides = 8;
-
-/** Pieces round something of a radius: a multiple of the sides where these are flat. */
+/** Pieces round something of a radius: a multiple of the sides where these are flat, for flat faces keep their edges. */
 const piecesRound = (radiusMetres: number, sides: number, cellMetres: number): number =>
   sides >= fewestRoundSides
     ? pieces(2 * Math.PI * radiusMetres, cellMetres, sides)

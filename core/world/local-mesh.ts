@@ -1,7 +1,7 @@
 import type { Mesh } from '../geometry/mesh.ts';
 import { roughBallMesh, roughCapsuleMesh } from '../geometry/parts/blob.ts';
 import { boxMesh } from '../geometry/parts/box.ts';
-import { fewestRoundSides, latheMesh, roughLatheMesh } from '../geometry/parts/lathe.ts';
+import { latheMesh, roughLatheMesh } from '../geometry/parts/lathe.ts';
 import { loftMesh, roughLoftMesh } from '../geometry/parts/loft.ts';
 import { planeMesh, roughPlaneMesh } from '../geometry/parts/plane.ts';
 import { prismMesh } from '../geometry/parts/prism.ts';
@@ -21,10 +21,11 @@ import {
   ringDivisions,
   roughOf,
 } from '../setup/part-divisions.ts';
-import { loftSections, turnedProfile } from '../setup/part-outlines.ts';
+import { loftSections, turnedProfile, turnedStretches } from '../setup/part-outlines.ts';
 import type { Part, PartOf } from '../setup/schema/setup.ts';
 import { wallOutline } from '../setup/wall-outline.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
+import { fewestRoundSides } from '../units/round-sides.ts';
 
 const noDimples = { count: 0, radiusMetres: 1, depthMetres: 0, seed: 0 };
 
@@ -39,9 +40,10 @@ const turned = (
   creaseRadians: number,
 ): Mesh => {
   const rough = roughOf(part);
-  if (!rough) return latheMesh(profile, isClosed, part.sides, creaseRadians);
+  const stretches = turnedStretches(profile, isClosed);
+  if (!rough) return latheMesh(stretches, part.sides, creaseRadians);
   const divisions = latheDivisions(profile, isClosed, part.sides, rough);
-  return roughLatheMesh(profile, isClosed, part.sides, creaseRadians, rough, divisions);
+  return roughLatheMesh(stretches, part.sides, creaseRadians, rough, divisions);
 };
 
 const post = (part: PartOf<'cylinder'> | PartOf<'cone'>, topRadius: number): Mesh =>

@@ -1,12 +1,10 @@
+import { fewestRoundSides } from '../../units/round-sides.ts';
 import { heldToFaces } from '../crease.ts';
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, type Skin, SkinBuilder } from '../skin.ts';
 import type { Point2 } from '../triangulate.ts';
 import { mix, normalize, type Vec3 } from '../vec.ts';
-
-/** From how many sides on a round part is meant to look round; fewer are a post with flat faces. */
-export const fewestRoundSides = 8;
 
 /** A direction in the half plane of a profile: away from the axis, and up. */
 type Direction2 = readonly [outward: number, upward: number];
@@ -45,11 +43,8 @@ export const turnedMesh = (stretches: readonly Stretch[], sides: number): Mesh =
   return heldToFaces(builder.build());
 };
 
-/** Pairs of neighbours, but for those that lie on the axis. */
-const stretchesOf = (points: readonly Point2[], isClosed: boolean) =>
-  points
-    .map((from, i) => ({ i, from, to: points[(i + 1) % points.length] as Point2 }))
-    .filter(({ i, from, to }) => (isClosed || i + 1 < points.length) && (from[0] > 0 || to[0] > 0));
+/** A straight piece of a profile; it leaves the axis, or lies off it. */
+type Straight = readonly [from: Point2, to: Point2];
 
 const unit = ([u, v]: Direction2): Direction2 => {
   const length = Math.hypot(u, v);
@@ -65,22 +60,13 @@ const joined = (own: Direction2, other: Direction2, creaseRadians: number): Dire
 /**
  * A profile turned about the vertical.
  *
- * @param profile [distance from the axis, up] in metres, from the foot up along the outside, no two neighbours the same.
- * Where it is open it begins and ends on the axis
- * @param isClosed whether the last point joins the first
+ * @param profile its stretches, each [distance from the axis, up] in metres at both ends, from the foot up along the
+ * outside. Each begins where the one before ends, the first where the last ends; on the axis there may be room between
  * @param creaseRadians stretches that meet at a smaller angle look like one curve
  */
-export const latheMesh = (
-  profile: readonly Point2[],
-  isClosed: boolean,
-  sides: number,
-  creaseRadians: number,
-): Mesh => {
+export const latheMesh = (profile: readonly Straight[], sides: number, creaseRadians: number): Mesh => {
   const count = profile.length;
-  const normals = profile.map((from, i): Direction2 => {
-    const to = profile[(i + 1) % count] as Point2;
-    return unit([to[1] - from[1], from[0] - to[0]]);
-  });
+  const normals = profile.map(([from, to]) => unit([to[1] - from[1], from[0] - to[0]]));
   /** Normal at the joint of a stretch with its neighbour; on the axis that is its own mirror image. */
   const joint = (own: number, neighbour: number, at: Point2): Direction2 => {
     const mine = normals[own] as Direction2;
@@ -88,7 +74,7 @@ export const latheMesh = (
     return joined(mine, theirs, creaseRadians);
   };
   return turnedMesh(
-    stretchesOf(profile, isClosed).map(({ i, from, to }) => ({
+    profile.map(([from, to], i) => ({
       from,
       to,
       fromNormal: joint(i, (i + count - 1) % count, from),
@@ -102,7 +88,7 @@ export const latheMesh = (
 export interface LatheDivisions {
   /** Pieces round the axis: a multiple of the sides where these are flat. */
   readonly around: number;
-  /** Pieces of each stretch of the profile, those that lie on the axis left out. */
+  /** Pieces of each stretch of the profile. */
   readonly pieces: readonly number[];
   /** About how long the pieces are, metres. */
   readonly cellMetres: number;
@@ -113,15 +99,14 @@ const flatCreaseRadians = Math.PI / 4;
 
 /** The same as `latheMesh`, divided finely and uneven. */
 export const roughLatheMesh = (
-  profile: readonly Point2[],
-  isClosed: boolean,
+  profile: readonly Straight[],
   sides: number,
   creaseRadians: number,
   rough: Rough,
   divisions: LatheDivisions,
 ): Mesh => {
   const isFlat = sides < fewestRoundSides;
-  const { skin, room } = dividedLathe(profile, isClosed, divisions, isFlat ? sides : divisions.around);
+  const { skin, room } = dividedLathe(profile, divisions, isFlat ? sides : divisions.around);
   const crease = isFlat ? flatCreaseRadians : Math.max(roughCreaseRadians, creaseRadians);
   const region = thicknessOf(profile);
   const thickness = (corner: number) => Math.min(room[corner] as number, region);
@@ -129,12 +114,13 @@ export const roughLatheMesh = (
 };
 
 /** About a third of how thick the turned region is: area over rim. */
-const thicknessOf = (points: readonly Point2[]): number => {
+const thicknessOf = (profile: readonly Straight[]): number => {
   let [area, rim] = [0, 0];
-  points.forEach(([u, v], i) => {
-    const [nextU, nextV] = points[(i + 1) % points.length] as Point2;
+  profile.forEach(([[u, v], [nextU, nextV]], i) => {
+    const [next] = profile[(i + 1) % profile.length] as Straight;
     area += (u * nextV - v * nextU) / 2;
-    rim += Math.hypot(nextU - u, nextV - v);
+    // what runs along the axis counts too
+    rim += Math.hypot(nextU - u, nextV - v) + Math.abs(next[1] - nextV);
   });
   return rim > 0 ? (0.7 * Math.abs(area)) / rim : 0;
 };
@@ -147,8 +133,7 @@ const roomAt = (radius: number, outward: number): number => {
 
 /** Rings of corners along the profile, one corner where it meets the axis, and how far each may move. */
 const dividedLathe = (
-  profile: readonly Point2[],
-  isClosed: boolean,
+  profile: readonly Straight[],
   { around, pieces }: LatheDivisions,
   polygon: number,
 ): { readonly skin: Skin; readonly room: readonly number[] } => {
@@ -172,7 +157,7 @@ const dividedLathe = (
     return corners;
   };
   const at = (corners: readonly number[], k: number) => corners[k % corners.length] as number;
-  stretchesOf(profile, isClosed).forEach(({ from, to }, s) => {
+  profile.forEach(([from, to], s) => {
     const count = pieces[s] ?? 1;
     const outward = Math.abs(to[1] - from[1]) / Math.hypot(to[0] - from[0], to[1] - from[1]);
     let low = ring(from, outward);

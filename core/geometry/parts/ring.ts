@@ -1,9 +1,9 @@
+import { fewestRoundSides } from '../../units/round-sides.ts';
 import { heldToFaces } from '../crease.ts';
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, SkinBuilder } from '../skin.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../vec.ts';
-import { fewestRoundSides } from './lathe.ts';
 
 /** A tube along part of a circle that stands upright in the plane of x and y. */
 export interface RingShape {

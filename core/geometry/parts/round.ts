@@ -1,19 +1,6 @@
 import { heldToFaces } from '../crease.ts';
 import type { Mesh } from '../mesh.ts';
-import type { Point2 } from '../triangulate.ts';
-import { latheMesh, type Stretch, turnedMesh } from './lathe.ts';
-
-/** The profile of a cylinder that tapers from bottom to top, lids included; a top radius of 0 is a cone. */
-const cylinderProfile = (bottomRadius: number, topRadius: number, height: number): Point2[] => [
-  [0, 0],
-  [bottomRadius, 0],
-  [topRadius, height],
-  ...(topRadius > 0 ? ([[0, height]] as const) : []),
-];
-
-/** A closed cylinder standing on the origin, tapering from bottom to top; a top radius of 0 is a cone. */
-export const cylinderMesh = (bottomRadius: number, topRadius: number, height: number, sides: number): Mesh =>
-  latheMesh(cylinderProfile(bottomRadius, topRadius, height), false, sides, 0);
+import { type Stretch, turnedMesh } from './lathe.ts';
 
 /** Stretches of a half sphere between two latitudes in radians, centred at `centreHeight`, stretched upward by `stretch`. */
 const arc = (radius: number, stretch: number, centreHeight: number, from: number, to: number, rings: number) => {

@@ -1,4 +1,4 @@
-import { add, cross, dot, length, normalize, scale, sub, type Vec3 } from '../../geometry/vec.ts';
+import { add, dot, length, normalize, scale, sub, type Vec3 } from '../../geometry/vec.ts';
 
 /**
  * Lengths of a body as shares of its stature: Drillis and Contini, Body Segment Parameters (1966), as drawn by Winter,
@@ -117,6 +117,3 @@ export const jointsOf = (pose: Pose, pointsUpRadians: number, seatUp: number): J
   if (pose === 'sitting') return sitting(seatUp);
   return standing(pose === 'pointing' ? pointsUpRadians : null);
 };
-
-/** A level direction square to another, to its left as seen from above. */
-export const leftOf = (direction: Vec3): Vec3 => normalize(cross([0, 0, 1], direction));

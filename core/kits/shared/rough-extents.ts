@@ -1,32 +1,9 @@
-import { roughBallMesh } from '../../geometry/parts/blob.ts';
-import { boxMesh } from '../../geometry/parts/box.ts';
-import { roughRingMesh } from '../../geometry/parts/ring.ts';
-import { ballDivisions, boxDivisions, ringDivisions, roughOf } from '../../setup/part-divisions.ts';
 import { part } from '../../setup/schema/part.ts';
-import { radiansFromDegrees } from '../../units/angle.ts';
+import { localMesh } from '../../world/local-mesh.ts';
 import type { PartDraft } from '../kit.ts';
 import { frameOf, placeInFrame } from './frame.ts';
 
-type RoughDraft = Extract<PartDraft, { kind: 'box' | 'sphere' | 'ring' }>;
-
-/** Corners of an uneven part about its own foot: x east, y up, z south. */
-const cornersOf = (draft: RoughDraft): Float64Array => {
-  const solid = part.parse(draft);
-  if (solid.kind === 'box') {
-    const dimples = solid.dimples ?? { count: 0, radiusMetres: 1, depthMetres: 0, seed: 0 };
-    return boxMesh({ ...solid, dimples, rough: roughOf(solid), divisions: boxDivisions(solid) }).positions;
-  }
-  if (solid.kind === 'sphere') {
-    const rough = solid.rough ?? { heightMetres: 0, sizeMetres: 1, seed: 0 };
-    const { radiusMetres, radiusNorthMetres, heightMetres } = solid;
-    const radii = [radiusMetres, (heightMetres ?? 2 * radiusMetres) / 2, radiusNorthMetres ?? radiusMetres] as const;
-    return roughBallMesh(radii, rough, ballDivisions(solid, rough), false).positions;
-  }
-  if (solid.kind !== 'ring') throw new Error(`no extents of an uneven ${solid.kind}`);
-  const rough = solid.rough ?? { heightMetres: 0, sizeMetres: 1, seed: 0 };
-  const shape = { ...solid, arcRadians: radiansFromDegrees(solid.arcDegrees) };
-  return roughRingMesh(shape, rough, ringDivisions(solid)).positions;
-};
+type SolidDraft = Exclude<PartDraft, { kind: 'scan' }>;
 
 export interface Extents {
   readonly low: readonly [number, number, number];
@@ -34,8 +11,10 @@ export interface Extents {
 }
 
 /** Lowest and highest [east, north, up] of an uneven part where it stands, metres: of the very triangles it will have. */
-export const roughExtents = (draft: RoughDraft): Extents => {
-  const corners = cornersOf(draft);
+export const roughExtents = (draft: SolidDraft): Extents => {
+  const solid = part.parse(draft);
+  if (solid.kind === 'scan') throw new Error('a kit makes no scans');
+  const corners = localMesh(solid).positions;
   const frame = frameOf(draft);
   const low: [number, number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   const high: [number, number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];

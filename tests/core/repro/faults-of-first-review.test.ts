@@ -3,13 +3,13 @@ import { cameraView } from '../../../core/camera/camera-view.ts';
 import { enclosureOf } from '../../../core/cautions/lamp-place.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { lightThroughGels } from '../../../core/colour/gel.ts';
-import { cylinderMesh } from '../../../core/geometry/parts/round.ts';
 import { exponentFromHalfPeak } from '../../../core/photometry/beam.ts';
 import { rimReading } from '../../../core/readings/rim-reading.ts';
 import { silhouetteOf } from '../../../core/readings/silhouette.ts';
 import { targetSurface } from '../../../core/readings/target-reading.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
+import { meshOf } from '../support/meshes.ts';
 import { discEmitter, onePassSetup, stageWith, standing, subjectOf } from '../support/scenes.ts';
 
 // One case for each fault that the first review of the core found; laws only, no outside values.
@@ -91,7 +91,7 @@ describe('faults of the first review', () => {
   });
 
   it('a post of four sides has flat faces: no corner normal leans off its face', () => {
-    const { positions, normals } = cylinderMesh(0.5, 0.5, 2, 4);
+    const { positions, normals } = meshOf({ kind: 'cylinder', radiusMetres: 0.5, heightMetres: 2, sides: 4 });
     for (let i = 0; i < positions.length; i += 9) {
       const at = (from: Float64Array, k: number) => [...from.subarray(i + k, i + k + 3)];
       expect(at(normals, 3)).toEqual(at(normals, 0));

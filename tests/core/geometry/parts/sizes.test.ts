@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Mesh } from '../../../../core/geometry/mesh.ts';
 import { planeMesh } from '../../../../core/geometry/parts/plane.ts';
-import { capsuleMesh, cylinderMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
+import { capsuleMesh, sphereMesh } from '../../../../core/geometry/parts/round.ts';
 import { plainBox } from '../../support/closed-meshes.ts';
 import { relativeError } from '../../support/errors.ts';
 import { enclosedVolume, meshOf, surfaceArea } from '../../support/meshes.ts';
@@ -50,15 +50,22 @@ describe('a box', () => {
 type Round = readonly [name: string, make: (sides: number) => Mesh, volume: number, area: number];
 const [r, t, height] = [0.4, 0.15, 1.2];
 const slant = (dr: number) => Math.hypot(height, dr);
+const cylinder = (bottom: number, top: number, sides: number): Mesh =>
+  meshOf({ kind: 'cylinder', radiusMetres: bottom, topRadiusMetres: top, heightMetres: height, sides });
 const rounds: readonly Round[] = [
-  ['cylinder', (n) => cylinderMesh(r, r, height, n), Math.PI * r * r * height, 2 * Math.PI * r * (r + height)],
+  ['cylinder', (n) => cylinder(r, r, n), Math.PI * r * r * height, 2 * Math.PI * r * (r + height)],
   [
     'tapered cylinder',
-    (n) => cylinderMesh(r, t, height, n),
+    (n) => cylinder(r, t, n),
     (Math.PI * height * (r * r + r * t + t * t)) / 3,
     Math.PI * (r * r + t * t + (r + t) * slant(r - t)),
   ],
-  ['cone', (n) => cylinderMesh(r, 0, height, n), (Math.PI * r * r * height) / 3, Math.PI * r * (r + slant(r))],
+  [
+    'cone',
+    (n) => meshOf({ kind: 'cone', radiusMetres: r, heightMetres: height, sides: n }),
+    (Math.PI * r * r * height) / 3,
+    Math.PI * r * (r + slant(r)),
+  ],
   ['sphere', (n) => sphereMesh(r, r, n), (4 / 3) * Math.PI * r ** 3, 4 * Math.PI * r * r],
   [
     'capsule',
@@ -86,7 +93,7 @@ describe.each(rounds)('%s', (_, make, volume, area) => {
 describe('the rest', () => {
   it.each([3, 8, 32])('a cylinder of %d sides is an exact prism (rel 1e-12)', (n) => {
     const polygon = (n / 2) * r * r * Math.sin((2 * Math.PI) / n);
-    expect(relativeError(enclosedVolume(cylinderMesh(r, r, height, n)), polygon * height)).toBeLessThanOrEqual(1e-12);
+    expect(relativeError(enclosedVolume(cylinder(r, r, n)), polygon * height)).toBeLessThanOrEqual(1e-12);
   });
   it('a flattened sphere has the volume of an ellipsoid (0.5 %)', () => {
     expect(relativeError(enclosedVolume(sphereMesh(0.5, 0.2, 64)), (4 / 3) * Math.PI * 0.05)).toBeLessThanOrEqual(
