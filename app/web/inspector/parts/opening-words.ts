@@ -20,6 +20,23 @@ export const openingWord = ({ sillMetres, head }: Opening): string => {
 };
 
 /**
+ * Where an opening so wide might go, in tenths of a metre from the middle of the wall, the nearest first and the east
+ * first: the middle itself, and past either side of each opening that is there. The nearest free place is one of these.
+ */
+const tenthsToTry = ({ openings, widthMetres }: Wall, wideMetres: number): number[] => {
+  const most = 5 * (widthMetres - wideMetres);
+  const besides = openings.flatMap((other) => {
+    const apart = 5 * (other.widthMetres + wideMetres);
+    const [west, east] = [Math.floor(10 * other.acrossMetres - apart), Math.ceil(10 * other.acrossMetres + apart)];
+    // the next tenth too: the document wants a little wall between
+    return [west - 1, west, east, east + 1];
+  });
+  return [...new Set([0, ...besides])]
+    .filter((tenths) => Math.abs(tenths) <= most)
+    .sort((a, b) => Math.abs(a) - Math.abs(b) || b - a);
+};
+
+/**
  * The wall with another opening, as near its middle as there is room.
  *
  * @returns null where there is none
@@ -27,13 +44,12 @@ export const openingWord = ({ sillMetres, head }: Opening): string => {
 export const withOpening = (wall: Wall, kind: OpeningKind): Wall | null => {
   if (wall.openings.length >= 24) return null;
   const first = firstOpenings[kind];
-  const tried = Math.ceil(wall.widthMetres / 2 / 0.1);
-  for (let step = 0; step <= tried; step++)
-    for (const side of step === 0 ? [1] : [1, -1]) {
-      const acrossMetres = Math.round(side * step * 10) / 100 + 0;
-      const next: Wall = { ...wall, openings: [...wall.openings, { ...first, acrossMetres }] };
-      if (partProblem(next) === null) return next;
-    }
+  // what does not fit in the middle of the bare wall, where it is highest, fits nowhere
+  if (partProblem({ ...wall, openings: [first] })) return null;
+  for (const tenths of tenthsToTry(wall, first.widthMetres)) {
+    const next: Wall = { ...wall, openings: [...wall.openings, { ...first, acrossMetres: tenths / 10 }] };
+    if (partProblem(next) === null) return next;
+  }
   return null;
 };
 
