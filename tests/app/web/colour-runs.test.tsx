@@ -1,4 +1,4 @@
-import { isValidElement, type ReactElement, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import { renderToStaticMarkup } from 'react-dom/server';
 import { describe, expect, it } from 'vitest';
 import { FinishFields } from '../../../app/web/inspector/FinishFields.tsx';
@@ -10,6 +10,7 @@ import { useApp } from '../../../app/web/state/app-store.ts';
 import { newPart } from '../../../app/web/state/edits/new-parts.ts';
 import { ColourField } from '../../../app/web/ui/ColourField.tsx';
 import type { Finish } from '../../../core/setup/schema/setup.ts';
+import { elementsOf, type Props } from './element-tree.ts';
 
 const Probe = ({ draw, take }: { draw: () => ReactNode; take: (what: ReactNode) => void }) => {
   take(draw());
@@ -24,15 +25,6 @@ const drawn = (draw: () => ReactNode): ReactNode => {
   };
   renderToStaticMarkup(<Probe draw={draw} take={take} />);
   return what;
-};
-
-type Props = Readonly<Record<string, unknown>> & { readonly children?: ReactNode };
-
-/** Every element of a tree, those of components among it not drawn. */
-const elementsOf = (node: ReactNode): ReactElement<Props>[] => {
-  if (Array.isArray(node)) return node.flatMap(elementsOf);
-  if (!isValidElement<Props>(node)) return [];
-  return [node, ...elementsOf(node.props.children)];
 };
 
 const propsOf = (node: ReactNode, type: unknown): Props => {
@@ -63,10 +55,10 @@ describe('a colour that is picked', () => {
     );
     const [picker, field] = elementsOf(tree)
       .filter(({ type }) => type === 'input')
-      .map(({ props }) => props as unknown as Record<'onChange' | 'onKeyDown', (event: object) => void>);
-    picker?.onChange({ currentTarget: { value: '#ff0000' } });
-    picker?.onChange({ currentTarget: { value: '#ee0000' } });
-    field?.onKeyDown({ key: 'Enter', currentTarget: { value: '#0000ff' } });
+      .map(({ props }) => props);
+    picker?.['onChange']?.({ currentTarget: { value: '#ff0000' } });
+    picker?.['onChange']?.({ currentTarget: { value: '#ee0000' } });
+    field?.['onKeyDown']?.({ key: 'Enter', currentTarget: { value: '#0000ff' } });
     const runs = calls.map(([, run]) => run);
     expect(runs[0]).toBeTypeOf('string');
     expect(runs).toEqual([runs[0], runs[0], undefined]);

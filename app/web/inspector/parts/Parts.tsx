@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { Subject } from '../../../../core/setup/schema/setup.ts';
-import { useApp } from '../../state/app-store.ts';
+import { editTook } from '../../state/edit-took.ts';
 import { type NewPartKind, newPartKinds, partWords } from '../../state/edits/new-parts.ts';
 import { addPart, duplicatePart, removePart, reorderPart } from '../../state/edits/part-edits.ts';
 import { Drop } from '../../ui/Drop.tsx';
@@ -12,26 +12,23 @@ const pageOfParts = 24;
 
 /** The parts of a subject, one by one in a list. */
 export const Parts = ({ subject }: { subject: Subject }) => {
-  const { edit } = useApp.getState();
   const { id, parts, kit } = subject;
   const [openIndex, setOpenIndex] = useState<number | null>(null);
   const [most, setMost] = useState(pageOfParts);
+  // after an edit that was refused, what is open stays so
   const actionsOf = (index: number) => ({
     onDuplicate: () => {
-      edit((s) => duplicatePart(s, id, index));
-      setOpenIndex(index + 1);
+      if (editTook((s) => duplicatePart(s, id, index))) setOpenIndex(index + 1);
     },
     onMove: (by: 1 | -1) => {
-      edit((s) => reorderPart(s, id, index, index + by));
-      setOpenIndex(Math.min(Math.max(index + by, 0), parts.length - 1));
+      if (editTook((s) => reorderPart(s, id, index, index + by))) setOpenIndex(index + by);
     },
     onRemove: () => {
-      edit((s) => removePart(s, id, index));
-      setOpenIndex(null);
+      if (editTook((s) => removePart(s, id, index))) setOpenIndex(null);
     },
   });
   const add = (kind: NewPartKind) => {
-    edit((s) => addPart(s, id, kind));
+    if (!editTook((s) => addPart(s, id, kind))) return;
     setMost(parts.length + pageOfParts);
     setOpenIndex(parts.length);
   };
