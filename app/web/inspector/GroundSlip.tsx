@@ -7,12 +7,15 @@ import { Drop } from '../ui/Drop.tsx';
 import { FinishFields } from './FinishFields.tsx';
 import { ReliefRow } from './ReliefRow.tsx';
 import { Slip } from './Slip.tsx';
+import { useRowKeys } from './use-row-keys.ts';
 
 /** The surface under everything as a strip that opens: its finish, and what lies on it. */
 export const GroundSlip = () => {
   const { ground } = useSetup();
   const scheme = useScheme();
   const isOpen = useApp((state) => state.selection?.kind === 'ground');
+  // reliefs have no ids; when one goes, the next is not to stand open in its place
+  const keys = useRowKeys(ground.relief);
   const { edit, select } = useApp.getState();
   const triangles = ground.relief.reduce((sum, relief) => sum + trianglesOfRelief(relief), 0);
   const what = [presetOf(ground.finish)?.label ?? 'Own finish', ...ground.relief.map(reliefLabel)];
@@ -39,9 +42,7 @@ export const GroundSlip = () => {
       </fieldset>
       <FinishFields finish={ground.finish} onChange={(finish, run) => edit((s) => setGroundFinish(s, finish), run)} />
       {ground.relief.map((relief, index) => (
-        // reliefs have no ids; a row keeps its place in the list
-        // biome-ignore lint/suspicious/noArrayIndexKey: see above
-        <ReliefRow key={index} relief={relief} index={index} schemeId={scheme.id} />
+        <ReliefRow key={keys[index]} relief={relief} index={index} schemeId={scheme.id} />
       ))}
       <div className="actions">
         <Drop label="Add relief" listLabel="Add relief" closesOnPress>
