@@ -1,8 +1,12 @@
 import { TransformControls } from '@react-three/drei';
-import { useLayoutEffect, useRef, useState } from 'react';
-import { Color, Euler, Line, Mesh, type Object3D } from 'three';
+import { invalidate } from '@react-three/fiber';
+import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
+import { Color, Line, Mesh, type Object3D } from 'three';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
+import { handleDrag } from './handle-drag.ts';
 import type { HeldThing } from './held-thing.ts';
+import { releaseHandles } from './release-handles.ts';
 import { useShift } from './use-shift.ts';
 
 /** With Shift: a tenth of a metre, and fifteen degrees. */
@@ -25,33 +29,50 @@ const plainLook = (controls: Object3D | null): void => {
   });
 };
 
+const steps = {
+  isUnderWay: () => useApp.getState().history.gestureStart !== null,
+  begin: () => useApp.getState().begin(),
+  edit: (change: (setup: Setup) => Setup) => useApp.getState().edit(change),
+  commit: () => useApp.getState().commit(),
+  cancel: () => useApp.getState().cancel(),
+};
+
 /** Handles that move what is selected, or turn it about the vertical. A drag is one entry of history. */
 export const Handles = ({ held, mode }: { held: HeldThing; mode: 'move' | 'turn' }) => {
-  const { begin, commit, edit } = useApp.getState();
   const inSteps = useShift();
   const [proxy, setProxy] = useState<Object3D | null>(null);
-  const isDragged = useRef(false);
+  const controls = useRef<Object3D | null>(null);
+  const drag = useMemo(() => proxy && handleDrag(proxy, steps), [proxy]);
   const turns = mode === 'turn' && held.turnRadians !== null;
+  const takeControls = useCallback((made: unknown) => {
+    controls.current = made as Object3D | null;
+    plainLook(controls.current);
+  }, []);
   useLayoutEffect(() => {
-    if (!proxy || isDragged.current) return;
-    proxy.position.set(...held.position);
-    proxy.rotation.set(0, held.turnRadians ?? 0, 0);
-    proxy.updateMatrixWorld();
-  }, [proxy, held]);
-  const onObjectChange = () => {
-    if (!proxy || !isDragged.current) return;
-    // Escape took the drag back: the rest of it does nothing
-    if (useApp.getState().history.gestureStart === null) return;
-    // about the vertical, whichever way round the three angles have come out
-    const { y } = new Euler().setFromQuaternion(proxy.quaternion, 'YXZ');
-    edit(turns ? held.turn(y) : held.move(proxy.position.toArray()));
-  };
+    drag?.hold(held);
+    invalidate();
+  }, [drag, held]);
+  useLayoutEffect(() => {
+    const letGo = (keeps: boolean) => {
+      if (drag?.end(keeps)) releaseHandles(controls.current);
+    };
+    const onCancel = () => letGo(false);
+    const onBlur = () => letGo(true);
+    window.addEventListener('pointercancel', onCancel);
+    window.addEventListener('blur', onBlur);
+    return () => {
+      window.removeEventListener('pointercancel', onCancel);
+      window.removeEventListener('blur', onBlur);
+      // something else is held now, or the walkaround is closed
+      letGo(true);
+    };
+  }, [drag]);
   return (
     <>
       <group ref={setProxy} />
-      {proxy && (
+      {proxy && drag && (
         <TransformControls
-          ref={plainLook as (controls: unknown) => void}
+          ref={takeControls}
           object={proxy}
           mode={turns ? 'rotate' : 'translate'}
           showX={!turns}
@@ -59,15 +80,12 @@ export const Handles = ({ held, mode }: { held: HeldThing; mode: 'move' | 'turn'
           size={0.8}
           translationSnap={inSteps ? stepMetres : null}
           rotationSnap={inSteps ? stepRadians : null}
-          onMouseDown={() => {
-            isDragged.current = true;
-            begin();
-          }}
+          onMouseDown={drag.begin}
           onMouseUp={() => {
-            isDragged.current = false;
-            commit();
+            drag.end(true);
+            invalidate();
           }}
-          onObjectChange={onObjectChange}
+          onObjectChange={() => drag.change(turns)}
         />
       )}
     </>
