@@ -39,7 +39,7 @@ const badFiles: readonly (readonly [string, string | Buffer, RegExp])[] = [
     JSON.stringify(good).replace('"focalLengthMm":24', '"focalLengthMm":1e999'),
     /camera\.focalLengthMm/,
   ],
-  ['far too large', '{'.repeat(5_000_001), /at most 5 MB/],
+  ['far too large', '{'.repeat(12_000_001), /at most 12 MB/],
   [
     'script in a name',
     changed((s) => Object.assign(s, { name: '<img src=x onerror=alert(1)>'.repeat(9) })),

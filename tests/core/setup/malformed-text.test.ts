@@ -112,7 +112,7 @@ const cases: readonly MalformedCase[] = [
     'name',
     'at most 80',
   ],
-  ['one byte more than 5 MB', () => text().padEnd(maxSetupBytes + 1), 'size', '', 'has 5.0 MB; at most 5 MB'],
+  ['one byte more than 12 MB', () => text().padEnd(maxSetupBytes + 1), 'size', '', 'has 12.0 MB; at most 12 MB'],
   [
     'one byte more than 40 MB of data',
     () => `"data": "${'A'.repeat(maxFileBytes - 9)}"`,
@@ -121,21 +121,29 @@ const cases: readonly MalformedCase[] = [
     'has 40.0 MB; at most 40 MB',
   ],
   [
-    'a scan’s data and 5 MB besides',
+    'a scan’s data and 12 MB besides',
     () => `"data": "${'A'.repeat(1000)}"`.padEnd(maxSetupBytes + 1012),
     'size',
     '',
-    'has 5.0 MB without its scans; at most 5 MB',
+    'has 12.0 MB without its scans; at most 12 MB',
   ],
   [
-    '5 MB in letters of two bytes',
+    '12 MB in letters of two bytes',
     () =>
       changed((s) => {
-        s.note = 'é'.repeat(2_600_000);
+        s.note = 'é'.repeat(6_100_000);
       }),
     'size',
     '',
-    'has 5.2 MB; at most 5 MB',
+    'has 12.2 MB; at most 12 MB',
+  ],
+  ['12 MB that break off in the last field', () => `{${'"a":1,'.repeat(1_990_000)}`, 'syntax', 'line 1', syntax],
+  [
+    '12 MB of parts without a kind',
+    () => text().replace(/"parts":\[/, (found) => found + '{},'.repeat(3_900_000)),
+    'field',
+    'subjects[0].parts',
+    'must be at most 2000 parts',
   ],
   ['50 MB', () => ' '.repeat(50_000_000), 'size', '', 'has 50.0 MB'],
   [
@@ -224,7 +232,7 @@ describe('parseSetup on broken text', () => {
     },
   );
 
-  it('takes exactly 5 MB, and a byte order mark at the start', () => {
+  it('takes exactly 12 MB, and a byte order mark at the start', () => {
     expect(parseSetup(text().padEnd(maxSetupBytes)).id).toBe('barn');
     expect(parseSetup(`\ufeff${text()}`)).toEqual(parseSetup(text()));
   });

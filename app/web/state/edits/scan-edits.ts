@@ -36,11 +36,10 @@ export const addScanSubject = (
   const name = plainName(nameOf(fileName)) || 'Scan';
   const scan = { ...packed, sizeMetres: [...packed.sizeMetres] as [number, number, number], id, name };
   const scans = [...kept.scans, { ...scan, fileName: plainName(fileName) || 'scan' }];
-  const made = subject.parse({ id: 'scan', name, finish: { reflectance }, parts: [{ kind: 'scan', scanId: id }] });
-  const added = addSubject({ ...kept, scans }, schemeId, made);
-  const tooLong = savedSizeFault(added.setup);
+  const tooLong = savedSizeFault({ ...kept, scans });
   if (tooLong) throw new EditRefused(`With this scan ${tooLong}. Thin it before, or delete another.`);
-  return added;
+  const made = subject.parse({ id: 'scan', name, finish: { reflectance }, parts: [{ kind: 'scan', scanId: id }] });
+  return addSubject({ ...kept, scans }, schemeId, made);
 };
 
 /** Least and largest scale that the document takes. */
