@@ -1,6 +1,6 @@
 import { type CameraView, isInFrame } from '../camera/camera-view.ts';
 import { anyHit } from '../geometry/cast-ray.ts';
-import { convexHull, type GroundPoint, isInsideHull } from '../geometry/hull.ts';
+import { convexHullOfMany, type GroundPoint, isInsideHull } from '../geometry/hull.ts';
 import { projectToGround } from '../geometry/shadow.ts';
 import { distance, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { degreesFromRadians, wrapDegrees } from '../units/angle.ts';
@@ -28,20 +28,23 @@ const pointsOf = function* ({ points }: StageSubject): Generator<Vec3> {
     yield [points[i] as number, Math.max(points[i + 1] as number, 0), points[i + 2] as number];
 };
 
-/** Where a point's shadow falls, cut off at the reach; points above the lamp throw theirs away to the horizon. */
-const groundShadowOf = (lamp: Vec3, point: Vec3): GroundPoint => {
-  const shadow = projectToGround(lamp, point);
-  const [dx, dz] = shadow ? [shadow[0] - lamp[0], shadow[2] - lamp[2]] : [point[0] - lamp[0], point[2] - lamp[2]];
-  const away = Math.hypot(dx, dz);
-  const cut = shadow && away <= shadowReachMetres ? 1 : shadowReachMetres / Math.max(away, 1e-9);
-  return [lamp[0] + dx * cut, -(lamp[2] + dz * cut)];
-};
-
-/** Outline on the ground of a subject's shadow together with its foot, convex, cut off at the reach. */
-export const shadowOutline = (subject: StageSubject, lamp: Vec3): GroundPoint[] => {
-  const places: GroundPoint[] = [];
-  for (const point of pointsOf(subject)) places.push(groundShadowOf(lamp, point));
-  return convexHull(places);
+/**
+ * Outline on the ground of a subject's shadow together with its foot, convex, cut off at the reach; points above the lamp
+ * throw theirs away to the horizon. Makes nothing for each point, for a scan has a hundred thousand.
+ */
+export const shadowOutline = ({ points }: StageSubject, [x, y, z]: Vec3): GroundPoint[] => {
+  const places = new Float64Array((points.length / 3) * 2);
+  for (let i = 0, at = 0; i < points.length; i += 3, at += 2) {
+    const up = Math.max(points[i + 1] as number, 0);
+    // by similar triangles, as `projectToGround`
+    const k = y > up ? y / (y - up) : 1;
+    const [dx, dz] = [((points[i] as number) - x) * k, ((points[i + 2] as number) - z) * k];
+    const away = Math.sqrt(dx * dx + dz * dz);
+    const cut = y > up && away <= shadowReachMetres ? 1 : shadowReachMetres / Math.max(away, 1e-9);
+    places[at] = x + dx * cut;
+    places[at + 1] = -(z + dz * cut);
+  }
+  return convexHullOfMany(places);
 };
 
 /** Reads a subject's shadow under a lamp at a position in world axes. Visibility of the tip is not considered. */

@@ -4,13 +4,20 @@ import type { Scan, Subject } from '../setup/schema/setup.ts';
 import { partMesh, tintsOfPart } from './part-mesh.ts';
 import type { TintedMesh } from './soup.ts';
 
-/** A subject's triangles in world axes, part by part, and what is worked out from them. */
-export interface PlacedSubject {
-  readonly parts: readonly TintedMesh[];
-  /** Its distinct corners, three numbers each. */
-  readonly points: Float64Array;
+/** A subject as the stage knows it: the same object on every stage that it stands on unchanged. */
+export interface StageSubject {
+  readonly id: string;
+  readonly name: string;
   /** Highest point, metres over the ground. */
   readonly topMetres: number;
+  /** Its distinct corners in world axes, three numbers each, double precision. */
+  readonly points: Float64Array;
+}
+
+/** A subject's triangles in world axes, part by part, and what the stage knows of it. */
+export interface PlacedSubject {
+  readonly parts: readonly TintedMesh[];
+  readonly onStage: StageSubject;
 }
 
 /** Corners less than this apart count as one place, metres. */
@@ -62,5 +69,5 @@ export const placeSubject = (subject: Subject, scans: readonly Scan[]): PlacedSu
     for (let axis = 0; axis < 3; axis++) points[group * 3 + axis] = all[corner + axis] as number;
     topMetres = Math.max(topMetres, all[corner + 1] as number);
   }
-  return { parts, points, topMetres };
+  return { parts, onStage: { id: subject.id, name: subject.name, topMetres, points } };
 };

@@ -3,19 +3,11 @@ import type { RayTree } from '../geometry/ray-tree.ts';
 import type { Finish, Ground, Scan, Setup, Subject } from '../setup/schema/setup.ts';
 import { groundMesh, reliefMesh } from './ground-mesh.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
-import { type PlacedSubject, placeSubject } from './placed-subject.ts';
+import { type PlacedSubject, placeSubject, type StageSubject } from './placed-subject.ts';
 import { Soup } from './soup.ts';
 import type { StageFinish } from './stage-finish.ts';
 
-/** A subject as the stage knows it. */
-export interface StageSubject {
-  readonly id: string;
-  readonly name: string;
-  /** Highest point, metres over the ground. */
-  readonly topMetres: number;
-  /** Its distinct corners in world axes, three numbers each, double precision. */
-  readonly points: Float64Array;
-}
+export type { StageSubject };
 
 /** Everything that light can meet: triangles with finishes under one tree. Lamps and camera are not part of it. */
 export interface Stage {
@@ -69,7 +61,7 @@ export const buildStage = (
   for (const relief of ground.relief) onGround(reliefMesh(relief), relief.finish ?? ground.finish);
   const placed = new Map<Subject, PlacedSubject>();
   const shown = subjects.filter(({ hidden }) => !hidden);
-  const stageSubjects = shown.map((subject, s): StageSubject => {
+  const stageSubjects = shown.map((subject, s) => {
     const here = known?.get(subject) ?? placeSubject(subject, scans);
     placed.set(subject, here);
     subject.parts.forEach((part, p) => {
@@ -77,7 +69,7 @@ export const buildStage = (
       const finish = part.finish ?? subject.finish;
       soup.add(tinted, finish, s, part.kind !== 'plane' && finish.transmittance === 0);
     });
-    return { id: subject.id, name: subject.name, topMetres: here.topMetres, points: here.points };
+    return here.onStage;
   });
   const laidOut = layOut(soup.entries, making?.laidOut ?? null);
   const key = `stage-${++stageCount}`;

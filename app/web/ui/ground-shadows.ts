@@ -12,7 +12,7 @@ export interface GroundShadow {
 }
 
 /** Of the places that lamps stand at now: plan, small plans and walkaround ask for the same ones. */
-const known = new WeakMap<Waypoint, { stage: Stage; shadows: GroundShadow[] }>();
+const known = new WeakMap<Waypoint, { stage: Stage; shadows: readonly GroundShadow[] }>();
 
 /**
  * The shadows on the ground of every subject under a lamp at a waypoint. A subject that the lamp stands in, such as a hut
@@ -25,9 +25,11 @@ export const groundShadows = (stage: Stage, place: Waypoint): readonly GroundSha
   const [east, north, up] = place.position;
   const holdsLamp = (subject: StageSubject) =>
     up <= subject.topMetres && isInsideHull(footprintOf(subject), [east, north]);
+  // while one subject is moved, the others and their shadows are the same
+  const before = new Map(kept?.shadows.map((shadow) => [shadow.subject, shadow]));
   const shadows = stage.subjects
     .filter((subject) => !holdsLamp(subject))
-    .map((subject) => ({ subject, outline: shadowOutline(subject, lamp) }));
+    .map((subject) => before.get(subject) ?? { subject, outline: shadowOutline(subject, lamp) });
   known.set(place, { stage, shadows });
   return shadows;
 };

@@ -1,5 +1,5 @@
-import { describe, expect, it } from 'vitest';
-import { convexHull, type GroundPoint, isInsideHull } from '../../../core/geometry/hull.ts';
+import { describe, expect, it, vi } from 'vitest';
+import { convexHull, convexHullOfMany, type GroundPoint, isInsideHull } from '../../../core/geometry/hull.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 
 const turns = (o: GroundPoint, a: GroundPoint, b: GroundPoint) =>
@@ -37,6 +37,40 @@ describe('convexHull', () => {
       expect(points.every((q) => turns(p, next, q) >= -1e-12)).toBe(true);
       expect(points).toContain(p);
     });
+  });
+});
+
+describe('convexHullOfMany', () => {
+  const flat = (points: readonly GroundPoint[]) => Float64Array.from(points.flat());
+
+  it.each([1, 2, 3])(
+    'turns left at every corner and keeps every one of 20,000 points on its left (seed %d)',
+    (seed) => {
+      const points = scatter(seed, 20_000);
+      const hull = convexHullOfMany(flat(points));
+      hull.forEach((p, i) => {
+        const [next, after] = [1, 2].map((k) => hull[(i + k) % hull.length]) as [GroundPoint, GroundPoint];
+        expect(turns(p, next, after)).toBeGreaterThan(0);
+        expect(points.every((q) => turns(p, next, q) >= -1e-12)).toBe(true);
+      });
+      expect(hull.every((p) => points.some((q) => q[0] === p[0] && q[1] === p[1]))).toBe(true);
+    },
+  );
+
+  it('sorts few of a great many points: those in the middle are never put in a list', () => {
+    const sort = vi.spyOn(Array.prototype, 'sort');
+    convexHullOfMany(flat(scatter(5, 20_000)));
+    const sorted = sort.mock.contexts.map((list) => (list as unknown[]).length);
+    sort.mockRestore();
+    expect(sorted.length).toBeGreaterThan(0);
+    expect(Math.max(...sorted)).toBeLessThan(2500);
+  });
+
+  it('of points on a circle, on a line, of one point or none is what convexHull gives', () => {
+    const circle = Array.from({ length: 100 }, (_, i): GroundPoint => [Math.cos(i), Math.sin(i)]);
+    const line = Array.from({ length: 30 }, (_, i): GroundPoint => [i, 2 * i]);
+    for (const points of [circle, line, line.slice(0, 1), []])
+      expect(convexHullOfMany(flat(points))).toEqual(convexHull(points));
   });
 });
 
