@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const project = (name: string, include: string, extra: object = {}) => ({
   extends: true as const,
   root: '.',
-  test: { name, include: [include], environment: 'node', maxWorkers: 2, ...extra },
+  test: { name, include: [include], environment: 'node', hookTimeout: 60_000, maxWorkers: 2, ...extra },
 });
 
 // The page is app/web; tests are split so that `npm run check` can run the architecture test alone.
@@ -31,6 +31,8 @@ export default defineConfig({
         globalSetup: ['tests/browser/global-setup.ts'],
         testTimeout: 240_000,
         hookTimeout: 240_000,
+        // what comes from a worker comes late on a busy machine
+        expect: { poll: { timeout: 20_000 } },
         // one at a time, after all others: software GL takes both cores
         maxWorkers: 1,
         sequence: { groupOrder: 1 },

@@ -1,7 +1,7 @@
 import type { Frame, Lamp, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
+import { useLampPart } from '../state/lamp-part.ts';
 import { addLampWithPass } from './add-lamp-with-pass.ts';
-import { useLampPart } from './lamp-part.ts';
 import { kindWords } from './new-lamps.ts';
 
 const kinds: readonly Lamp['kind'][] = ['torch', 'panel', 'lantern', 'tube', 'point'];

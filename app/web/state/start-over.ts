@@ -1,4 +1,5 @@
 import { useApp } from './app-store.ts';
+import { useLampPart } from './lamp-part.ts';
 import { useSession } from './session.ts';
 import { useSweeps } from './sweeps.ts';
 
@@ -7,5 +8,6 @@ export const startStoresOver = (): void => {
   const openings = useApp.getState().openings + 1;
   useApp.setState({ ...useApp.getInitialState(), openings }, true);
   useSession.setState(useSession.getInitialState(), true);
+  useLampPart.setState(useLampPart.getInitialState(), true);
   useSweeps.setState(useSweeps.getInitialState(), true);
 };
