@@ -65,10 +65,11 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       radiusMetres: radius,
       radiusNorthMetres: radius * between(random, 0.85, 1),
       heightMetres,
-      sides: 12,
+      // fine enough that low light finds many small clumps, not a few large balls
+      sides: 40,
       rough: {
-        heightMetres: 0.42 * Math.min(radius, heightMetres / 1.5),
-        sizeMetres: Math.max(radius, heightMetres / 2),
+        heightMetres: 0.2 * Math.min(radius, heightMetres / 1.5),
+        sizeMetres: 0.3 * Math.max(radius, heightMetres / 2),
         seed: seedFrom(random),
       },
       finish,
