@@ -66,7 +66,7 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       radiusNorthMetres: radius * between(random, 0.85, 1),
       heightMetres,
       // fine enough that low light finds many small clumps, not a few large balls
-      sides: 40,
+      sides: 30,
       rough: {
         heightMetres: 0.2 * Math.min(radius, heightMetres / 1.5),
         sizeMetres: 0.3 * Math.max(radius, heightMetres / 2),

@@ -9,6 +9,8 @@ interface PageOptions {
   readonly width?: number;
   readonly height?: number;
   readonly samples?: number;
+  /** Pixels of the screen for one of the page: with half, a quarter is traced. */
+  readonly pixelRatio?: number;
   /** Done to a page of its own before it is opened. */
   readonly before?: (page: Page) => Promise<void>;
   /** Whether the page is left to what the test does to it, such as taking its network away. */
@@ -23,28 +25,31 @@ export class AppPage {
   readonly page: Page;
   readonly faults: string[];
   private readonly browser: Browser;
-  private readonly samples: number;
+  /** What it was opened for; pages of the same sort stand in for each other. */
+  private readonly sort: string;
   private readonly isOwn: boolean;
 
-  private constructor(browser: Browser, page: Page, faults: string[], samples: number, isOwn: boolean) {
+  private constructor(browser: Browser, page: Page, faults: string[], sort: string, isOwn: boolean) {
     this.browser = browser;
     this.page = page;
     this.faults = faults;
-    this.samples = samples;
+    this.sort = sort;
     this.isOwn = isOwn;
   }
 
   /** Opens the built app; few samples, so that the picture is soon done. */
   static async open(browser: Browser, options: PageOptions = {}): Promise<AppPage> {
-    const { width = 1000, height = 640, samples = 4, before, isOwn = before !== undefined } = options;
-    const left = isOwn ? undefined : idle.get(browser)?.find((app) => app.samples === samples);
+    const { width = 1000, height = 640, samples = 4, pixelRatio = 0.5, before, isOwn = before !== undefined } = options;
+    const sort = `${samples} samples, ${pixelRatio} pixels`;
+    const left = isOwn ? undefined : idle.get(browser)?.find((app) => app.sort === sort);
     if (left) {
       await left.startOver(width, height);
       return left;
     }
-    const { page, faults } = await openPage(browser, `${inject('appUrl')}?samples=${samples}`, width, height, before);
+    const url = `${inject('appUrl')}?samples=${samples}`;
+    const { page, faults } = await openPage(browser, url, width, height, pixelRatio, before);
     await page.waitForSelector('.mark');
-    return new AppPage(browser, page, faults, samples, isOwn);
+    return new AppPage(browser, page, faults, sort, isOwn);
   }
 
   /** The page as when it was opened, without loading it again. */

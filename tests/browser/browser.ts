@@ -18,9 +18,10 @@ export const openPage = async (
   url: string,
   width: number,
   height: number,
+  pixelRatio = 1,
   before?: (page: Page) => Promise<void>,
 ): Promise<{ page: Page; faults: string[] }> => {
-  const page = await browser.newPage({ viewport: { width, height } });
+  const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: pixelRatio });
   const faults: string[] = [];
   const origin = new URL(url).origin;
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));

@@ -9,7 +9,7 @@ import { everyFinishSetup } from './every-finish.ts';
 import type { Harness } from './harness/main.ts';
 
 const fullSize = { width: 160, height: 90, samples: 8 };
-const smallSize = { width: 96, height: 54, samples: 8 };
+const smallSize = { width: 64, height: 36, samples: 8 };
 
 /** Relative differences of values that are above 1 % of the maximum in either picture, sorted. */
 const differences = (gpu: ArrayLike<number>, cpu: Float64Array, floor: number): number[] => {

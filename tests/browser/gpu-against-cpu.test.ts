@@ -15,7 +15,7 @@ interface Size {
 }
 const fullSize: Size = { width: 160, height: 90, samples: 8 };
 /** For the variants of every kind: smaller, since two bounces on the CPU take their time. */
-const smallSize: Size = { width: 96, height: 54, samples: 8 };
+const smallSize: Size = { width: 64, height: 36, samples: 8 };
 
 /** Relative differences of values that are above 1 % of the maximum in either picture, sorted. */
 const differences = (gpu: ArrayLike<number>, cpu: Float64Array): number[] => {

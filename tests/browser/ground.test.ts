@@ -8,7 +8,7 @@ describe('the ground', () => {
   let app: AppPage;
   beforeAll(async () => {
     browser = await launch();
-    app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900, pixelRatio: 1 });
     await app.settled();
   });
   afterAll(async () => {

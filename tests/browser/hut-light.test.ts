@@ -56,7 +56,7 @@ describe('a hut with a lamp inside', () => {
   afterAll(() => browser.close());
 
   it('lets light fall through the doorway onto the ground, its edges where the doorway projects to within a pixel; saved and opened again it is the same picture', async () => {
-    const app = await AppPage.open(browser, { samples: 1 });
+    const app = await AppPage.open(browser, { samples: 1, pixelRatio: 1 });
     const { page } = app;
     await page.locator('.menu summary').click();
     await page.getByRole('button', { name: /^New setup/ }).click();

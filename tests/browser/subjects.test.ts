@@ -109,7 +109,7 @@ describe('subjects', () => {
     await start();
     await subjects.add(/^Bench/);
     await subjects.open.locator('summary', { hasText: 'parts' }).click();
-    expect(await subjects.open.innerText()).toContain('from then on the parts are yours');
+    await expect.poll(() => subjects.open.innerText()).toContain('from then on the parts are yours');
     await subjects.open.locator('.parts .slip-head').first().click();
     expect(await subjects.field('Seed').count()).toBe(1);
     const height = subjects.open.locator('.parts .part-form').getByLabel('Height', { exact: true }).first();

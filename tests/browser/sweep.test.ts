@@ -8,7 +8,7 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
   let app: AppPage;
   beforeAll(async () => {
     browser = await launch();
-    app = await AppPage.open(browser, { width: 1000, height: 640, samples: 1 });
+    app = await AppPage.open(browser, { width: 1000, height: 640, samples: 1, pixelRatio: 1 });
     await app.settled();
   });
   afterAll(() => browser.close());

@@ -51,7 +51,7 @@ const look = async (app: AppPage) => {
 };
 
 const walk = async (browser: Browser, change?: (setup: ReturnType<typeof stones>) => void): Promise<AppPage> => {
-  const app = await AppPage.open(browser, { samples: 1, before: countDraws });
+  const app = await AppPage.open(browser, { samples: 1, pixelRatio: 1, before: countDraws });
   if (change) {
     const setup = stones();
     change(setup);
