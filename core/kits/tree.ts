@@ -65,11 +65,11 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       radiusMetres: radius,
       radiusNorthMetres: radius * between(random, 0.85, 1),
       heightMetres,
-      // fine enough that low light finds many small clumps, not a few large balls
-      sides: 30,
+      sides: 12,
       rough: {
-        heightMetres: 0.2 * Math.min(radius, heightMetres / 1.5),
-        sizeMetres: 0.3 * Math.max(radius, heightMetres / 2),
+        heightMetres: 0.22 * Math.min(radius, heightMetres / 1.5),
+        // small enough that low light finds clumps of leaves, not one large ball
+        sizeMetres: 0.55 * Math.max(radius, heightMetres / 2),
         seed: seedFrom(random),
       },
       finish,
