@@ -12,6 +12,8 @@ export interface StageSubject {
   readonly topMetres: number;
   /** Its distinct corners in world axes, three numbers each, double precision. */
   readonly points: Float64Array;
+  /** The corners of each of its parts, in world axes, three numbers each. */
+  readonly cornersOfParts: readonly Mesh['positions'][];
 }
 
 /** A subject's triangles in world axes, part by part, and what the stage knows of it. */
@@ -69,5 +71,6 @@ export const placeSubject = (subject: Subject, scans: readonly Scan[]): PlacedSu
     for (let axis = 0; axis < 3; axis++) points[group * 3 + axis] = all[corner + axis] as number;
     topMetres = Math.max(topMetres, all[corner + 1] as number);
   }
-  return { parts, onStage: { id: subject.id, name: subject.name, topMetres, points } };
+  const cornersOfParts = parts.map(({ mesh }) => mesh.positions);
+  return { parts, onStage: { id: subject.id, name: subject.name, topMetres, points, cornersOfParts } };
 };

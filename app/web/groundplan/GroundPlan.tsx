@@ -11,7 +11,7 @@ import { PlanPointer } from './PlanPointer.tsx';
 import { PlanTape } from './PlanTape.tsx';
 import { askingView, type Pointing } from './pointing.ts';
 import { ShadowShapes } from './ShadowShapes.tsx';
-import { SubjectMark } from './SubjectMark.tsx';
+import { SubjectMarks } from './SubjectMarks.tsx';
 
 /**
  * The ground from above: camera at the bottom, clock round the subject, lamps, shadows, frame edges. With `pointing`, a
@@ -47,6 +47,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
         role="group"
         aria-label="Ground plan, camera at the bottom"
       >
+        <SubjectMarks view={view} stage={stage} land />
         <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
         {!hidesShadows &&
           passes.map(({ frame, pass }) => (
@@ -58,20 +59,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
               isSelected={isPassSelected(frame.id, pass.id)}
             />
           ))}
-        {setup.subjects.map((subject) => {
-          const onStage = stage.subjects.find(({ id }) => id === subject.id);
-          return (
-            onStage && (
-              <SubjectMark
-                key={subject.id}
-                view={view}
-                subject={subject}
-                onStage={onStage}
-                isSelected={selection?.kind === 'subject' && selection.subjectId === subject.id}
-              />
-            )
-          );
-        })}
+        <SubjectMarks view={view} stage={stage} land={false} />
         <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />
         {passes.map(({ frame, pass }) => {
           const lamp = setup.lamps.find(({ id }) => id === pass.lampId);

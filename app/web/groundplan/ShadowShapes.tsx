@@ -2,6 +2,7 @@ import type { Pass } from '../../../core/setup/schema/setup.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import { groundShadows } from '../ui/ground-shadows.ts';
 import { hatchPath } from '../ui/hatch.ts';
+import { isLand } from '../ui/plan-land.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
 
 /** Between hatch lines, in drawing units. */
@@ -23,10 +24,12 @@ export const ShadowShapes = ({ view, stage, pass, isSelected }: ShadowShapesProp
   const turn = Math.atan2(ay - y, ax - x);
   return (
     <g className={isSelected ? 'shadow shadow-selected' : 'shadow'}>
-      {groundShadows(stage, place).map(({ subject, outline }) => {
-        const onPlan = outline.map((point) => toPlan(view, point));
-        return <path key={subject.id} d={hatchPath(onPlan, turn, hatchSpacing)} />;
-      })}
+      {groundShadows(stage, place)
+        .filter(({ subject }) => !isLand(view, subject))
+        .map(({ subject, outline }) => {
+          const onPlan = outline.map((point) => toPlan(view, point));
+          return <path key={subject.id} d={hatchPath(onPlan, turn, hatchSpacing)} />;
+        })}
     </g>
   );
 };

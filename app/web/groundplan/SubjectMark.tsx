@@ -3,8 +3,8 @@ import type { Subject } from '../../../core/setup/schema/setup.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
 import { moveSubject } from '../state/edits/move-subjects.ts';
-import { footprintOf } from '../ui/footprint.ts';
-import { pathOf } from '../ui/plan-paths.ts';
+import { footprintOf, partFootprintsOf } from '../ui/footprint.ts';
+import { pathOf, pathOfAll } from '../ui/plan-paths.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { TurnHandle } from './TurnHandle.tsx';
@@ -14,17 +14,22 @@ interface SubjectMarkProps {
   readonly subject: Subject;
   readonly onStage: StageSubject;
   readonly isSelected: boolean;
+  /** Land that the rest stands on is drawn fainter. */
+  readonly isLand: boolean;
 }
 
-/** A subject from above, drawn by its outline. */
-export const SubjectMark = ({ view, subject, onStage, isSelected }: SubjectMarkProps) => {
+/** A subject from above, drawn by the outlines of its parts; it is taken hold of anywhere between them. */
+export const SubjectMark = ({ view, subject, onStage, isSelected, isLand }: SubjectMarkProps) => {
   const { edit, select } = useApp.getState();
   const { id, name, locked } = subject;
   const [x, y] = toPlan(view, subject.position);
-  const outline = footprintOf(onStage).map((point): GroundPoint => {
-    const [px, py] = toPlan(view, point);
-    return [px - x, py - y];
-  });
+  const onDrawing = (outline: readonly GroundPoint[]) =>
+    outline.map((point): GroundPoint => {
+      const [px, py] = toPlan(view, point);
+      return [px - x, py - y];
+    });
+  const outline = onDrawing(footprintOf(onStage));
+  const looks = ['footprint', locked ? 'footprint-locked' : '', isLand ? 'footprint-land' : ''];
   const reach = Math.min(Math.max(26, ...outline.map(([px, py]) => Math.hypot(px, py) + 16)), 150);
   return (
     <>
@@ -38,7 +43,8 @@ export const SubjectMark = ({ view, subject, onStage, isSelected }: SubjectMarkP
         onSelect={() => select({ kind: 'subject', subjectId: id })}
         onMove={(to, run) => edit((setup) => moveSubject(setup, id, to), run)}
       >
-        <path d={pathOf(outline)} className={locked ? 'footprint footprint-locked' : 'footprint'} />
+        <path d={pathOf(outline)} className="footprint-hold" />
+        <path d={pathOfAll(partFootprintsOf(onStage).map(onDrawing))} className={looks.filter(Boolean).join(' ')} />
       </PlanMark>
     </>
   );

@@ -7,6 +7,7 @@ import { hatchPath } from './hatch.ts';
 import { cssColourOfLight } from './light-colour.ts';
 import { inkOn } from './plan-inks.ts';
 import type { PlanLamp } from './plan-lamps.ts';
+import { isLand } from './plan-land.ts';
 import { circlePath, wedgePath } from './plan-paths.ts';
 import type { PlanPen, PlanShape } from './plan-pen.ts';
 import { toPlan } from './plan-view.ts';
@@ -22,13 +23,15 @@ export const shadowShape = (pen: PlanPen, stage: Stage, { place }: PlanLamp): Pl
   const [x, y] = toPlan(pen.view, place.position);
   const [ax, ay] = toPlan(pen.view, place.aim);
   const along = Math.atan2(ay - y, ax - x);
-  const hatched = groundShadows(stage, place).map(({ outline }) =>
-    hatchPath(
-      outline.map((point) => toPlan(pen.view, point)),
-      along,
-      pen.pixel * 3,
-    ),
-  );
+  const hatched = groundShadows(stage, place)
+    .filter(({ subject }) => !isLand(pen.view, subject))
+    .map(({ outline }) =>
+      hatchPath(
+        outline.map((point) => toPlan(pen.view, point)),
+        along,
+        pen.pixel * 3,
+      ),
+    );
   return pen.path(hatched.join(''), { stroke: pen.inks.quiet, width: pen.pixel * 0.8, opacity: 0.8 });
 };
 

@@ -6,6 +6,9 @@ import { levelForward, type PlanView, planHalf, toPlan } from './plan-view.ts';
 export const pathOf = (points: readonly GroundPoint[]): string =>
   points.length < 2 ? '' : `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}Z`;
 
+/** SVG path through several outlines. */
+export const pathOfAll = (outlines: readonly (readonly GroundPoint[])[]): string => outlines.map(pathOf).join('');
+
 /** A wedge from a lamp at (x, y) toward its aim, (dx, dy) away, as wide as the beam. */
 export const wedgePath = (x: number, y: number, dx: number, dy: number, beamDegrees: number): string => {
   const reach = Math.hypot(dx, dy);

@@ -1,11 +1,12 @@
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Camera, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { stageOf } from '../../../core/world/stage.ts';
-import { footprintOf } from './footprint.ts';
+import { type StageSubject, stageOf } from '../../../core/world/stage.ts';
+import { largestFirst, partFootprintsOf } from './footprint.ts';
 import type { PlanColouring } from './plan-inks.ts';
 import { beamShapes, discShapes, shadowShape } from './plan-lamp-shapes.ts';
 import { planLamps } from './plan-lamps.ts';
-import { cameraOutline, cameraTurn, frameEdgesPath, pathOf } from './plan-paths.ts';
+import { isLand } from './plan-land.ts';
+import { cameraOutline, cameraTurn, frameEdgesPath, pathOf, pathOfAll } from './plan-paths.ts';
 import { type PlanPen, type PlanShape, planPen } from './plan-pen.ts';
 import { type PlanView, planHalf, ringStep, sharedPlanView, toPlan } from './plan-view.ts';
 
@@ -25,6 +26,13 @@ const clockShapes = ({ letters, inks, words }: PlanPen, turn: number): PlanShape
     const r = planHalf - letters * 0.75;
     return words(String(hour), [r * Math.cos(t), r * Math.sin(t)], { colour: inks.faint });
   });
+
+/** A subject: the edge round all of its parts, then what they cover. */
+const bodyShapes = ({ view, inks, pixel, path }: PlanPen, subject: StageSubject, fill: string): PlanShape[] => {
+  const outlines = partFootprintsOf(subject).map((outline) => outline.map((point) => toPlan(view, point)));
+  const body = pathOfAll(outlines);
+  return [path(body, { stroke: inks.bodyEdge, width: 2 * pixel }), path(body, { fill })];
+};
 
 /** The camera, and the picture's left and right edges. */
 const cameraShapes = ({ view, inks, pixel, letters, path }: PlanPen, camera: Camera, turn: number): PlanShape[] => {
@@ -58,19 +66,18 @@ export const planShapes = (setup: Setup, scheme: Scheme, options: PlanOptions = 
   const camera = scheme.camera ?? setup.camera;
   const turn = cameraTurn(view, camera);
   const stage = stageOf(setup);
+  const bodies = largestFirst(stage.subjects, (subject) => subject);
   const lamps = planLamps(setup, scheme);
   const ground = `M${-planHalf} ${-planHalf}H${planHalf}V${planHalf}H${-planHalf}Z`;
   return [
     pen.path(ground, { fill: pen.inks.ground }),
+    ...bodies
+      .filter((subject) => isLand(view, subject))
+      .flatMap((subject) => bodyShapes(pen, subject, pen.inks.ground)),
     ...lamps.map((entry) => shadowShape(pen, stage, entry)),
     ...clockShapes(pen, turn),
     ...lamps.flatMap((entry) => beamShapes(pen, setup.measuredBeams, entry)),
-    ...stage.subjects.map((subject) =>
-      pen.path(pathOf(footprintOf(subject).map((point) => toPlan(view, point))), {
-        fill: pen.inks.body,
-        stroke: pen.inks.bodyEdge,
-      }),
-    ),
+    ...bodies.filter((subject) => !isLand(view, subject)).flatMap((subject) => bodyShapes(pen, subject, pen.inks.body)),
     ...cameraShapes(pen, camera, turn),
     ...scaleBarShapes(pen),
     ...discShapes(pen, lamps, toPlan(view, camera.position)),

@@ -75,7 +75,8 @@ describe('steppedPosition', () => {
 });
 
 describe('shadowRay', () => {
-  const post: StageSubject = { id: 'post', name: 'Post', topMetres: 1, points: new Float64Array([0, 0, 0, 0, 1, 0]) };
+  const points = new Float64Array([0, 0, 0, 0, 1, 0]);
+  const post: StageSubject = { id: 'post', name: 'Post', topMetres: 1, points, cornersOfParts: [points] };
 
   it('goes over the top to the tip: h d / (H − h) beyond a post, by similar triangles (1e-12)', () => {
     const { over, end, isEndless } = shadowRay(post, [0, 3, 4]);
