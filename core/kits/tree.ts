@@ -67,9 +67,9 @@ const crownParts = ({ high, wide, clear }: Tree, random: () => number): Ball[] =
       heightMetres,
       sides: 12,
       rough: {
-        heightMetres: 0.22 * Math.min(radius, heightMetres / 1.5),
+        heightMetres: 0.26 * Math.min(radius, heightMetres / 1.5),
         // small enough that low light finds clumps of leaves, not one large ball
-        sizeMetres: 0.55 * Math.max(radius, heightMetres / 2),
+        sizeMetres: 0.68 * Math.max(radius, heightMetres / 2),
         seed: seedFrom(random),
       },
       finish,

@@ -1,4 +1,3 @@
-import type { Mesh } from '../geometry/mesh.ts';
 import { weldCorners } from '../geometry/weld.ts';
 import type { Scan, Subject } from '../setup/schema/setup.ts';
 import { partMesh, tintsOfPart } from './part-mesh.ts';
@@ -10,10 +9,10 @@ export interface StageSubject {
   readonly name: string;
   /** Highest point, metres over the ground. */
   readonly topMetres: number;
-  /** Its distinct corners in world axes, three numbers each, double precision. */
+  /** The distinct corners of its parts in world axes, part after part, three numbers each, double precision. */
   readonly points: Float64Array;
-  /** The corners of each of its parts, in world axes, three numbers each. */
-  readonly cornersOfParts: readonly Mesh['positions'][];
+  /** Where each part's numbers begin in `points`, and after the last where they end. */
+  readonly partStarts: readonly number[];
 }
 
 /** A subject's triangles in world axes, part by part, and what the stage knows of it. */
@@ -25,35 +24,28 @@ export interface PlacedSubject {
 /** Corners less than this apart count as one place, metres. */
 const weldMetres = 1e-5;
 
-const joined = (meshes: readonly Mesh[]): Float64Array => {
-  const all = new Float64Array(meshes.reduce((sum, { positions }) => sum + positions.length, 0));
-  let at = 0;
-  for (const { positions } of meshes) {
-    all.set(positions, at);
-    at += positions.length;
-  }
-  return all;
-};
-
 interface Distinct {
   readonly scans: readonly Scan[];
   readonly mirrored: boolean;
-  readonly firstCorner: Int32Array;
+  /** For each part. */
+  readonly firstCorners: readonly Int32Array[];
 }
 const distinctOfParts = new WeakMap<Subject['parts'], Distinct>();
 
 /**
- * Which corners of a subject's parts are the first at their place. Found where the subject's own axes are the world's, so
- * that it hangs on nothing but the parts, and kept as long as they are.
+ * Which corners of each of a subject's parts are the first at their place. Found where the subject's own axes are the
+ * world's, so that it hangs on nothing but the parts, and kept as long as they are.
  */
-const distinctCorners = (subject: Subject, scans: readonly Scan[]): Int32Array => {
+const distinctCorners = (subject: Subject, scans: readonly Scan[]): readonly Int32Array[] => {
   const { parts, mirrored } = subject;
   const known = distinctOfParts.get(parts);
-  if (known && known.scans === scans && known.mirrored === mirrored) return known.firstCorner;
+  if (known && known.scans === scans && known.mirrored === mirrored) return known.firstCorners;
   const upright: Subject = { ...subject, position: [0, 0, 0], turnDegrees: 0, tiltDegrees: 0, rollDegrees: 0 };
-  const { firstCorner } = weldCorners(joined(parts.map((part) => partMesh(upright, part, scans))), weldMetres);
-  distinctOfParts.set(parts, { scans, mirrored, firstCorner });
-  return firstCorner;
+  const firstCorners = parts.map(
+    (part) => weldCorners(partMesh(upright, part, scans).positions, weldMetres).firstCorner,
+  );
+  distinctOfParts.set(parts, { scans, mirrored, firstCorners });
+  return firstCorners;
 };
 
 /** Places a subject. */
@@ -62,15 +54,17 @@ export const placeSubject = (subject: Subject, scans: readonly Scan[]): PlacedSu
     mesh: partMesh(subject, part, scans),
     tints: tintsOfPart(part, scans),
   }));
-  const all = joined(parts.map(({ mesh }) => mesh));
-  const firstCorner = distinctCorners(subject, scans);
-  const points = new Float64Array(firstCorner.length * 3);
+  const firstCorners = distinctCorners(subject, scans);
+  const partStarts = [0];
+  for (const { length } of firstCorners) partStarts.push((partStarts.at(-1) as number) + 3 * length);
+  const points = new Float64Array(partStarts.at(-1) as number);
+  let at = 0;
+  firstCorners.forEach((firstCorner, p) => {
+    const { positions } = (parts[p] as TintedMesh).mesh;
+    for (const corner of firstCorner)
+      for (let axis = 0; axis < 3; axis++) points[at++] = positions[3 * corner + axis] as number;
+  });
   let topMetres = Number.NEGATIVE_INFINITY;
-  for (let group = 0; group < firstCorner.length; group++) {
-    const corner = (firstCorner[group] as number) * 3;
-    for (let axis = 0; axis < 3; axis++) points[group * 3 + axis] = all[corner + axis] as number;
-    topMetres = Math.max(topMetres, all[corner + 1] as number);
-  }
-  const cornersOfParts = parts.map(({ mesh }) => mesh.positions);
-  return { parts, onStage: { id: subject.id, name: subject.name, topMetres, points, cornersOfParts } };
+  for (let up = 1; up < points.length; up += 3) topMetres = Math.max(topMetres, points[up] as number);
+  return { parts, onStage: { id: subject.id, name: subject.name, topMetres, points, partStarts } };
 };

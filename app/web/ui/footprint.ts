@@ -14,7 +14,7 @@ const keptFor = <T>(make: (subject: StageSubject) => T) => {
 };
 
 /** Convex outline of places from above, [east, north] in metres. */
-const outlineOf = (points: ArrayLike<number>): GroundPoint[] => {
+const outlineOf = (points: Float64Array): GroundPoint[] => {
   const places = new Float64Array((points.length / 3) * 2);
   for (let i = 0, at = 0; i < points.length; i += 3, at += 2) {
     places[at] = points[i] as number;
@@ -27,7 +27,9 @@ const outlineOf = (points: ArrayLike<number>): GroundPoint[] => {
 export const footprintOf = keptFor(({ points }): Outline => outlineOf(points));
 
 /** Convex outline of each of its parts from above: together they show the rooms of a ruin and the gaps of a row of slabs. */
-export const partFootprintsOf = keptFor(({ cornersOfParts }): readonly Outline[] => cornersOfParts.map(outlineOf));
+export const partFootprintsOf = keptFor(({ points, partStarts }): readonly Outline[] =>
+  partStarts.slice(1).map((end, p) => outlineOf(points.subarray(partStarts[p], end))),
+);
 
 /** Square metres of a convex outline. */
 const areaOf = (outline: Outline): number =>

@@ -76,7 +76,7 @@ describe('steppedPosition', () => {
 
 describe('shadowRay', () => {
   const points = new Float64Array([0, 0, 0, 0, 1, 0]);
-  const post: StageSubject = { id: 'post', name: 'Post', topMetres: 1, points, cornersOfParts: [points] };
+  const post: StageSubject = { id: 'post', name: 'Post', topMetres: 1, points, partStarts: [0, 6] };
 
   it('goes over the top to the tip: h d / (H − h) beyond a post, by similar triangles (1e-12)', () => {
     const { over, end, isEndless } = shadowRay(post, [0, 3, 4]);
