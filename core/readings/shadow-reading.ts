@@ -29,10 +29,12 @@ const pointsOf = function* ({ points }: StageSubject): Generator<Vec3> {
 };
 
 /**
- * Outline on the ground of a subject's shadow together with its foot, convex, cut off at the reach; points above the lamp
- * throw theirs away to the horizon. Makes nothing for each point, for a scan has a hundred thousand.
+ * Outline on the ground of the shadow of places together with their foot, convex, cut off at the reach; places above the
+ * lamp throw theirs away to the horizon. Makes nothing for each place, for a scan has a hundred thousand.
+ *
+ * @param points three numbers each, metres in world axes
  */
-export const shadowOutline = ({ points }: StageSubject, [x, y, z]: Vec3): GroundPoint[] => {
+export const shadowOutline = (points: Float64Array, [x, y, z]: Vec3): GroundPoint[] => {
   const places = new Float64Array((points.length / 3) * 2);
   for (let i = 0, at = 0; i < points.length; i += 3, at += 2) {
     const up = Math.max(points[i + 1] as number, 0);
@@ -46,6 +48,10 @@ export const shadowOutline = ({ points }: StageSubject, [x, y, z]: Vec3): Ground
   }
   return convexHullOfMany(places);
 };
+
+/** The same for each of a subject's parts: light falls through between them. */
+export const shadowOutlines = ({ points, partStarts }: StageSubject, lamp: Vec3): GroundPoint[][] =>
+  partStarts.slice(1).map((end, p) => shadowOutline(points.subarray(partStarts[p], end), lamp));
 
 /** Reads a subject's shadow under a lamp at a position in world axes. Visibility of the tip is not considered. */
 export const shadowReading = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): ShadowReading => {
@@ -91,7 +97,7 @@ const middleOf = (subject: StageSubject): Vec3 => {
 
 /** Counts a grid of ground points that the subject really keeps the lamp from, by rays, and how many the camera frames. */
 const inFrameShare = (stage: Stage, view: CameraView, subject: StageSubject, lamp: Vec3): number | null => {
-  const outline = shadowOutline(subject, lamp);
+  const outline = shadowOutline(subject.points, lamp);
   const easts = outline.map(([east]) => east);
   const norths = outline.map(([, north]) => north);
   const [west, east, south, north] = [Math.min(...easts), Math.max(...easts), Math.min(...norths), Math.max(...norths)];

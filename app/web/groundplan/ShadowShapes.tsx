@@ -26,8 +26,8 @@ export const ShadowShapes = ({ view, stage, pass, isSelected }: ShadowShapesProp
     <g className={isSelected ? 'shadow shadow-selected' : 'shadow'}>
       {groundShadows(stage, place)
         .filter(({ subject }) => !isLand(view, subject))
-        .map(({ subject, outline }) => {
-          const onPlan = outline.map((point) => toPlan(view, point));
+        .map(({ subject, outlines }) => {
+          const onPlan = outlines.map((outline) => outline.map((point) => toPlan(view, point)));
           return <path key={subject.id} d={hatchPath(onPlan, turn, hatchSpacing)} />;
         })}
     </g>

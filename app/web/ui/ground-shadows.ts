@@ -1,14 +1,14 @@
 import { type GroundPoint, isInsideHull } from '../../../core/geometry/hull.ts';
-import { shadowOutline } from '../../../core/readings/shadow-reading.ts';
+import { shadowOutlines } from '../../../core/readings/shadow-reading.ts';
 import type { Waypoint } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import type { Stage, StageSubject } from '../../../core/world/stage.ts';
 import { footprintOf } from './footprint.ts';
 
-/** What a subject shades of the ground, convex, with its foot, in metres [east, north]. */
+/** What a subject shades of the ground, with its foot: a convex outline in metres [east, north] for each of its parts. */
 export interface GroundShadow {
   readonly subject: StageSubject;
-  readonly outline: readonly GroundPoint[];
+  readonly outlines: readonly (readonly GroundPoint[])[];
 }
 
 /** Of the places that lamps stand at now: plan, small plans and walkaround ask for the same ones. */
@@ -29,7 +29,7 @@ export const groundShadows = (stage: Stage, place: Waypoint): readonly GroundSha
   const before = new Map(kept?.shadows.map((shadow) => [shadow.subject, shadow]));
   const shadows = stage.subjects
     .filter((subject) => !holdsLamp(subject))
-    .map((subject) => before.get(subject) ?? { subject, outline: shadowOutline(subject, lamp) });
+    .map((subject) => before.get(subject) ?? { subject, outlines: shadowOutlines(subject, lamp) });
   known.set(place, { stage, shadows });
   return shadows;
 };

@@ -25,9 +25,9 @@ export const shadowShape = (pen: PlanPen, stage: Stage, { place }: PlanLamp): Pl
   const along = Math.atan2(ay - y, ax - x);
   const hatched = groundShadows(stage, place)
     .filter(({ subject }) => !isLand(pen.view, subject))
-    .map(({ outline }) =>
+    .map(({ outlines }) =>
       hatchPath(
-        outline.map((point) => toPlan(pen.view, point)),
+        outlines.map((outline) => outline.map((point) => toPlan(pen.view, point))),
         along,
         pen.pixel * 3,
       ),

@@ -5,7 +5,7 @@ import { worldFromDocument } from '../../../core/world/axes.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import { groundShadows } from '../ui/ground-shadows.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
-import { hatchEnds, outlineEnds, shadowRay } from './shadow-lines.ts';
+import { edgeEnds, hatchEnds, shadowRay } from './shadow-lines.ts';
 import type { WalkPass } from './walk-passes.ts';
 
 /** Between hatch lines, as a share of the lamp's distance. */
@@ -21,19 +21,19 @@ export const ShadowFigure = ({ stage, entry, isSelected }: { stage: Stage; entry
     return groundShadows(stage, place).map((shadow) => ({
       id: shadow.subject.id,
       hatch: hatchEnds(shadow, from, aim, spacing),
-      outline: outlineEnds(shadow),
+      edges: edgeEnds(shadow),
       ray: [from, shadowRay(shadow.subject, from).end] as const,
     }));
   }, [stage, place]);
   return (
     <group>
-      {shapes.map(({ id, hatch, outline, ray }) => (
+      {shapes.map(({ id, hatch, edges, ray }) => (
         <group key={id}>
           {hatch.length > 1 && (
             <Line points={hatch} segments color="#08090a" lineWidth={1} transparent opacity={isSelected ? 0.9 : 0.5} />
           )}
-          {outline.length > 2 && (
-            <Line points={outline} color="#979186" lineWidth={1} transparent opacity={isSelected ? 0.9 : 0.35} />
+          {edges.length > 1 && (
+            <Line points={edges} segments color="#979186" lineWidth={1} transparent opacity={isSelected ? 0.9 : 0.35} />
           )}
           <Line
             points={ray}

@@ -1,6 +1,7 @@
 import { projectToGround } from '../../../core/geometry/shadow.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
+import { edgesOfAll } from '../ui/edges-of-all.ts';
 import type { GroundShadow } from '../ui/ground-shadows.ts';
 import { hatchStrokes } from '../ui/hatch.ts';
 
@@ -40,13 +41,11 @@ const liftMetres = 0.012;
 const onGround = ([east, north]: readonly [number, number]): Vec3 => [east, liftMetres, -north];
 
 /** Ends, two by two, of the lines that hatch a shadow on the ground, along the way from lamp to aim. World axes. */
-export const hatchEnds = ({ outline }: GroundShadow, lamp: Vec3, aim: Vec3, spacingMetres: number): Vec3[] => {
+export const hatchEnds = ({ outlines }: GroundShadow, lamp: Vec3, aim: Vec3, spacingMetres: number): Vec3[] => {
   const along = Math.atan2(lamp[2] - aim[2], aim[0] - lamp[0]);
-  return hatchStrokes(outline, along, spacingMetres).flatMap(([from, to]) => [onGround(from), onGround(to)]);
+  return hatchStrokes(outlines, along, spacingMetres).flatMap(([from, to]) => [onGround(from), onGround(to)]);
 };
 
-/** A shadow's outline on the ground, closed. World axes. */
-export const outlineEnds = ({ outline }: GroundShadow): Vec3[] => {
-  const places = outline.map(onGround);
-  return places[0] ? [...places, places[0]] : [];
-};
+/** Ends, two by two, of the lines round a shadow on the ground. World axes. */
+export const edgeEnds = ({ outlines }: GroundShadow): Vec3[] =>
+  edgesOfAll(outlines).flatMap(([from, to]) => [onGround(from), onGround(to)]);

@@ -33,7 +33,7 @@ describe('what is drawn of a stage on which one subject was moved', () => {
     expect(now[1]).toBe(was[1]);
     expect(now[0]?.subject).toBe(subjectAt(moved, 0));
     // similar triangles: a corner 1 m high under a lamp at 3 m throws its shadow half as far again as it is away
-    const norths = now[0]?.outline.map(([, north]) => north) ?? [];
+    const norths = now[0]?.outlines[0]?.map(([, north]) => north) ?? [];
     expect([Math.min(...norths), Math.max(...norths)]).toEqual([4.5, 5.5 * 1.5].map((n) => expect.closeTo(n, 9)));
     expect(groundShadows(moved, { ...place })[1]).toEqual(was[1]);
   });

@@ -54,7 +54,7 @@ describe('hatchPath', () => {
       [0, 100],
     ] as const;
     for (const turn of [0, 0.5, 1.2, Math.PI / 2]) {
-      const numbers = (hatchPath(square, turn, 0.5).match(/-?[\d.]+/g) ?? []).map(Number);
+      const numbers = (hatchPath([square], turn, 0.5).match(/-?[\d.]+/g) ?? []).map(Number);
       let total = 0;
       for (let i = 0; i < numbers.length; i += 4)
         total += Math.hypot(
@@ -69,8 +69,10 @@ describe('hatchPath', () => {
     expect(
       hatchPath(
         [
-          [0, 0],
-          [10, 0],
+          [
+            [0, 0],
+            [10, 0],
+          ],
         ],
         0,
         1,

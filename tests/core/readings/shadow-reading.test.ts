@@ -85,12 +85,12 @@ describe('shadowReading', () => {
 describe('shadowOutline', () => {
   it('is cut off at the reach from the lamp (abs 1e-9 m)', () => {
     const lamp: Vec3 = [0, 1, 0];
-    const away = shadowOutline(post, lamp).map(([east, north]) => Math.hypot(east - lamp[0], north + lamp[2]));
+    const away = shadowOutline(post.points, lamp).map(([east, north]) => Math.hypot(east - lamp[0], north + lamp[2]));
     expect(Math.abs(Math.max(...away) - shadowReachMetres)).toBeLessThanOrEqual(1e-9);
   });
 
   it('holds foot and tip of a shadow that ends', () => {
-    const norths = shadowOutline(post, [0, 3, 0]).map(([, north]) => north);
+    const norths = shadowOutline(post.points, [0, 3, 0]).map(([, north]) => north);
     expect(Math.min(...norths)).toBeCloseTo(4.9, 9);
     // top's far corner 5.1 m out, lamp twice as high: 10.2 m
     expect(Math.max(...norths)).toBeCloseTo(10.2, 9);
