@@ -1,8 +1,9 @@
 import type { z } from 'zod';
 import { seededRandom } from '../geometry/random.ts';
-import type { finish } from '../setup/schema/fields.ts';
+import { recolouredParts } from '../setup/recolour.ts';
+import { finish } from '../setup/schema/fields.ts';
 import type { part } from '../setup/schema/part.ts';
-import type { Subject } from '../setup/schema/setup.ts';
+import type { Finish, Subject } from '../setup/schema/setup.ts';
 import { subject } from '../setup/schema/subject.ts';
 
 /** A number that a kit is made from. */
@@ -61,6 +62,10 @@ export const settledValues = ({ fields }: Kit, values: KitValues): KitValues =>
     }),
   );
 
+/** The finish that a kit gives for those numbers. */
+export const ownFinish = (kit: Kit, values: KitValues, seed: number): Finish =>
+  finish.parse(kit.make(settledValues(kit, values), seededRandom(seed)).finish);
+
 /**
  * A subject made from a kit.
  *
@@ -74,5 +79,7 @@ export const subjectFromKit = (
 ): Subject => {
   const settled = settledValues(kit, values);
   const { finish: made, parts } = kit.make(settled, seededRandom(seed));
-  return subject.parse({ finish: made, ...base, kit: { name: kit.name, values: settled, seed }, parts });
+  const subjectMade = subject.parse({ finish: made, ...base, kit: { name: kit.name, values: settled, seed }, parts });
+  const recolour = recolouredParts(subjectMade.parts, finish.parse(made), subjectMade.finish);
+  return { ...subjectMade, parts: recolour as Subject['parts'] };
 };

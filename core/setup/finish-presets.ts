@@ -110,7 +110,8 @@ export const finishNamed = (id: string): Finish => {
   return preset.finish;
 };
 
-const isSame = (a: Finish, b: Finish): boolean =>
+/** Whether two finishes send light back alike. */
+export const isSameFinish = (a: Finish, b: Finish): boolean =>
   a.transmittance === b.transmittance &&
   a.gloss === b.gloss &&
   a.metal === b.metal &&
@@ -123,7 +124,7 @@ export const rgbOf = ({ reflectance }: Finish): readonly [number, number, number
 
 /** The preset that a finish is, or null for one with numbers of its own. */
 export const presetOf = (finish: Finish): FinishPreset | null =>
-  finishPresets.find((preset) => isSame(preset.finish, finish)) ?? null;
+  finishPresets.find((preset) => isSameFinish(preset.finish, finish)) ?? null;
 
 /** Weights of linear red, green and blue in luminance: ITU-R BT.709, the primaries of sRGB. */
 export const luminanceWeights = [0.2126, 0.7152, 0.0722] as const;

@@ -207,7 +207,7 @@ describe('camera, frame line and count in the page', () => {
     await expect.poll(() => line.innerText()).toContain('to infinity');
     await app.page.locator('.star-line summary').click();
     expect(await app.page.locator('.star-line tbody tr').count()).toBe(4);
-    expect(await app.page.locator('.star-line').innerText()).toMatch(/500 ÷ f.*20\.8 s/);
+    await expect.poll(() => app.page.locator('.star-line').innerText()).toMatch(/500 ÷ f.*20\.8 s/);
     await close();
   });
 });

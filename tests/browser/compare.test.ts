@@ -85,7 +85,7 @@ describe('schemes side by side', () => {
     for (const [i, one] of before.entries())
       for (const other of before.slice(i + 1)) expect(differingShare(one, other)).toBeGreaterThan(0.02);
     await expect.poll(() => app.page.locator(`${tile('side')} .tile-numbers`).innerText()).toMatch(/Target.*stops/s);
-    expect(await app.page.locator(`${tile('front')} .tile-cautions`).innerText()).toContain('flat');
+    await expect.poll(() => app.page.locator(`${tile('front')} .tile-cautions`).innerText()).toContain('flat');
     const { counters } = await app.probe();
     await app.keepScreenshot('compare-tiles');
 
@@ -110,7 +110,7 @@ describe('schemes side by side', () => {
     await type('ISO', '1600');
     expect(await pixels(tile('front'))).toEqual(front);
     const note = app.page.locator('.exposure-note');
-    expect(await note.innerText()).toMatch(/Not exposed as Side: Front: Painted ISO 400/);
+    await expect.poll(() => note.innerText()).toMatch(/Not exposed as Side: Front: Painted ISO 400/);
     await note.getByRole('button', { name: 'Make alike' }).click();
     await app.settled();
     expect(await note.count()).toBe(0);

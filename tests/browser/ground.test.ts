@@ -51,13 +51,13 @@ describe('the ground', () => {
     await type('Per square metre', '10');
     await expect.poll(() => field('How many').inputValue()).toBe('283');
     // 283 pieces, one in eight of 20 faces, the others of 6
-    expect(await ground().innerText()).toContain('2,188 triangles');
+    await expect.poll(() => ground().innerText()).toContain('2,188 triangles');
     const north = await field('Middle, north').inputValue();
     await press('Round the subject');
     await expect.poll(() => field('Middle, north').inputValue()).not.toBe(north);
-    const seed = await field('Seed').inputValue();
+    const seed = await field('Variant').inputValue();
     await press('Another');
-    await expect.poll(async () => Number(await field('Seed').inputValue())).toBe(Number(seed) + 1);
+    await expect.poll(async () => Number(await field('Variant').inputValue())).toBe(Number(seed) + 1);
     await press('Remove gravel');
     await expect.poll(head).not.toContain('Gravel');
   });
@@ -71,10 +71,10 @@ describe('the ground', () => {
   it('a finish is chosen by a word, changed by numbers, and told with its source', async () => {
     await field('Finish').selectOption({ label: 'Wet sand' });
     await ground().getByText('Its numbers').first().click();
-    expect(await ground().innerText()).toContain('Wet sand: published 20 to 30 %');
+    await expect.poll(() => ground().innerText()).toContain('Wet sand: published 20 to 30 %');
     await type(/^Gloss/, '100');
     expect(await field(/^Gloss/).inputValue()).toBe('100');
-    expect(await ground().innerText()).toContain('Gloss: mirror');
+    await expect.poll(() => ground().innerText()).toContain('Gloss: mirror');
     expect(await field('Finish').inputValue()).toBe('own');
     await type('Refractive index', '1.4');
     await type('Returns', '12');

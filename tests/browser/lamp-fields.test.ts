@@ -145,7 +145,7 @@ describe('a lamp and what hangs in front of it', () => {
     for (const [name, text, words] of bad) {
       await slip.readFile(name, text);
       await expect.poll(() => app.page.getByRole('alert').innerText(), { message: name }).toMatch(words);
-      expect(await app.page.getByRole('alert').innerText()).toContain('The lamp is unchanged');
+      await expect.poll(() => app.page.getByRole('alert').innerText()).toContain('The lamp is unchanged');
       await app.page.getByRole('button', { name: 'Close this message' }).click();
     }
     expect(await slip.text('legend')).toBe(before);
@@ -164,7 +164,7 @@ describe('a lamp and what hangs in front of it', () => {
     await app.page.dispatchEvent('.beam-file', 'drop', { dataTransfer: drop });
     await expect.poll(() => slip.text('.beam-file')).toContain('Torch with a round glass');
     expect(await slip.text('.beam-file')).toMatch(/as measured: \d+ lm, peak \d+ cd, beam angle \d+°/);
-    expect(await app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
+    await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
     await close();
   });
 

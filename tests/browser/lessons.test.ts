@@ -82,7 +82,7 @@ describe('lessons', () => {
     await first.click();
     await app.page.locator('.lesson').waitFor();
     expect(await app.page.locator('.lesson h2').innerText()).toBe(`Lesson: ${name}`);
-    expect(await app.page.locator('.lesson-steps').innerText()).toMatch(/Step 1 of \d/);
+    await expect.poll(() => app.page.locator('.lesson-steps').innerText()).toMatch(/Step 1 of \d/);
     await menu.click();
     await app.page.locator('[data-sample="three-stones"]').click();
     await app.page.locator('.lesson').waitFor({ state: 'detached' });

@@ -21,7 +21,7 @@ describe('the main job in the page', () => {
 
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
-    expect(await app.caution('near-axis').innerText()).toMatch(/\d° off the camera’s axis.*flat/);
+    await expect.poll(() => app.caution('near-axis').innerText()).toMatch(/\d° off the camera’s axis.*flat/);
     await app.settled();
     const front = await app.picture();
     expect(differingShare(before, front)).toBeGreaterThan(0.05);
@@ -79,7 +79,7 @@ describe('the main job in the page', () => {
     await expect.poll(() => app.caution('burnt').count()).toBe(0);
     await aperture.fill('two');
     await aperture.press('Enter');
-    expect(await app.page.getByRole('alert').innerText()).toContain('Type a number');
+    await expect.poll(() => app.page.getByRole('alert').innerText()).toContain('Type a number');
     await aperture.press('Escape');
     expect(await aperture.inputValue()).toBe('2.8');
     await aperture.press('ArrowUp');
@@ -145,9 +145,9 @@ describe('the main job in the page', () => {
     await output.press('Enter');
     expect(await output.inputValue()).toBe('60000');
     await expect.poll(() => app.caution('burnt').count(), { timeout: 20_000 }).toBeGreaterThan(0);
-    expect(await app.caution('burnt').first().innerText()).toMatch(
-      /stops over mid-grey; .*stops too bright at [\d.]+ m, level\. Step back to [\d.]+ m\./,
-    );
+    await expect
+      .poll(() => app.caution('burnt').first().innerText())
+      .toMatch(/stops over mid-grey; .*stops too bright at [\d.]+ m, level\. Step back to [\d.]+ m\./);
     // 0.25 lx rule (ANSI/PLATO FL 1-2019): the same lamp as a beam distance is 2 sqrt(candela)
     await app.page.getByLabel('The box says').selectOption('beam-distance');
     const candela = Number((await app.page.locator('.lamp-fields legend').innerText()).match(/([\d.]+) cd/)?.[1]);
@@ -160,7 +160,7 @@ describe('the main job in the page', () => {
     const shutter = app.page.getByLabel('Shutter');
     await shutter.fill('1/60');
     await shutter.press('Enter');
-    expect(await app.page.getByRole('alert').innerText()).toContain('Key from 8 s');
+    await expect.poll(() => app.page.getByRole('alert').innerText()).toContain('Key from 8 s');
     expect(await app.page.locator('.slip .count').first().innerText()).toBe('1/60 s');
     await app.page.keyboard.press('Control+z');
     expect(await app.page.locator('.slip .count').first().innerText()).toBe('8 s');

@@ -85,7 +85,7 @@ describe('bringing in a scan', () => {
     for (const [name, text, words] of broken) {
       await bring(app, { name, mimeType: 'application/octet-stream', buffer: Buffer.from(text) });
       await expect.poll(() => dialog.innerText(), { timeout: 30_000 }).toMatch(words);
-      expect(await dialog.getByRole('alert').innerText()).toContain('Your setup is unchanged');
+      await expect.poll(() => dialog.getByRole('alert').innerText()).toContain('Your setup is unchanged');
       await dialog.getByRole('button', { name: 'Close' }).click();
       await dialog.waitFor({ state: 'detached' });
     }

@@ -112,7 +112,7 @@ describe('sheets out of the page', () => {
       // the same picture twice differs nowhere; the thinnest rim is some 2 % of one without lamps
       for (const b of seen.slice(i + 1)) expect(differing(a, b)).toBeGreaterThan(0.005);
     });
-    expect(await app.page.getByRole('status').innerText()).toContain(`900 × ${png.height} px`);
+    await expect.poll(() => app.page.getByRole('status').innerText()).toContain(`900 × ${png.height} px`);
     // the card's canvas is given back: it is as large as the page's tiles again
     await app.settled();
     const [card, tile] = await app.page.evaluate(() => [
@@ -155,7 +155,7 @@ describe('sheets out of the page', () => {
     ]);
     expect(await sheet.locator('img').count()).toBe(4);
     expect(await sheet.locator('svg.mini-plan').count()).toBe(3);
-    expect(await sheet.innerText()).toContain('3:00 · 6.0 m');
+    await expect.poll(() => sheet.innerText()).toContain('3:00 · 6.0 m');
     const shown = await app.page.locator('button:visible, input:visible, select:visible, summary:visible').count();
     expect(shown).toBe(0);
     const { data, width, height, channels } = decode(await app.page.screenshot({ fullPage: true }));

@@ -71,7 +71,7 @@ describe('something goes wrong', () => {
     await app.openText('good.json', JSON.stringify({ ...good, name: 'Opened <b>by hand</b>' }));
     await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Opened <b>by hand</b>');
     await app.page.getByRole('button', { name: 'Undo' }).click();
-    expect(await app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
+    await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
     expect(app.faults).toEqual([]);
     await app.close();
   });
@@ -121,7 +121,7 @@ describe('something goes wrong', () => {
       });
     };
     const app = await AppPage.open(browser, { before });
-    expect(await app.page.locator('.no-picture').innerText()).toContain('can’t draw the picture');
+    await expect.poll(() => app.page.locator('.no-picture').innerText()).toContain('can’t draw the picture');
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     expect(app.faults).toEqual([]);

@@ -36,12 +36,12 @@ describe('subjects', () => {
     await subjects.type('Name', 'My hut');
     expect(await subjects.rows()).toEqual([expect.stringMatching(/^My hut\s+hut.* · \d+ parts$/)]);
     await app.page.getByRole('button', { name: /^My hut, a subject/ }).waitFor();
-    expect(await app.page.getByLabel('First things').innerText()).toContain('add a lamp');
+    await expect.poll(() => app.page.getByLabel('First things').innerText()).toContain('add a lamp');
     const parts = await subjects.rows();
     await subjects.press('Another');
-    expect(await subjects.field('Seed').inputValue()).toBe('2');
+    expect(await subjects.field('Variant').inputValue()).toBe('2');
     await subjects.undo();
-    expect(await subjects.field('Seed').inputValue()).toBe('1');
+    expect(await subjects.field('Variant').inputValue()).toBe('1');
     expect(await subjects.rows()).toEqual(parts);
     await app.settled();
     await app.keepScreenshot('subjects-hut');
@@ -71,7 +71,7 @@ describe('subjects', () => {
     const name = app.page.getByLabel('Name of this setup');
     await name.fill('Our hut');
     await name.press('Enter');
-    expect(await app.page.locator('.menu summary').innerText()).toContain('Our hut');
+    await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Our hut');
     await close();
   });
 
@@ -111,11 +111,11 @@ describe('subjects', () => {
     await subjects.open.locator('summary', { hasText: 'parts' }).click();
     await expect.poll(() => subjects.open.innerText()).toContain('from then on the parts are yours');
     await subjects.open.locator('.parts .slip-head').first().click();
-    expect(await subjects.field('Seed').count()).toBe(1);
+    expect(await subjects.field('Variant').count()).toBe(1);
     const height = subjects.open.locator('.parts .part-form').getByLabel('Height', { exact: true }).first();
     await height.fill('0.6');
     await height.press('Enter');
-    expect(await subjects.field('Seed').count()).toBe(0);
+    expect(await subjects.field('Variant').count()).toBe(0);
     const count = await subjects.open.locator('.parts > li').count();
     await subjects.press('Duplicate part');
     expect(await subjects.open.locator('.parts > li').count()).toBe(count + 1);
@@ -123,7 +123,7 @@ describe('subjects', () => {
     await subjects.undo();
     await subjects.undo();
     await subjects.undo();
-    expect(await subjects.field('Seed').count()).toBe(1);
+    expect(await subjects.field('Variant').count()).toBe(1);
     await close();
   });
 
@@ -141,27 +141,31 @@ describe('subjects', () => {
     await subjects.head('Block').click();
     expect(Number(await subjects.field('East').inputValue())).toBe(1);
     await subjects.press('Lock Block');
-    await subjects.type('East', '9');
-    expect(await subjects.notice()).toContain('Block is locked');
-    expect(await subjects.field('East').inputValue()).toBe('1');
-    await app.page.getByRole('button', { name: 'Close this message' }).click();
-    // by keys on the plan it does not move either
+    await expect.poll(() => subjects.open.innerText()).toContain('Locked: it stays as it is');
+    for (const label of ['East', 'Width']) expect(await subjects.field(label).isDisabled(), label).toBe(true);
+    for (const name of ['Mirror', 'Set down', 'Delete'])
+      expect(await subjects.section.getByRole('button', { name, exact: true }).isDisabled(), name).toBe(true);
+    // by keys on the plan it does not move either, nor go
     await app.page.getByRole('button', { name: /^Block, a subject/ }).press('ArrowUp');
     expect(await subjects.field('East').inputValue()).toBe('1');
+    await app.page.getByRole('button', { name: /^Block, a subject/ }).press('Delete');
+    expect(await subjects.notice()).toContain('Block is locked');
+    await app.page.getByRole('button', { name: 'Close this message' }).click();
     await subjects.press('Hide Block 2');
     expect((await subjects.rows())[0]).toContain('locked');
     expect((await subjects.rows())[1]).toContain('hidden');
     expect(await app.page.getByRole('button', { name: /^Block 2, a subject/ }).count()).toBe(0);
+    await subjects.press('Lock Block');
     await subjects.press('Delete');
     expect(await subjects.notice()).toBe('Block is deleted. Undo brings it back.\nClose');
     expect(await subjects.names()).toEqual(['Block 2']);
     await subjects.undo();
     expect(await subjects.names()).toEqual(['Block', 'Block 2']);
-    // delete, hide, lock, move, group, duplicate and add are a step each; then the setup before
-    for (let step = 0; step < 6; step++) await subjects.undo();
+    // delete, unlock, hide, lock, move, group, duplicate and add are a step each; then the setup before
+    for (let step = 0; step < 7; step++) await subjects.undo();
     expect(await subjects.names()).toEqual([]);
     await subjects.undo();
-    expect(await app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
+    await expect.poll(() => app.page.locator('.menu summary').innerText()).toContain('Three standing stones');
     await close();
   });
 

@@ -17,11 +17,23 @@ interface PlanMarkProps {
   readonly onSelect: () => void;
   /** `run` is set for steps by key: they belong together while the key is held. */
   readonly onMove: (position: Position, run?: string) => void;
+  /** What the Delete key does; without it, nothing. */
+  readonly onDelete?: () => void;
   readonly children: ReactNode;
 }
 
 /** Something on the plan that can be dragged, nudged with keys, and selected. */
-export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onMove, children }: PlanMarkProps) => {
+export const PlanMark = ({
+  view,
+  position,
+  aim,
+  label,
+  isSelected,
+  onSelect,
+  onMove,
+  onDelete,
+  children,
+}: PlanMarkProps) => {
   const at = toPlan(view, position);
   const moveTo = (place: GroundPoint, inSteps: boolean) => {
     // Shift: to the tenth of a metre
@@ -33,6 +45,11 @@ export const PlanMark = ({ view, position, aim, label, isSelected, onSelect, onM
     if (event.key === 'Enter' || event.key === ' ') {
       event.preventDefault();
       onSelect();
+      return;
+    }
+    if (onDelete && (event.key === 'Delete' || event.key === 'Backspace')) {
+      event.preventDefault();
+      onDelete();
       return;
     }
     const next = nudgedPosition(event, view, position, aim);

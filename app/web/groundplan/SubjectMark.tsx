@@ -2,6 +2,7 @@ import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Subject } from '../../../core/setup/schema/setup.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 import { useApp } from '../state/app-store.ts';
+import { deleteSubject } from '../state/delete-subject.ts';
 import { moveSubject } from '../state/edits/move-subjects.ts';
 import { footprintOf, partFootprintsOf } from '../ui/footprint.ts';
 import { pathOf, pathOfAll } from '../ui/plan-paths.ts';
@@ -38,9 +39,10 @@ export const SubjectMark = ({ view, subject, onStage, isSelected, isLand }: Subj
         view={view}
         position={subject.position}
         aim={null}
-        label={`${name}, a subject${locked ? ', locked' : '. Arrow keys move it'}.`}
+        label={`${name}, a subject${locked ? ', locked' : '. Arrow keys move it, Delete takes it away'}.`}
         isSelected={isSelected}
         onSelect={() => select({ kind: 'subject', subjectId: id })}
+        onDelete={() => deleteSubject(subject)}
         onMove={(to, run) => edit((setup) => moveSubject(setup, id, to), run)}
       >
         <path d={pathOf(outline)} className="footprint-hold" />

@@ -6,6 +6,7 @@ import {
   nextOfRelief,
   reliefLabel,
   removeRelief,
+  roundCamera,
   roundSubject,
 } from '../state/edits/ground-edits.ts';
 import { MetresField } from '../ui/MetresField.tsx';
@@ -53,7 +54,7 @@ export const ReliefRow = ({ relief, index, schemeId }: ReliefRowProps) => {
         />
         <span className="seed">
           <NumberField
-            label="Seed"
+            label="Variant"
             unit=""
             value={relief.seed}
             min={0}
@@ -76,6 +77,9 @@ export const ReliefRow = ({ relief, index, schemeId }: ReliefRowProps) => {
         </button>
         <button type="button" onClick={() => put({ ...relief, centre: beforeCamera(setup, schemeId) })}>
           Between camera and subject
+        </button>
+        <button type="button" onClick={() => put({ ...relief, centre: roundCamera(setup, schemeId) })}>
+          Round the camera
         </button>
       </div>
       <FinishFields

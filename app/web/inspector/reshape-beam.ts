@@ -1,13 +1,17 @@
 import type { Beam, Lamp, Setup } from '../../../core/setup/schema/setup.ts';
-import { drawnBeamDegrees } from '../ui/beam-width.ts';
+import { allRoundDegrees, drawnBeamDegrees } from '../ui/beam-width.ts';
 
 /** Range of the document. */
 const [leastDegrees, mostDegrees] = [1, 170];
+/** What a lamp without optics starts from. */
+const openDegrees = 120;
 
 const degreesOf = (lamp: Lamp, files: Setup['measuredBeams']): number => {
   const beam = 'beam' in lamp ? lamp.beam : null;
   if (beam && 'degrees' in beam) return beam.degrees;
-  return beam?.shape === 'spot' ? beam.beamDegrees : Math.round(drawnBeamDegrees(lamp, files));
+  if (beam?.shape === 'spot') return beam.beamDegrees;
+  const drawn = drawnBeamDegrees(lamp, files);
+  return drawn >= allRoundDegrees ? openDegrees : Math.round(drawn);
 };
 
 /** A beam of another shape, about as wide as the one that the lamp has; null where there is no file to take it from. */

@@ -5,7 +5,7 @@ import { emptySetup } from '../state/empty-setup.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
-import { openFile } from './open-file.ts';
+import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
 
@@ -26,6 +26,7 @@ export const SetupMenu = () => {
   };
   return (
     <Drop className="menu" listClass="menu-list" label={<strong>{setup.name}</strong>} closesOnPress>
+      {setup.note && <p className="quiet">{setup.note}</p>}
       <h3>Samples</h3>
       {samples.map((sample) => (
         <button key={sample.id} type="button" data-sample={sample.id} onClick={() => void openKept(sample)}>
@@ -49,17 +50,16 @@ export const SetupMenu = () => {
       <button type="button" onClick={saveFile}>
         Save as a file
       </button>
-      <p className="quiet">{setup.note}</p>
       <input
         ref={picker}
         type="file"
-        accept=".json,application/json"
+        accept={['.json', 'application/json', ...scanEndings].join()}
         aria-label="Setup file"
         hidden
         onChange={(event) => {
           const [file] = event.currentTarget.files ?? [];
           event.currentTarget.value = '';
-          if (file) void openFile(file);
+          if (file) openAnyFile(file);
         }}
       />
     </Drop>

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, useContext, useId, useRef, useState } from 'react';
+import { type KeyboardEvent, useContext, useEffect, useId, useRef, useState } from 'react';
 import { parseQuantity } from './parse-quantity.ts';
 import { StepGesture } from './step-gesture.ts';
 
@@ -21,6 +21,9 @@ interface NumberFieldProps {
   /** How it is read where `parseQuantity` will not do. */
   readonly parse?: (text: string) => number | null;
 }
+
+/** How long the reason why a number was not taken stays once the field is left. */
+const reasonMilliseconds = 6000;
 
 const plain = (value: number, digits: number) => String(Number(value.toFixed(digits)));
 
@@ -48,6 +51,11 @@ export const NumberField = (props: NumberFieldProps) => {
   const shown = format ? format(value) : plain(value, digits);
   const range = `${plain(min, 3)} to ${plain(max, 3)}${unit && ` ${unit}`}`;
 
+  useEffect(() => {
+    if (problem === null || draft !== null) return;
+    const timer = setTimeout(() => setProblem(null), reasonMilliseconds);
+    return () => clearTimeout(timer);
+  }, [problem, draft]);
   const leave = () => {
     setDraft(null);
     setProblem(null);

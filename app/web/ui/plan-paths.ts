@@ -9,9 +9,16 @@ export const pathOf = (points: readonly GroundPoint[]): string =>
 /** SVG path through several outlines. */
 export const pathOfAll = (outlines: readonly (readonly GroundPoint[])[]): string => outlines.map(pathOf).join('');
 
-/** A wedge from a lamp at (x, y) toward its aim, (dx, dy) away, as wide as the beam. */
+/** A circle as a path. */
+export const circlePath = ([x, y]: GroundPoint, radius: number): string => {
+  const r = radius.toFixed(2);
+  return `M${(x - radius).toFixed(2)} ${y.toFixed(2)}a${r} ${r} 0 1 0 ${2 * Number(r)} 0a${r} ${r} 0 1 0 ${-2 * Number(r)} 0Z`;
+};
+
+/** A wedge from a lamp at (x, y) toward its aim, (dx, dy) away, as wide as the beam; a circle where it shines all round. */
 export const wedgePath = (x: number, y: number, dx: number, dy: number, beamDegrees: number): string => {
   const reach = Math.hypot(dx, dy);
+  if (beamDegrees >= 360) return circlePath([x, y], reach);
   const half = (Math.min(beamDegrees, 170) * Math.PI) / 360;
   const turn = Math.atan2(dy, dx);
   const edge = (side: 1 | -1) => {
@@ -54,9 +61,3 @@ export const cameraOutline: readonly GroundPoint[] = [
   [9, 7],
   [-9, 7],
 ];
-
-/** A circle as a path. */
-export const circlePath = ([x, y]: GroundPoint, radius: number): string => {
-  const r = radius.toFixed(2);
-  return `M${(x - radius).toFixed(2)} ${y.toFixed(2)}a${r} ${r} 0 1 0 ${2 * Number(r)} 0a${r} ${r} 0 1 0 ${-2 * Number(r)} 0Z`;
-};

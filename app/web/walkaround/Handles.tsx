@@ -1,12 +1,14 @@
 import { TransformControls } from '@react-three/drei';
-import { invalidate } from '@react-three/fiber';
+import { invalidate, useThree } from '@react-three/fiber';
 import { useCallback, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { Color, Line, Mesh, type Object3D } from 'three';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { handleDrag } from './handle-drag.ts';
 import type { HeldThing } from './held-thing.ts';
+import { pointerBearing } from './pointer-bearing.ts';
 import { releaseHandles } from './release-handles.ts';
+import { usePointer } from './use-pointer.ts';
 import { useShift } from './use-shift.ts';
 
 /** With Shift: a tenth of a metre, and fifteen degrees. */
@@ -44,6 +46,12 @@ export const Handles = ({ held, mode }: { held: HeldThing; mode: 'move' | 'turn'
   const controls = useRef<Object3D | null>(null);
   const drag = useMemo(() => proxy && handleDrag(proxy, steps), [proxy]);
   const turns = mode === 'turn' && held.turnRadians !== null;
+  const { camera, gl } = useThree();
+  const pointer = usePointer();
+  const bearing = () =>
+    turns && pointer.current
+      ? pointerBearing(pointer.current, gl.domElement.getBoundingClientRect(), camera, held.position)
+      : null;
   const takeControls = useCallback((made: unknown) => {
     controls.current = made as Object3D | null;
     plainLook(controls.current);
@@ -79,13 +87,12 @@ export const Handles = ({ held, mode }: { held: HeldThing; mode: 'move' | 'turn'
           showZ={!turns}
           size={0.8}
           translationSnap={inSteps ? stepMetres : null}
-          rotationSnap={inSteps ? stepRadians : null}
-          onMouseDown={drag.begin}
+          onMouseDown={() => drag.begin(bearing())}
           onMouseUp={() => {
             drag.end(true);
             invalidate();
           }}
-          onObjectChange={() => drag.change(turns)}
+          onObjectChange={() => drag.change(turns, bearing(), inSteps ? stepRadians : null)}
         />
       )}
     </>

@@ -4,7 +4,7 @@ import { add, basisAround, distance, normalize, scale, sub, type Vec3 } from '..
 import type { Waypoint } from '../../../core/setup/schema/setup.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp } from '../state/app-store.ts';
-import { drawnBeamDegrees } from '../ui/beam-width.ts';
+import { allRoundDegrees, drawnBeamDegrees } from '../ui/beam-width.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { WalkLabel } from './WalkLabel.tsx';
 import type { WalkPass } from './walk-passes.ts';
@@ -63,8 +63,12 @@ export const LampFigure = ({ entry, isSelected }: { entry: WalkPass; isSelected:
         <meshBasicMaterial color={colour} />
       </mesh>
       <Line points={post} {...look} lineWidth={1} />
-      <Line points={ring} {...look} />
-      <Line points={edges} segments {...look} />
+      {degrees < allRoundDegrees && (
+        <>
+          <Line points={ring} {...look} />
+          <Line points={edges} segments {...look} />
+        </>
+      )}
       <Line points={axis} {...look} lineWidth={1} dashed dashSize={0.08} gapSize={0.12} />
       <Line points={cross} segments {...look} depthTest={false} />
       {walk.length > 1 && <Line points={walk} {...look} />}

@@ -2,6 +2,9 @@ import { Euler, type Object3D } from 'three';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { HeldThing } from './held-thing.ts';
 
+/** The same way, less than half a turn from nought. */
+const halfTurn = (radians: number): number => Math.atan2(Math.sin(radians), Math.cos(radians));
+
 /** What a drag needs of the page's store. */
 interface Steps {
   /** Whether a gesture is under way: Escape, or an undo, may end it before the pointer does. */
@@ -15,9 +18,16 @@ interface Steps {
 export interface HandleDrag {
   /** Told what is held, as the setup has it now. Outside a drag the proxy is put there. */
   readonly hold: (held: HeldThing) => void;
-  readonly begin: () => void;
-  /** The handles have moved or turned the proxy. */
-  readonly change: (turns: boolean) => void;
+  /** @param bearing of the pointer round what is held, as `change` has it */
+  readonly begin: (bearing?: number | null) => void;
+  /**
+   * The handles have moved or turned the proxy.
+   *
+   * @param bearing where the pointer is round what is held, radians anticlockwise seen from above; null where the view is
+   *   too flat to tell: then it is turned as the handles turn the proxy
+   * @param stepRadians whole steps that it is turned to; null for none
+   */
+  readonly change: (turns: boolean, bearing?: number | null, stepRadians?: number | null) => void;
   /** Ends the drag as one entry of history, or takes it back; false where none is under way. */
   readonly end: (keeps: boolean) => boolean;
 }
@@ -30,6 +40,14 @@ export interface HandleDrag {
 export const handleDrag = (proxy: Object3D, steps: Steps): HandleDrag => {
   let held: HeldThing | null = null;
   let isDragged = false;
+  /** Bearing of the pointer as last told, and the turn that goes with it. */
+  let last: { readonly bearing: number; readonly turn: number } | null = null;
+  const turnedTo = (bearing: number | null): number => {
+    // about the vertical, whichever way round the three angles have come out
+    if (bearing === null || !last) return new Euler().setFromQuaternion(proxy.quaternion, 'YXZ').y;
+    last = { bearing, turn: last.turn + halfTurn(bearing - last.bearing) };
+    return last.turn;
+  };
   const putBack = () => {
     if (!held) return;
     proxy.position.set(...held.position);
@@ -41,17 +59,20 @@ export const handleDrag = (proxy: Object3D, steps: Steps): HandleDrag => {
       held = next;
       if (!isDragged || !steps.isUnderWay()) putBack();
     },
-    begin: () => {
+    begin: (bearing = null) => {
       isDragged = true;
+      last = bearing === null ? null : { bearing, turn: held?.turnRadians ?? 0 };
       steps.begin();
     },
-    change: (turns) => {
+    change: (turns, bearing = null, stepRadians = null) => {
       if (!held || !isDragged) return;
       // taken back: what the pointer does after that is no longer part of it
       if (!steps.isUnderWay()) return putBack();
-      // about the vertical, whichever way round the three angles have come out
-      const { y } = new Euler().setFromQuaternion(proxy.quaternion, 'YXZ');
-      steps.edit(turns ? held.turn(y) : held.move(proxy.position.toArray()));
+      if (!turns) return steps.edit(held.move(proxy.position.toArray()));
+      const turn = turnedTo(bearing);
+      const y = stepRadians ? Math.round(turn / stepRadians) * stepRadians : turn;
+      proxy.rotation.set(0, y, 0);
+      steps.edit(held.turn(y));
     },
     end: (keeps) => {
       if (!isDragged) return false;

@@ -38,10 +38,10 @@ describe('one beam angle for all', () => {
     expect(told).toBeGreaterThanOrEqual(10);
   });
 
-  it('lamps are drawn as wide, up to 150 degrees; those that shine all round at 120 (abs 1e-9 degrees)', () => {
+  it('lamps are drawn as wide, up to 150 degrees; those that shine all round at 360 (abs 1e-9 degrees)', () => {
     for (const lamp of setup.lamps) {
       const full = beamCurve(emitterOf(lamp, setup.measuredBeams)).fullDegrees ?? 360;
-      const expected = full > 180.001 ? 120 : Math.min(full, 150);
+      const expected = full > 180.001 ? 360 : Math.min(full, 150);
       expect(Math.abs(drawnBeamDegrees(lamp, setup.measuredBeams) - expected), lamp.id).toBeLessThanOrEqual(1e-9);
     }
   });

@@ -58,7 +58,7 @@ const scene = (turns: boolean) => {
   controls.attach(proxy);
   controls.setMode(turns ? 'rotate' : 'translate');
   const on = (name: string, then: () => void) => controls.addEventListener(name as never, then as never);
-  on('mouseDown', drag.begin);
+  on('mouseDown', () => drag.begin());
   on('objectChange', () => drag.change(turns));
   on('mouseUp', () => drag.end(true));
   const press = () => {
@@ -89,6 +89,21 @@ describe('a drag of the handles', () => {
     const [east] = app.getState().history.present.subjects[0]?.position ?? [0];
     expect(east).toBeGreaterThan(0.5);
     expect(Math.abs(east * 1000 - Math.round(east * 1000))).toBeLessThan(1e-9);
+    expect(standsAt()).toEqual(shouldStand());
+  });
+
+  it('that turns goes round as far as the pointer does, past half a turn, and with steps to whole ones', () => {
+    const { drag, turnNow, standsAt, shouldStand } = scene(true);
+    const radians = (degrees: number) => (degrees * Math.PI) / 180;
+    drag.begin(radians(170));
+    // anticlockwise for the pointer; the document counts clockwise
+    drag.change(true, radians(-160));
+    expect(turnNow()).toBeCloseTo(-30, 6);
+    drag.change(true, radians(-100));
+    expect(turnNow()).toBeCloseTo(-90, 6);
+    drag.change(true, radians(-92), Math.PI / 12);
+    expect(turnNow()).toBeCloseTo(-105, 6);
+    drag.end(true);
     expect(standsAt()).toEqual(shouldStand());
   });
 

@@ -10,7 +10,7 @@ const firstDimples: NonNullable<Dimples> = { count: 12, radiusMetres: 0.06, dept
 
 const SeedField = ({ seed, onChange }: { seed: number; onChange: (seed: number) => void }) => (
   <NumberField
-    label="Seed"
+    label="Variant"
     unit=""
     value={seed}
     min={0}

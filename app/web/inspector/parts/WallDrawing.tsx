@@ -27,7 +27,7 @@ export const WallDrawing = ({ wall }: { wall: PartOf<'wall'> }) => {
       className="drawing"
       viewBox={`${-half - margin} ${-top - margin} ${widthMetres + 2 * margin} ${top + 2 * margin}`}
       role="img"
-      aria-label={`The wall from its south side, ${openings.length} openings`}
+      aria-label={`The wall from its south side, ${openings.length === 1 ? '1 opening' : `${openings.length} openings`}`}
     >
       <path d={`M${-half} 0V${-heightMetres}${gableMetres > 0 ? `L0 ${-top}` : ''}L${half} ${-heightMetres}V0Z`} />
       {openings.map((opening, i) => (

@@ -7,7 +7,13 @@ import { TextField } from '../../ui/TextField.tsx';
 export const GroupLine = ({ subject, group }: { subject: Subject; group: string }) => {
   const { subjects } = useSetup();
   const { edit } = useApp.getState();
-  const others = subjects.filter((each) => each.group === group && each.id !== subject.id).map(({ name }) => name);
+  const others = subjects.filter((each) => each.group === group && each.id !== subject.id);
+  const namesOf = (isLocked: boolean) =>
+    others
+      .filter(({ locked }) => locked === isLocked)
+      .map(({ name }) => name)
+      .join(', ');
+  const [free, held] = [namesOf(false), namesOf(true)];
   return (
     <section className="group">
       <div className="group-line">
@@ -16,7 +22,8 @@ export const GroupLine = ({ subject, group }: { subject: Subject; group: string 
           Ungroup
         </button>
       </div>
-      <p className="quiet">Moves and turns together with {others.join(', ')}.</p>
+      {free && <p className="quiet">Moves and turns together with {free}.</p>}
+      {held && <p className="quiet">Locked and left where it is: {held}.</p>}
     </section>
   );
 };

@@ -59,7 +59,7 @@ export const KitFields = ({ subjectId, kit }: { subjectId: string; kit: NonNulla
         ))}
         <span className="seed">
           <NumberField
-            label="Seed"
+            label="Variant"
             unit=""
             value={kit.seed}
             min={0}

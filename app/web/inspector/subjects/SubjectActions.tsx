@@ -1,7 +1,7 @@
-import type { Setup, Subject } from '../../../../core/setup/schema/setup.ts';
+import type { Subject } from '../../../../core/setup/schema/setup.ts';
 import { useApp } from '../../state/app-store.ts';
+import { deleteSubject } from '../../state/delete-subject.ts';
 import { duplicateSubject } from '../../state/edits/add-subjects.ts';
-import { removeSubject } from '../../state/edits/remove-subject.ts';
 import { setDown } from '../../state/edits/set-down.ts';
 import { mirrorSubject, setSubjectHidden, setSubjectLocked } from '../../state/edits/subject-edits.ts';
 import { GroupDrop } from './GroupDrop.tsx';
@@ -9,12 +9,8 @@ import { showOpenSlip } from './show-open-slip.ts';
 
 /** What can be done with a subject as a whole. */
 export const SubjectActions = ({ subject, schemeId }: { subject: Subject; schemeId: string }) => {
-  const { edit, select, tell } = useApp.getState();
-  const { id, name, mirrored, hidden, locked } = subject;
-  const move = (how: (setup: Setup) => Setup) => {
-    if (locked) tell({ tone: 'problem', text: `${name} is locked and stays as it is. Unlock it first.` });
-    else edit(how);
-  };
+  const { edit, select } = useApp.getState();
+  const { id, mirrored, hidden, locked } = subject;
   const duplicate = () => {
     let copyId = id;
     edit((setup) => {
@@ -26,8 +22,7 @@ export const SubjectActions = ({ subject, schemeId }: { subject: Subject; scheme
     showOpenSlip();
   };
   const remove = () => {
-    edit((s) => removeSubject(s, id));
-    tell({ tone: 'done', text: `${name} is deleted. Undo brings it back.` });
+    deleteSubject(subject);
     // what had the focus is gone
     document.querySelector<HTMLElement>('.add-subject summary')?.focus({ preventScroll: true });
   };
@@ -39,15 +34,17 @@ export const SubjectActions = ({ subject, schemeId }: { subject: Subject; scheme
       <button
         type="button"
         aria-pressed={mirrored}
+        disabled={locked}
         title="Exchange its east and west"
-        onClick={() => move((s) => mirrorSubject(s, id))}
+        onClick={() => edit((s) => mirrorSubject(s, id))}
       >
         Mirror
       </button>
       <button
         type="button"
+        disabled={locked}
         title="Stand it on the ground, or on what lies under it"
-        onClick={() => move((s) => setDown(s, id))}
+        onClick={() => edit((s) => setDown(s, id))}
       >
         Set down
       </button>
@@ -58,7 +55,7 @@ export const SubjectActions = ({ subject, schemeId }: { subject: Subject; scheme
         Lock
       </button>
       <GroupDrop subject={subject} />
-      <button type="button" onClick={remove}>
+      <button type="button" disabled={locked} onClick={remove}>
         Delete
       </button>
     </div>

@@ -21,18 +21,23 @@ export const SubjectInspector = ({ subject, schemeId }: { subject: Subject; sche
         value={subject.name}
         onChange={(name) => edit((s) => renameSubject(s, subject.id, name))}
       />
-      {subject.kit && <KitFields subjectId={subject.id} kit={subject.kit} />}
-      {!subject.kit && only && subject.parts.length === 1 && (
-        <section className="group">
-          <h3>Size</h3>
-          <PartForm subjectId={subject.id} index={0} part={only} finishOfSubject={subject.finish} isAlone />
-        </section>
-      )}
-      <SubjectPlace subject={subject} />
+      {subject.locked && <p className="quiet">Locked: it stays as it is. Unlock it to change it.</p>}
+      <fieldset className="plain" disabled={subject.locked}>
+        {subject.kit && <KitFields subjectId={subject.id} kit={subject.kit} />}
+        {!subject.kit && only && subject.parts.length === 1 && (
+          <section className="group">
+            <h3>Size</h3>
+            <PartForm subjectId={subject.id} index={0} part={only} finishOfSubject={subject.finish} isAlone />
+          </section>
+        )}
+        <SubjectPlace subject={subject} />
+      </fieldset>
       <SubjectActions subject={subject} schemeId={schemeId} />
       {subject.group !== null && <GroupLine subject={subject} group={subject.group} />}
-      <SubjectFinish subject={subject} />
-      <Parts subject={subject} />
+      <fieldset className="plain" disabled={subject.locked}>
+        <SubjectFinish subject={subject} />
+        <Parts subject={subject} />
+      </fieldset>
     </>
   );
 };

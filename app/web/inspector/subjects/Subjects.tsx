@@ -15,9 +15,9 @@ export const Subjects = () => {
   const selectedId = useApp(({ selection }) => (selection?.kind === 'subject' ? selection.subjectId : null));
   const [search, setSearch] = useState('');
   const hasSearch = subjects.length > mostWithoutSearch;
-  const shown = subjects.filter(
-    (subject) => !hasSearch || subject.id === selectedId || subjectMatches(subject, search),
-  );
+  const found = hasSearch ? subjects.filter((subject) => subjectMatches(subject, search)) : subjects;
+  // what is open stays open
+  const shown = subjects.filter((subject) => subject.id === selectedId || found.includes(subject));
   return (
     <section className="slips subjects" aria-labelledby="subjects-title">
       <div className="subjects-head">
@@ -29,7 +29,7 @@ export const Subjects = () => {
       {subjects.length === 0 && (
         <p className="quiet">Nothing stands here yet. Press Add, choose what you measured, and type its size.</p>
       )}
-      {subjects.length > 0 && shown.length === 0 && <p className="quiet">No subject matches.</p>}
+      {subjects.length > 0 && found.length === 0 && <p className="quiet">No subject matches.</p>}
       <ul>
         {shown.map((subject) => (
           <SubjectSlip key={subject.id} subject={subject} schemeId={scheme.id} isOpen={subject.id === selectedId} />

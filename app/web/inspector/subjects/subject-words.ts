@@ -34,9 +34,11 @@ export const subjectWords = (subject: Subject): string => {
     .join(' · ');
 };
 
-/** Whether a subject’s name, what it is, or its group holds the words that are looked for. */
+/** Whether a subject’s name, its kind, or its group holds the words that are looked for, or it is locked or hidden as they say. */
 export const subjectMatches = (subject: Subject, search: string): boolean => {
-  const held = `${subject.name} ${kindOf(subject)} ${subjectWords(subject)}`.toLowerCase();
+  const { name, group, hidden, locked } = subject;
+  const held =
+    `${name} ${kindOf(subject)} ${group ?? ''} ${hidden ? 'hidden' : ''} ${locked ? 'locked' : ''}`.toLowerCase();
   return search
     .toLowerCase()
     .split(/\s+/)

@@ -43,6 +43,12 @@ export const roundSubject = (setup: Setup, schemeId: string): GroundPoint => {
   return onGround([east, north]);
 };
 
+/** Where the camera stands. */
+export const roundCamera = (setup: Setup, schemeId: string): GroundPoint => {
+  const [east, north] = cameraOf(setup, schemeId).position;
+  return onGround([east, north]);
+};
+
 /** Half way from the camera to that. */
 export const beforeCamera = (setup: Setup, schemeId: string): GroundPoint => {
   const [east, north] = cameraOf(setup, schemeId).position;

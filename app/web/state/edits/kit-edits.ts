@@ -1,5 +1,6 @@
 import { kitNamed } from '../../../../core/kits/all-kits.ts';
-import { type KitValues, subjectFromKit } from '../../../../core/kits/kit.ts';
+import { type KitValues, ownFinish, subjectFromKit } from '../../../../core/kits/kit.ts';
+import { isSameFinish } from '../../../../core/setup/finish-presets.ts';
 import type { Setup, Subject } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
 import { pruneScans } from './prune-scans.ts';
@@ -29,8 +30,8 @@ export const madeFromKit = (
 };
 
 /**
- * Makes a kit's parts anew from other numbers or another seed; name, place, turn, finish and all else of the subject stay.
- * A subject without a kit stays as it is.
+ * Makes a kit's parts anew from other numbers or another seed; name, place, turn, a finish that was chosen and all else of
+ * the subject stay. A subject without a kit stays as it is.
  */
 export const retuneKit = (
   setup: Setup,
@@ -40,7 +41,11 @@ export const retuneKit = (
   const subject = subjectNamed(setup, subjectId);
   if (!subject?.kit) return setup;
   const { name, values, seed } = subject.kit;
-  const made = madeFromKit(name, { ...values, ...to.values }, to.seed ?? seed, subject);
+  const kit = kitNamed(name);
+  const { finish, ...rest } = subject;
+  // the numbers may choose the finish, such as light clothes; one that was chosen by hand stays
+  const base = kit && isSameFinish(finish, ownFinish(kit, values, seed)) ? rest : subject;
+  const made = madeFromKit(name, { ...values, ...to.values }, to.seed ?? seed, base);
   return withinLimits(pruneScans(changeSubject(setup, subjectId, () => made)));
 };
 

@@ -17,6 +17,7 @@ const gapMetres = 0.1;
 
 const changeParts = (setup: Setup, subjectId: string, change: (subject: Subject) => Part[]): Setup => {
   const changed = changeSubject(setup, subjectId, (subject) => {
+    if (subject.locked) throw new EditRefused(`${subject.name} is locked and stays as it is. Unlock it first.`);
     const parts = change(subject);
     return parts === subject.parts ? subject : { ...subject, parts, kit: null };
   });

@@ -1,5 +1,7 @@
 import type { Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { EditRefused } from './edit-refused.ts';
 import { pruneScans } from './prune-scans.ts';
+import { subjectNamed } from './subject-edits.ts';
 import { withoutLoneGroups } from './subject-groups.ts';
 
 /** A blend without the frames that counted on that subject alone. */
@@ -19,10 +21,12 @@ const lessonWithout = (lesson: Lesson | null, subjectId: string): Lesson | null 
   return { ...lesson, steps };
 };
 
-/** Removes a subject with all that points to it: masks of blends, questions of a lesson, scans that nothing else shows. */
+/** Removes a subject with all that points to it: masks of blends, questions of a lesson, scans that nothing else shows. A locked one is not. */
 export const removeSubject = (setup: Setup, subjectId: string): Setup => {
   const subjects = setup.subjects.filter(({ id }) => id !== subjectId);
   if (subjects.length === setup.subjects.length) return setup;
+  const subject = subjectNamed(setup, subjectId);
+  if (subject?.locked) throw new EditRefused(`${subject.name} is locked and stays as it is. Unlock it first.`);
   const schemes = setup.schemes.map((scheme) => schemeWithout(scheme, subjectId));
   return pruneScans({
     ...setup,

@@ -1,3 +1,4 @@
+import { recolouredParts } from '../../../../core/setup/recolour.ts';
 import type { Finish, Setup, Subject } from '../../../../core/setup/schema/setup.ts';
 import { plainName } from './plain-name.ts';
 import { replaceById } from './within.ts';
@@ -27,8 +28,13 @@ export const setSubjectHidden = (setup: Setup, subjectId: string, hidden: boolea
 export const setSubjectLocked = (setup: Setup, subjectId: string, locked: boolean): Setup =>
   changeSubject(setup, subjectId, (subject) => (subject.locked === locked ? subject : { ...subject, locked }));
 
+/** Gives it another finish; its parts that are tones of the one before are toned from the new one. */
 export const setSubjectFinish = (setup: Setup, subjectId: string, finish: Finish): Setup =>
-  changeSubject(setup, subjectId, (subject) => ({ ...subject, finish }));
+  changeSubject(setup, subjectId, (subject) => ({
+    ...subject,
+    finish,
+    parts: recolouredParts(subject.parts, subject.finish, finish) as Subject['parts'],
+  }));
 
 /** Exchanges east and west of the subject about its own axis. A locked one stays as it is. */
 export const mirrorSubject = (setup: Setup, subjectId: string): Setup =>
