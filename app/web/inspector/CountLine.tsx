@@ -4,7 +4,7 @@ import { setPassSeconds } from '../state/edits/pass-edits.ts';
 import { shutterText, signed, threeFigures } from '../ui/words.ts';
 
 const secondsText = (seconds: number | null, levelPercent: number | undefined): string => {
-  if (seconds === null) return levelPercent === 0 ? 'the level is 0 %' : 'no light gets there';
+  if (seconds === null) return levelPercent === 0 ? 'the level is 0 %' : 'no light where its cross is';
   return `${seconds < 0.3 ? shutterText(seconds) : threeFigures(seconds)} s`;
 };
 
