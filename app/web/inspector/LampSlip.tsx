@@ -26,7 +26,8 @@ const TargetLine = ({ reading, hasFailed }: Pick<LampSlipProps, 'reading' | 'has
   if (!reading) return <span className="quiet">{hasFailed ? 'could not be worked out' : 'working it out…'}</span>;
   const { target } = reading;
   if (!target) return <span className="quiet">its cross lies past everything, in the sky</span>;
-  if (target.stops === null) return <span className="quiet">no light on the side you see; move its cross to what it lights</span>;
+  if (target.stops === null)
+    return <span className="quiet">no light on the side you see; move its cross to what it lights</span>;
   return (
     <>
       <span>{threeFigures(target.illuminanceLux)} lx at the target</span>
