@@ -2,7 +2,7 @@ import type { Import } from './read-imports.ts';
 
 const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan'];
 const traceSees = [...worldSees, 'world'];
-const readingsSee = [...traceSees, 'trace'];
+const readingsSee = [...traceSees, 'trace', 'walk'];
 const cautionsSee = [...readingsSee, 'readings'];
 
 /** What each folder of core may import beside itself (shared/design.md, "Direction"). */
@@ -15,6 +15,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   sky: ['units'],
   scan: ['units', 'colour', 'geometry', 'setup'],
   setup: ['units'],
+  walk: ['units', 'geometry', 'setup'],
   world: worldSees,
   trace: traceSees,
   readings: readingsSee,
