@@ -1,4 +1,9 @@
-import { type FrameReport, reportScheme, type SchemeReport } from '../../core/cautions/setup-report.ts';
+import {
+  type FrameReport,
+  reportScheme,
+  type SchemeReport,
+  type TimedPassReading,
+} from '../../core/cautions/setup-report.ts';
 import type { PassReading } from '../../core/readings/pass-reading.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../core/units/body-height.ts';
@@ -53,8 +58,25 @@ const nameOf = (frame: Frame, passId: string | null): string =>
 const lineOf = (head: string, parts: readonly string[]): string[] =>
   parts.length > 0 ? [`  ${head}: ${parts.join('; ')}`] : [];
 
-/** Evenness and patch of a pass, and what its shadow agrees with. */
-const passLines = (frame: Frame, reading: PassReading): string[] => {
+const shortSeconds = (value: number): string => `${value.toFixed(value < 10 ? 1 : 0)} s`;
+
+/** How far whoever holds the lamp has come, and for how long the lens sees them. */
+const personParts = ({ person, timing }: TimedPassReading): string[] => {
+  const { walkSeconds, slackSeconds } = timing;
+  const walk =
+    walkSeconds === null || slackSeconds === null
+      ? []
+      : [
+          `walk there ${shortSeconds(walkSeconds)}, ${shortSeconds(Math.abs(slackSeconds))} ${slackSeconds < 0 ? 'short' : 'to spare'}`,
+        ];
+  if (!person || person.visibleSeconds === 0) return walk;
+  const { visibleSeconds, exposureShare, frameShare } = person;
+  const share = `${(100 * exposureShare).toFixed(0)} % of the exposure, ${(100 * frameShare).toPrecision(2)} % of the picture`;
+  return [...walk, `you are seen for ${shortSeconds(visibleSeconds)}, ${share}`];
+};
+
+/** Evenness and patch of a pass, what its shadow agrees with, and whoever holds the lamp. */
+const passLines = (frame: Frame, reading: TimedPassReading): string[] => {
   const { passId, evennessStops, fallOffStops, relief, agreement } = reading;
   const light = [
     ...(evennessStops === null ? [] : [`even to ${evennessStops.toFixed(1)} stops`]),
@@ -65,7 +87,7 @@ const passLines = (frame: Frame, reading: PassReading): string[] => {
     ([what, apart]) => (apart === null ? [] : [`${apart.toFixed(0)}° off the ${what}’s`]),
   );
   const head = `${nameOf(frame, passId)} in ${frame.name}`;
-  return [...lineOf(head, light), ...lineOf(`Shadow of ${head}`, shadow)];
+  return [...lineOf(head, [...light, ...personParts(reading)]), ...lineOf(`Shadow of ${head}`, shadow)];
 };
 
 /** What all light of a frame does together. */
@@ -79,8 +101,8 @@ const togetherLines = (frame: Frame, { keyToFillStops, keyPassId, fillPassId, pa
   return lineOf(`All light in ${frame.name}`, parts);
 };
 
-/** Depth of field, focus steps, star trails and full channels of a frame, in one line. */
-const frameLine = (frame: Frame, { depth, stars, clipped }: FrameReport): string => {
+/** Depth of field, focus steps, star trails, full channels and running order of a frame, in one line. */
+const frameLine = (frame: Frame, { depth, stars, clipped, order }: FrameReport): string => {
   const steps = depth && !depth.isSharpThroughout ? depth.steps.map(({ focusMetres }) => metres(focusMetres)) : [];
   const full = Object.entries(clipped).flatMap(([channel, share]) =>
     share > 0 ? [`${channel} full on ${(100 * share).toFixed(1)} %`] : [],
@@ -92,6 +114,7 @@ const frameLine = (frame: Frame, { depth, stars, clipped }: FrameReport): string
     ...(steps.length > 0 ? [`focus steps for all of it: ${steps.join(', ')}`] : []),
     `stars draw ${stars.trailPixels.toFixed(1)} px`,
     ...full,
+    `shutter open from ${order.startSeconds.toFixed(0)} to ${order.endSeconds.toFixed(0)} s`,
   ].join('; ')}`;
 };
 
@@ -122,4 +145,5 @@ export const tableKey = [
   'Even to: from the 5th to the 95th percentile of the light on the lit face; what distance alone makes of it.',
   'Patch contrast: standard deviation over mean of the drawn patch’s luminance, by one pass or by all light together.',
   'One pass over another, or over moon and sky: key to fill, each at its best on the subject’s face.',
+  'Walk there: from the pass before, as one person does all of them; shutters count from the first one.',
 ];

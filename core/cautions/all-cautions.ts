@@ -1,10 +1,23 @@
+import { cannotWalk } from './cannot-walk.ts';
 import type { Caution, PassCase, PassRule, Severity } from './caution.ts';
 import { burnt, tooDark } from './exposure.ts';
 import { lampInFrame } from './lamp-in-frame.ts';
 import { insideSubject, lampBelowGround } from './lamp-place.ts';
 import { nearAxis } from './near-axis.ts';
+import { personInFrame } from './person-in-frame.ts';
+import { personShadow } from './person-shadow.ts';
 
-const passRules: readonly PassRule[] = [nearAxis, lampInFrame, burnt, tooDark, lampBelowGround, insideSubject];
+const passRules: readonly PassRule[] = [
+  nearAxis,
+  lampInFrame,
+  burnt,
+  tooDark,
+  lampBelowGround,
+  insideSubject,
+  cannotWalk,
+  personInFrame,
+  personShadow,
+];
 
 const order: Record<Severity, number> = { danger: 0, warning: 1, note: 2 };
 

@@ -1,4 +1,5 @@
 import type { PassReading } from '../readings/pass-reading.ts';
+import type { Walk } from '../readings/timing-reading.ts';
 import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 
@@ -25,6 +26,8 @@ export interface PassCase {
   readonly lamp: Lamp;
   readonly light: WorldLight;
   readonly reading: PassReading;
+  /** From the pass before; null for the first, for stands, where no way was found, and for a pass looked at alone. */
+  readonly walk: Walk | null;
 }
 
 /** A rule about one pass: a caution, or null when all is well. */

@@ -12,4 +12,12 @@ export const limits = {
   missesShare: 0.005,
   /** Off the camera's axis from where on a dark face is what back light is for, degrees. */
   backLightDegrees: 100,
+  /** Walks shorter than this are a lean or a step, metres. */
+  stepMetres: 1,
+  /** Speeds of walking in the dark that are told beside the one that is set, metres a second: rough ground, a path. */
+  darkWalking: { slow: 0.5, quick: 0.8 },
+  /** Share of the exposure that a body may be seen at one place of the picture before it begins to register. */
+  personShare: 0.1,
+  /** Share of a lamp's light on its target that somebody may stand in: a tenth is 0.15 stop. */
+  personShadowShare: 0.1,
 } as const;

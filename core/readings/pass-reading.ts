@@ -1,5 +1,5 @@
 import type { Vec3 } from '../geometry/vec.ts';
-import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Walking } from '../setup/schema/setup.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
 import { exactSeconds } from '../units/third-stops.ts';
@@ -16,6 +16,7 @@ import { middleMoment } from './moments.ts';
 import { type PaintReading, paintReading } from './paint-reading.ts';
 import { passSubject } from './pass-subject.ts';
 import { type PatchReading, patchReading } from './patch-reading.ts';
+import { type PersonReading, personReading } from './person-reading.ts';
 import { groundRaking, type Raking, raking } from './relief-reading.ts';
 import { type RimReading, rimReading } from './rim-reading.ts';
 import { type ShadowReading, shadowReading } from './shadow-reading.ts';
@@ -39,6 +40,8 @@ export interface PassReading extends EvennessReading {
   readonly shadows: readonly ShadowReading[];
   readonly rim: RimReading;
   readonly lens: LensReading;
+  /** Whoever holds the lamp; null when it stands. */
+  readonly person: PersonReading | null;
   /**
    * On level ground under the aim point; `target` on the surface that the camera sees there; `patch` on what it sees of
    * the drawn patch, null without one, where it is not seen, and where the beam does not reach it.
@@ -70,9 +73,15 @@ export interface Surroundings {
   /** Corners of the drawn patch in order round it, world metres; null without one. */
   readonly patchCorners: readonly Vec3[] | null;
   readonly ambient: Ambient;
+  /** Of whoever holds the lamps. */
+  readonly clothes: Walking['clothes'];
 }
 
-const nothingAround: Surroundings = { patchCorners: null, ambient: { moonlight: null, glowDomes: [] } };
+const nothingAround: Surroundings = {
+  patchCorners: null,
+  ambient: { moonlight: null, glowDomes: [] },
+  clothes: 'dark',
+};
 
 /** Reads the passes of one world. */
 export class PassReader {
@@ -117,6 +126,7 @@ export class PassReader {
       shadows,
       rim: { subjectId: stage.subjects[subject]?.id ?? null, ...rimReading(stage, silhouette, light.source, face) },
       lens: lensReading(this.world, light),
+      person: personReading(this.world, { pass, frame, worldFrame, light, clothes: this.surroundings.clothes }),
       relief: {
         ...groundRaking(aim, position),
         target: surface ? raking(surface.position, surface.normal, position) : null,

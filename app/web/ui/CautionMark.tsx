@@ -28,4 +28,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'too-dark': 'too dark',
   'lamp-below-ground': 'under the ground',
   'inside-subject': 'inside a subject',
+  'cannot-walk': 'too far to walk',
+  'person-in-frame': 'you show',
+  'person-shadow': 'your shadow',
 };

@@ -10,6 +10,7 @@ import { place } from './place.ts';
 import { scan } from './scan.ts';
 import { scheme } from './scheme.ts';
 import { subject } from './subject.ts';
+import { walking } from './walking.ts';
 
 /** The version that this program writes. */
 export const setupVersion = 1;
@@ -30,6 +31,7 @@ export const setupSchema = z
     ground: ground.prefault({}),
     subjects: z.array(subject).max(500, 'must be at most 500').default([]),
     camera,
+    walking: walking.prefault({}),
     lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
     measuredBeams: z.array(measuredBeam).max(8, 'must be at most 8').default([]),
     scans: z.array(scan).max(8, 'must be at most 8').default([]),
@@ -60,5 +62,6 @@ export type Ground = Setup['ground'];
 export type Relief = Ground['relief'][number];
 export type Finish = Subject['finish'];
 export type Patch = NonNullable<Setup['patch']>;
+export type Walking = Setup['walking'];
 export type Lesson = NonNullable<Setup['lesson']>;
 export type Position = Waypoint['position'];

@@ -40,6 +40,23 @@ const reading = z.strictObject({
       inFrameShare: z.number().min(0).max(1).nullable(),
     }),
   ),
+  // more than the list asks for: what the lens sees of whoever holds the lamp; null on a stand
+  person: z
+    .strictObject({
+      visibleSeconds: z.number().min(0),
+      exposureShare: z.number().min(0).max(1),
+      stillShare: z.number().min(0).max(1),
+      frameShare: z.number().min(0).max(1),
+      lampSeconds: z.number().min(0),
+      bodyStops: z.number().nullable(),
+      backgroundStops: z.number().nullable(),
+    })
+    .nullable(),
+  timing: z.strictObject({
+    visibleSeconds: z.number().min(0),
+    walkSeconds: z.number().min(0).nullable(),
+    slackSeconds: z.number().nullable(),
+  }),
   // the third question of the trade: will the lamp show?
   lens: z.strictObject({ seenShare: z.number(), shines: z.boolean(), hiddenBy: z.string().nullable() }),
   rim: z.strictObject({
@@ -116,6 +133,11 @@ export const reportShape = z.strictObject({
       frames: z.array(
         z.strictObject({
           id: z.string(),
+          order: z.strictObject({
+            number: z.int().positive(),
+            startSeconds: z.number().min(0),
+            endSeconds: z.number().positive(),
+          }),
           passes: z.array(reading),
           depth: depth.nullable(),
           stars,

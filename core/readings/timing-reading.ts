@@ -1,0 +1,130 @@
+import type { GroundPoint } from '../geometry/hull.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import type { Frame, Pass, Scheme, Walking } from '../setup/schema/setup.ts';
+import { exactSeconds } from '../units/third-stops.ts';
+import { detourRatio, shortestWalk } from '../walk/walk.ts';
+import { placeOnPath, type World } from '../world/world.ts';
+import { feetOf } from './holder.ts';
+import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
+
+/** When a frame is exposed if all frames follow each other as listed, each after its delay. */
+export interface FrameOrder {
+  /** 1 for the first. */
+  readonly number: number;
+  /** The shutter opens and closes so many seconds after it first opened. Marked times count as what they are: 30 s is 32. */
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+}
+
+/** How a pass fits into what one person can do. */
+export interface PassTiming {
+  /** How long, during the pass, the lens sees whoever holds the lamp; 0 for a stand. */
+  readonly visibleSeconds: number;
+  /** From where the pass before ended; null for the first that is held, for a stand, and where no way was found. */
+  readonly walkSeconds: number | null;
+  /** Time there is less time it takes; negative = one comes too late. null where `walkSeconds` is. */
+  readonly slackSeconds: number | null;
+}
+
+/** The way on foot to a pass from the one that was held before it. */
+export interface Walk {
+  readonly fromPassId: string;
+  readonly fromName: string;
+  /** Whether both lie in one frame. */
+  readonly isWithinFrame: boolean;
+  /** What one walks, detours included. */
+  readonly metres: number;
+  readonly seconds: number;
+  /** From the end of the pass before to the start of this one; negative where they overlap. */
+  readonly availableSeconds: number;
+  /** The shortest way, [east, north]. */
+  readonly points: readonly GroundPoint[];
+}
+
+/** Start and end of each frame, in order. */
+export const frameOrders = ({ frames }: Pick<Scheme, 'frames'>): FrameOrder[] => {
+  let now = 0;
+  return frames.map(({ delaySeconds, seconds }, f) => {
+    // the delay of the first comes before the first shutter, from which time counts
+    const startSeconds = f === 0 ? 0 : now + delaySeconds;
+    now = startSeconds + exactSeconds(seconds);
+    return { number: f + 1, startSeconds, endSeconds: now };
+  });
+};
+
+/** A pass held in the hand, in running order. */
+interface Turn {
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly startSeconds: number;
+  readonly endSeconds: number;
+  /** Where one stands when the lamp goes on, and when it goes off. */
+  readonly startFeet: Vec3;
+  readonly endFeet: Vec3;
+}
+
+const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
+  const orders = frameOrders(scheme);
+  const turns = scheme.frames.flatMap((frame, f) =>
+    frame.passes.flatMap((pass): Turn[] => {
+      const source = frames[f]?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
+      if (pass.held !== 'hand' || source?.kind !== 'lamp') return [];
+      const opens = (orders[f] as FrameOrder).startSeconds;
+      const feet = (seconds: number) => feetOf(stage, placeOnPath(source.path, seconds));
+      const [startFeet, endFeet] = [feet(pass.on), feet(pass.off)];
+      return [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off, startFeet, endFeet }];
+    }),
+  );
+  return turns.sort((a, b) => a.startSeconds - b.startSeconds);
+};
+
+const walkTo = (turn: Turn, before: Turn, walking: Walking, { stage, view }: World): Walk | null => {
+  const feet = [before.endFeet, turn.startFeet];
+  const [from, to] = feet.map(onLevel) as [GroundPoint, GroundPoint];
+  const [east, north] = onLevel(view.position);
+  // so far that the way round its far end is never the shorter one
+  const far = 100 + 4 * [from, to].reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
+  const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
+  const way = shortestWalk(from, to, footprintsBetween(stage, feet), picture);
+  if (!way) return null;
+  const metres = way.metres * detourRatio;
+  return {
+    fromPassId: before.pass.id,
+    fromName: before.pass.name,
+    isWithinFrame: before.frame === turn.frame,
+    metres,
+    seconds: metres / walking.metresPerSecond,
+    availableSeconds: turn.startSeconds - before.endSeconds,
+    points: way.points,
+  };
+};
+
+/**
+ * The way to each pass that is held in the hand, from the one held before it, across frames too, as one person walks who
+ * does all of them. Stands are put up before the first shutter and switched from afar, so nobody walks to them.
+ *
+ * @returns asks for the walk to a pass of a frame; null for the first, for stands, and where no way leads there, as through
+ *   a door: what has one keeps a walker off as a whole
+ */
+export const walksOf = (
+  scheme: Scheme,
+  walking: Walking,
+  world: World,
+): ((frame: Frame, pass: Pass) => Walk | null) => {
+  const turns = turnsOf(scheme, world);
+  const walks = new Map<Frame, Map<Pass, Walk | null>>();
+  turns.forEach((turn, i) => {
+    const before = turns[i - 1];
+    const ofFrame = walks.get(turn.frame) ?? new Map<Pass, Walk | null>();
+    walks.set(turn.frame, ofFrame);
+    ofFrame.set(turn.pass, before ? walkTo(turn, before, walking, world) : null);
+  });
+  return (frame, pass) => walks.get(frame)?.get(pass) ?? null;
+};
+
+/** @param visibleSeconds of whoever holds the lamp */
+export const passTiming = (walk: Walk | null, visibleSeconds: number): PassTiming => ({
+  visibleSeconds,
+  walkSeconds: walk?.seconds ?? null,
+  slackSeconds: walk ? walk.availableSeconds - walk.seconds : null,
+});

@@ -1,0 +1,114 @@
+import { type CameraView, viewDirection } from '../camera/camera-view.ts';
+import type { GroundPoint } from '../geometry/hull.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import { body } from '../walk/body.ts';
+import { type Convex, convexOf } from '../walk/convex.ts';
+import { footprintBetween, heightsOf, surfaceAt } from '../walk/footprint.ts';
+import { type Footprint, footprintOf, stepMetres } from '../walk/walk.ts';
+import type { Stage } from '../world/stage.ts';
+import { Recent } from './recent.ts';
+
+/** The level, seen from above, of a place in world axes. */
+export const onLevel = ([x, , z]: Vec3): GroundPoint => [x, -z];
+
+/** A part of any subject, with the corners of its triangles in world axes. */
+interface StandingPart {
+  readonly corners: Float64Array;
+  readonly low: number;
+  readonly high: number;
+  readonly middle: GroundPoint;
+}
+
+/** What is known of a stage: its parts, and the footprints that were asked for lately. */
+interface Ground {
+  readonly parts: readonly StandingPart[];
+  readonly footprints: Recent<readonly Footprint[]>;
+}
+const grounds = new WeakMap<Stage, Ground>();
+
+const standingPart = (corners: Float64Array): StandingPart => {
+  const [low, high] = heightsOf(corners);
+  const sum = [0, 0];
+  for (let i = 0; i < corners.length; i += 3) {
+    sum[0] = (sum[0] as number) + (corners[i] as number);
+    sum[1] = (sum[1] as number) - (corners[i + 2] as number);
+  }
+  const count = Math.max(corners.length / 3, 1);
+  return { corners, low, high, middle: [(sum[0] as number) / count, (sum[1] as number) / count] };
+};
+
+const groundOf = (stage: Stage): Ground => {
+  const known = grounds.get(stage);
+  if (known) return known;
+  const parts = stage.subjects.flatMap(({ cornersOfParts }) => cornersOfParts.map(standingPart));
+  const made: Ground = { parts, footprints: new Recent(4) };
+  grounds.set(stage, made);
+  return made;
+};
+
+/** How near feet are to a surface that they stand on, metres. */
+const standsMetres = 0.05;
+
+/**
+ * What keeps a walker off between places where one stands: parts that reach from a step over what is walked on to a
+ * person's height. One walks on the highest of where one stands and, under each part, of what one stands on (hill, ridge,
+ * deck, floor): what is no higher than a step over that is stepped over, what begins over one's head is walked under.
+ *
+ * @param feet where one stands, world metres
+ */
+export const footprintsBetween = (stage: Stage, feet: readonly Vec3[]): readonly Footprint[] => {
+  const { parts, footprints } = groundOf(stage);
+  const raised = feet.filter(([, up]) => up > standsMetres);
+  const land = parts.filter(({ corners, low, high }) =>
+    raised.some(
+      (foot) =>
+        low <= foot[1] &&
+        high >= foot[1] - standsMetres &&
+        surfaceAt(corners, onLevel(foot), foot[1] + standsMetres) >= foot[1] - standsMetres,
+    ),
+  );
+  // in tenths of a metre: a lamp that is dragged over a slope asks for the same again
+  const level = Math.max(Math.floor(Math.max(...feet.map(([, up]) => up)) * 10) / 10, 0);
+  const key = [level, ...land.map((part) => parts.indexOf(part))].join(' ');
+  return footprints.get(key, () =>
+    parts.flatMap((part) => {
+      if (land.includes(part)) return [];
+      const under = land.map(({ corners }) => surfaceAt(corners, part.middle, Number.POSITIVE_INFINITY));
+      const walked = Math.max(level, ...under);
+      const [low, high] = [walked + stepMetres, walked + body.heightMetres];
+      if (part.high <= low || part.low >= high) return [];
+      const hull = footprintBetween(part.corners, low, high);
+      return hull.length > 0 ? [footprintOf(hull)] : [];
+    }),
+  );
+};
+
+/** Looks along the picture's edge for how wide it is on the level. */
+const edgeLooks = [0, 0.5, 1];
+/** A picture wider than this to one side is no wedge. */
+const widestRadians = 1.45;
+
+/**
+ * What a camera sees of the level, as a wedge from under the lens: from the leftmost to the rightmost of the picture, however
+ * high it looks. null where it looks up or down so steeply, or so wide, that it is no wedge.
+ *
+ * @param farMetres how far the wedge goes
+ */
+export const pictureWedge = (view: CameraView, farMetres: number): Convex | null => {
+  const bearing = ([x, , z]: Vec3) => Math.atan2(x, -z);
+  const middle = bearing(view.forward);
+  const turns = edgeLooks.flatMap((y) =>
+    [0, 1].map((x) => {
+      const turn = bearing(viewDirection(view, x, y)) - middle;
+      return Math.atan2(Math.sin(turn), Math.cos(turn));
+    }),
+  );
+  const [left, right] = [Math.min(...turns), Math.max(...turns)];
+  if (Math.hypot(view.forward[0], view.forward[2]) < 0.1 || -left > widestRadians || right > widestRadians) return null;
+  const [east, north] = onLevel(view.position);
+  const far = (turn: number): GroundPoint => {
+    const reach = farMetres / Math.cos(turn);
+    return [east + reach * Math.sin(middle + turn), north + reach * Math.cos(middle + turn)];
+  };
+  return convexOf([[east, north], far(right), far(left)]);
+};
