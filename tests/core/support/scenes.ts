@@ -46,16 +46,22 @@ export interface OnePass {
   readonly frame?: object;
   readonly subjects?: readonly object[];
   readonly ground?: object;
+  readonly place?: object;
+  /** More lamps, and passes after the first. */
+  readonly lamps?: readonly object[];
+  readonly passes?: readonly object[];
 }
 
 /** A setup of one pass, checked by the parser. */
-export const onePassSetup = ({ camera, lamp, pass, frame, subjects = [], ground = {} }: OnePass): Setup =>
-  validateSetup({
+export const onePassSetup = (what: OnePass): Setup => {
+  const { camera, lamp, pass, frame, subjects = [], ground = {}, place = {}, lamps = [], passes = [] } = what;
+  return validateSetup({
     format: 'lampfall-setup',
     version: 1,
     id: 'test',
     name: 'Test',
     ground,
+    place,
     subjects,
     camera,
     lamps: [
@@ -68,6 +74,7 @@ export const onePassSetup = ({ camera, lamp, pass, frame, subjects = [], ground 
         diameterMm: 20,
         ...lamp,
       },
+      ...lamps,
     ],
     schemes: [
       {
@@ -79,9 +86,10 @@ export const onePassSetup = ({ camera, lamp, pass, frame, subjects = [], ground 
             name: 'Frame',
             seconds: 10,
             ...frame,
-            passes: [{ id: 'pass', name: 'Pass', lampId: 'torch', off: 1, ...pass }],
+            passes: [{ id: 'pass', name: 'Pass', lampId: 'torch', off: 1, ...pass }, ...passes],
           },
         ],
       },
     ],
   });
+};
