@@ -103,8 +103,7 @@ const walkTo = (turn: Turn, before: Turn, walking: Walking, { stage, view }: Wor
  * The way to each pass that is held in the hand, from the one held before it, across frames too, as one person walks who
  * does all of them. Stands are put up before the first shutter and switched from afar, so nobody walks to them.
  *
- * @returns asks for the walk to a pass of a frame; null for the first, for stands, and where no way leads there, as through
- *   a door: what has one keeps a walker off as a whole
+ * @returns asks for the walk to a pass of a frame; null for the first, for stands, and where no way leads there
  */
 export const walksOf = (
   scheme: Scheme,

@@ -3,7 +3,7 @@ import type { GroundPoint } from '../geometry/hull.ts';
 import type { Vec3 } from '../geometry/vec.ts';
 import { body } from '../walk/body.ts';
 import { type Convex, convexOf } from '../walk/convex.ts';
-import { footprintBetween, heightsOf, surfaceAt } from '../walk/footprint.ts';
+import { footprintsOfPart, heightsOf, surfaceAt } from '../walk/footprint.ts';
 import { type Footprint, footprintOf, stepMetres } from '../walk/walk.ts';
 import type { Stage } from '../world/stage.ts';
 import { Recent } from './recent.ts';
@@ -77,8 +77,7 @@ export const footprintsBetween = (stage: Stage, feet: readonly Vec3[]): readonly
       const walked = Math.max(level, ...under);
       const [low, high] = [walked + stepMetres, walked + body.heightMetres];
       if (part.high <= low || part.low >= high) return [];
-      const hull = footprintBetween(part.corners, low, high);
-      return hull.length > 0 ? [footprintOf(hull)] : [];
+      return footprintsOfPart(part.corners, low, high).map(footprintOf);
     }),
   );
 };

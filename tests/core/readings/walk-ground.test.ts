@@ -80,7 +80,7 @@ describe('footprintsBetween', () => {
         profile: [
           [12, 0],
           [6, 1.5],
-          [0.01, 3],
+          [0.01, 5],
         ],
         sides: 32,
       },
@@ -95,5 +95,25 @@ describe('footprintsBetween', () => {
     ];
     expect(footprintsBetween(stageWith(dome), feet)).toEqual([]);
     expect(footprintsBetween(stageWith(dome, stone), feet)).toHaveLength(1);
+  });
+
+  const doorway = (headMetres: number) =>
+    subjectOf('wall', [
+      {
+        kind: 'wall',
+        widthMetres: 8,
+        thicknessMetres: 0.4,
+        heightMetres: 3,
+        openings: [{ acrossMetres: 1, sillMetres: 0, widthMetres: 1.2, heightMetres: headMetres }],
+      },
+    ]);
+
+  it('has two pieces of a wall with a doorway, and one of a wall with a hatch that nobody walks through upright', () => {
+    const hulls = footprintsBetween(stageWith(doorway(2)), ground).map(({ hull }) => hull.map(([east]) => east));
+    const ends = hulls
+      .map((easts) => [Math.min(...easts), Math.max(...easts)])
+      .sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
+    expect(ends.flat()).toEqual([-4, 0.4, 1.6, 4].map((v) => expect.closeTo(v, 6)));
+    expect(footprintsBetween(stageWith(doorway(1.5)), ground)).toHaveLength(1);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import { convexOf } from '../../../core/walk/convex.ts';
-import { footprintBetween, heightsOf, surfaceAt } from '../../../core/walk/footprint.ts';
+import { footprintsOfPart, heightsOf, surfaceAt } from '../../../core/walk/footprint.ts';
 import { footprintOf, shortestWalk, walkerHalfWidthMetres } from '../../../core/walk/walk.ts';
 
 const square = (half: number): GroundPoint[] => [
@@ -87,11 +87,11 @@ const uprightQuad = (x0: number, z0: number, x1: number, z1: number, low: number
   ...[x0, low, z0, x1, high, z1, x0, high, z0],
 ];
 
-describe('footprintBetween', () => {
+describe('footprintsOfPart', () => {
   const leaning = Float64Array.from([0, 0, 0, 2, 2, 0, 0, 0, 1]);
 
   it('cuts a triangle where it leaves the two heights: a slope of 45 degrees from 0.5 m to 1.5 m', () => {
-    const hull = footprintBetween(leaning, 0.5, 1.5);
+    const [hull = []] = footprintsOfPart(leaning, 0.5, 1.5);
     // up = east on its long side; its other side runs from [2, 2, 0] to [0, 0, 1], so there east = up too
     const easts = hull.map(([east]) => east);
     expect(Math.min(...easts)).toBeCloseTo(0.5, 12);
@@ -103,14 +103,14 @@ describe('footprintBetween', () => {
   it('is empty for what is stepped over or walked under', () => {
     const low = Float64Array.from(uprightQuad(0, 0, 3, 0, 0, 0.29));
     const high = Float64Array.from(uprightQuad(0, 0, 3, 0, 2, 9));
-    expect(footprintBetween(low, 0.3, 1.75)).toEqual([]);
-    expect(footprintBetween(high, 0.3, 1.75)).toEqual([]);
+    expect(footprintsOfPart(low, 0.3, 1.75)).toEqual([]);
+    expect(footprintsOfPart(high, 0.3, 1.75)).toEqual([]);
     expect(heightsOf(high)).toEqual([2, 9]);
   });
 
   it('finds what is taller than both heights, with no corner between them', () => {
     const wall = Float64Array.from(uprightQuad(-1, 2, 3, 2, 0, 9));
-    expect(footprintBetween(wall, 0.3, 1.75).map((p) => p.map((v) => Number(v.toFixed(9))))).toEqual([
+    expect(footprintsOfPart(wall, 0.3, 1.75)[0]?.map((p) => p.map((v) => Number(v.toFixed(9))))).toEqual([
       [-1, -2],
       [3, -2],
     ]);
