@@ -179,4 +179,34 @@ describe('timing of passes', () => {
     const [, b] = timingsOf(setupOf([{ seconds: 40, passes }], { metresPerSecond: 1 }, [deck]))[0] ?? [];
     expect(b?.walkSeconds).toBeCloseTo(10.5 * detourRatio, 9);
   });
+
+  it('is null where no way leads out, and there is no caution; a doorway 1 m wide is one', () => {
+    const side = (id: string, position: readonly number[], turnDegrees: number, openings: readonly object[] = []) => ({
+      id,
+      name: id,
+      position,
+      turnDegrees,
+      parts: [{ kind: 'wall', widthMetres: 6.4, thicknessMetres: 0.4, heightMetres: 2.5, openings }],
+    });
+    const door = [{ acrossMetres: 0, sillMetres: 0, widthMetres: 1, heightMetres: 2 }];
+    const house = (openings: readonly object[]) => [
+      side('north', [0, 3, 0], 0),
+      side('south', [0, -3, 0], 0),
+      side('east', [3, 0, 0], 90, openings),
+      side('west', [-3, 0, 0], 90),
+    ];
+    const read = (openings: readonly object[]) => {
+      const frames = [{ seconds: 40, passes: [passAt('a', 0, 1, 3), passAt('b', 12, 4, 5)] }];
+      const setup = setupOf(frames, { metresPerSecond: 1 }, house(openings));
+      const { frames: read, cautions } = reportScheme(setup, setup.schemes[0] as Scheme);
+      return { timing: read[0]?.passes[1]?.timing, codes: cautions.map(({ code }) => code) };
+    };
+    const shut = read([]);
+    expect(shut.timing).toMatchObject({ walkSeconds: null, slackSeconds: null });
+    expect(shut.codes).not.toContain('cannot-walk');
+    const open = read(door);
+    expect(open.timing?.walkSeconds).toBeGreaterThan(12 * detourRatio - 1e-9);
+    expect(open.timing?.walkSeconds).toBeLessThan(12.2 * detourRatio);
+    expect(open.codes).toContain('cannot-walk');
+  });
 });
