@@ -72,7 +72,7 @@ const personParts = ({ person, timing }: TimedPassReading): string[] => {
   if (!person || person.visibleSeconds === 0) return walk;
   const { visibleSeconds, exposureShare, frameShare } = person;
   const share = `${(100 * exposureShare).toFixed(0)} % of the exposure, ${(100 * frameShare).toPrecision(2)} % of the picture`;
-  return [...walk, `you are seen for ${shortSeconds(visibleSeconds)}, ${share}`];
+  return [...walk, `seen for ${shortSeconds(visibleSeconds)}, ${share}`];
 };
 
 /** Evenness and patch of a pass, what its shadow agrees with, and whoever holds the lamp. */
@@ -87,7 +87,11 @@ const passLines = (frame: Frame, reading: TimedPassReading): string[] => {
     ([what, apart]) => (apart === null ? [] : [`${apart.toFixed(0)}° off the ${what}’s`]),
   );
   const head = `${nameOf(frame, passId)} in ${frame.name}`;
-  return [...lineOf(head, [...light, ...personParts(reading)]), ...lineOf(`Shadow of ${head}`, shadow)];
+  return [
+    ...lineOf(head, light),
+    ...lineOf(`Shadow of ${head}`, shadow),
+    ...lineOf(`You with ${head}`, personParts(reading)),
+  ];
 };
 
 /** What all light of a frame does together. */
