@@ -129,7 +129,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const range = visibleRange(world);
   const clipped = clippedReadings(world);
   const orders = frameOrders(scheme);
-  const walkTo = walksOf(scheme, setup.walking, world);
+  const walkTo = walksOf(setup, scheme, world);
   const frames = scheme.frames.map((frame, f): FrameReport => {
     const worldFrame = world.frames[f] as WorldFrame;
     const { passes, cautions } = reportPasses(setup, world, reader, frame, worldFrame, walkTo);

@@ -1,6 +1,6 @@
 import type { GroundPoint } from '../geometry/hull.ts';
 import type { Vec3 } from '../geometry/vec.ts';
-import type { Frame, Pass, Scheme, Walking } from '../setup/schema/setup.ts';
+import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
 import { placeOnPath, type World } from '../world/world.ts';
@@ -78,14 +78,15 @@ const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
   return turns.sort((a, b) => a.startSeconds - b.startSeconds);
 };
 
-const walkTo = (turn: Turn, before: Turn, walking: Walking, { stage, view }: World): Walk | null => {
+const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World): Walk | null => {
+  const { walking } = setup;
   const feet = [before.endFeet, turn.startFeet];
   const [from, to] = feet.map(onLevel) as [GroundPoint, GroundPoint];
   const [east, north] = onLevel(view.position);
   // so far that the way round its far end is never the shorter one
   const far = 100 + 4 * [from, to].reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
   const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
-  const way = shortestWalk(from, to, footprintsBetween(stage, feet), picture);
+  const way = shortestWalk(from, to, footprintsBetween(stage, setup, feet), picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
   return {
@@ -105,18 +106,14 @@ const walkTo = (turn: Turn, before: Turn, walking: Walking, { stage, view }: Wor
  *
  * @returns asks for the walk to a pass of a frame; null for the first, for stands, and where no way leads there
  */
-export const walksOf = (
-  scheme: Scheme,
-  walking: Walking,
-  world: World,
-): ((frame: Frame, pass: Pass) => Walk | null) => {
+export const walksOf = (setup: Setup, scheme: Scheme, world: World): ((frame: Frame, pass: Pass) => Walk | null) => {
   const turns = turnsOf(scheme, world);
   const walks = new Map<Frame, Map<Pass, Walk | null>>();
   turns.forEach((turn, i) => {
     const before = turns[i - 1];
     const ofFrame = walks.get(turn.frame) ?? new Map<Pass, Walk | null>();
     walks.set(turn.frame, ofFrame);
-    ofFrame.set(turn.pass, before ? walkTo(turn, before, walking, world) : null);
+    ofFrame.set(turn.pass, before ? walkTo(turn, before, setup, world) : null);
   });
   return (frame, pass) => walks.get(frame)?.get(pass) ?? null;
 };

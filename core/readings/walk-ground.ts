@@ -1,21 +1,28 @@
 import { type CameraView, viewDirection } from '../camera/camera-view.ts';
 import type { GroundPoint } from '../geometry/hull.ts';
 import type { Vec3 } from '../geometry/vec.ts';
+import type { Setup } from '../setup/schema/setup.ts';
 import { body } from '../walk/body.ts';
 import { type Convex, convexOf } from '../walk/convex.ts';
-import { footprintsOfPart, heightsOf, surfaceAt } from '../walk/footprint.ts';
+import { boundsOf, footprintsOfPart, surfaceAt } from '../walk/footprint.ts';
 import { type Footprint, footprintOf, stepMetres } from '../walk/walk.ts';
+import { partMesh } from '../world/part-mesh.ts';
 import type { Stage } from '../world/stage.ts';
 import { Recent } from './recent.ts';
+
+/** What of a setup stands on its stage. */
+export type Standing = Pick<Setup, 'subjects' | 'scans'>;
 
 /** The level, seen from above, of a place in world axes. */
 export const onLevel = ([x, , z]: Vec3): GroundPoint => [x, -z];
 
-/** A part of any subject, with the corners of its triangles in world axes. */
+/** A part of a subject that is shown, and the box round it. */
 interface StandingPart {
-  readonly corners: Float64Array;
+  /** Corners of its triangles in world axes. Made when asked for: of a large scan they take a hundred megabytes. */
+  readonly corners: () => Float64Array;
   readonly low: number;
   readonly high: number;
+  readonly box: Convex['box'];
   readonly middle: GroundPoint;
 }
 
@@ -26,25 +33,24 @@ interface Ground {
 }
 const grounds = new WeakMap<Stage, Ground>();
 
-const standingPart = (corners: Float64Array): StandingPart => {
-  const [low, high] = heightsOf(corners);
-  const sum = [0, 0];
-  for (let i = 0; i < corners.length; i += 3) {
-    sum[0] = (sum[0] as number) + (corners[i] as number);
-    sum[1] = (sum[1] as number) - (corners[i + 2] as number);
-  }
-  const count = Math.max(corners.length / 3, 1);
-  return { corners, low, high, middle: [(sum[0] as number) / count, (sum[1] as number) / count] };
+const standingPart = (corners: () => Float64Array): StandingPart => {
+  const [west, low, north, east, high, south] = boundsOf(corners());
+  return { corners, low, high, box: [west, -south, east, -north], middle: [(west + east) / 2, -(north + south) / 2] };
 };
 
-const groundOf = (stage: Stage): Ground => {
+const groundOf = (stage: Stage, { subjects, scans }: Standing): Ground => {
   const known = grounds.get(stage);
   if (known) return known;
-  const parts = stage.subjects.flatMap(({ cornersOfParts }) => cornersOfParts.map(standingPart));
+  const parts = subjects
+    .filter(({ hidden }) => !hidden)
+    .flatMap((subject) => subject.parts.map((part) => standingPart(() => partMesh(subject, part, scans).positions)));
   const made: Ground = { parts, footprints: new Recent(4) };
   grounds.set(stage, made);
   return made;
 };
+
+const isOver = ([west, south, east, north]: Convex['box'], [e, n]: GroundPoint): boolean =>
+  e >= west && e <= east && n >= south && n <= north;
 
 /** How near feet are to a surface that they stand on, metres. */
 const standsMetres = 0.05;
@@ -54,32 +60,33 @@ const standsMetres = 0.05;
  * person's height. One walks on the highest of where one stands and, under each part, of what one stands on (hill, ridge,
  * deck, floor): what is no higher than a step over that is stepped over, what begins over one's head is walked under.
  *
+ * @param standing of the setup that the stage is made of
  * @param feet where one stands, world metres
  */
-export const footprintsBetween = (stage: Stage, feet: readonly Vec3[]): readonly Footprint[] => {
-  const { parts, footprints } = groundOf(stage);
-  const raised = feet.filter(([, up]) => up > standsMetres);
-  const land = parts.filter(({ corners, low, high }) =>
-    raised.some(
-      (foot) =>
-        low <= foot[1] &&
-        high >= foot[1] - standsMetres &&
-        surfaceAt(corners, onLevel(foot), foot[1] + standsMetres) >= foot[1] - standsMetres,
-    ),
-  );
+export const footprintsBetween = (stage: Stage, standing: Standing, feet: readonly Vec3[]): readonly Footprint[] => {
+  const { parts, footprints } = groundOf(stage, standing);
+  const isStoodOn = ({ corners, low, high, box }: StandingPart, foot: Vec3): boolean => {
+    const [place, up] = [onLevel(foot), foot[1]];
+    if (up <= standsMetres || low > up || high < up - standsMetres || !isOver(box, place)) return false;
+    return surfaceAt(corners(), place, up + standsMetres) >= up - standsMetres;
+  };
+  const land = parts.filter((part) => feet.some((foot) => isStoodOn(part, foot)));
   // in tenths of a metre: a lamp that is dragged over a slope asks for the same again
   const level = Math.max(Math.floor(Math.max(...feet.map(([, up]) => up)) * 10) / 10, 0);
   const key = [level, ...land.map((part) => parts.indexOf(part))].join(' ');
-  return footprints.get(key, () =>
-    parts.flatMap((part) => {
+  return footprints.get(key, () => {
+    const surfaces = land.map(({ box, corners }) => ({ box, corners: corners() }));
+    return parts.flatMap((part) => {
       if (land.includes(part)) return [];
-      const under = land.map(({ corners }) => surfaceAt(corners, part.middle, Number.POSITIVE_INFINITY));
+      const under = surfaces.map(({ box, corners }) =>
+        isOver(box, part.middle) ? surfaceAt(corners, part.middle, Number.POSITIVE_INFINITY) : 0,
+      );
       const walked = Math.max(level, ...under);
       const [low, high] = [walked + stepMetres, walked + body.heightMetres];
       if (part.high <= low || part.low >= high) return [];
-      return footprintsOfPart(part.corners, low, high).map(footprintOf);
-    }),
-  );
+      return footprintsOfPart(part.corners(), low, high).map(footprintOf);
+    });
+  });
 };
 
 /** Looks along the picture's edge for how wide it is on the level. */

@@ -72,14 +72,17 @@ export const footprintsOfPart = (corners: Float64Array, lowMetres: number, highM
   return [...pieces.values()].map((own) => convexHullOfMany(Float64Array.from(own)));
 };
 
-/** Lowest and highest corner, metres over the ground. */
-export const heightsOf = (corners: Float64Array): readonly [number, number] => {
-  let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (let i = 1; i < corners.length; i += 3) {
-    low = Math.min(low, corners[i] as number);
-    high = Math.max(high, corners[i] as number);
+/** Least x, y and z of corners, then the most of each, metres. */
+export const boundsOf = (corners: Float64Array): [number, number, number, number, number, number] => {
+  const least = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const most = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (let i = 0; i < corners.length; i++) {
+    const value = corners[i] as number;
+    const axis = i % 3;
+    if (value < (least[axis] as number)) least[axis] = value;
+    if (value > (most[axis] as number)) most[axis] = value;
   }
-  return [low, high];
+  return [...least, ...most] as [number, number, number, number, number, number];
 };
 
 /**

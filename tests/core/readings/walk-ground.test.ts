@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { cameraView } from '../../../core/camera/camera-view.ts';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Vec3 } from '../../../core/geometry/vec.ts';
-import { footprintsBetween, pictureWedge } from '../../../core/readings/walk-ground.ts';
+import { footprintsBetween as between, pictureWedge } from '../../../core/readings/walk-ground.ts';
+import type { Subject } from '../../../core/setup/schema/setup.ts';
 import { holds } from '../../../core/walk/convex.ts';
 import { stageWith, subjectOf } from '../support/scenes.ts';
 
@@ -36,6 +37,9 @@ describe('pictureWedge', () => {
 });
 
 describe('footprintsBetween', () => {
+  const footprintsBetween = (subjects: Subject[], feet: readonly Vec3[]) =>
+    between(stageWith(...subjects), { subjects, scans: [] }, feet);
+
   const post = (name: string, up: number, heightMetres: number) =>
     subjectOf(name, [{ kind: 'box', position: [4, 0, up], widthMetres: 1, depthMetres: 2, heightMetres }]);
   const ground: Vec3[] = [
@@ -45,7 +49,7 @@ describe('footprintsBetween', () => {
 
   it('has the hull of what stands between, and leaves out what is under a step or over the head', () => {
     const [only, ...more] = footprintsBetween(
-      stageWith(post('wall', 0, 2), post('kerb', 0, 0.3), post('beam', 1.75, 1)),
+      [post('wall', 0, 2), post('kerb', 0, 0.3), post('beam', 1.75, 1)],
       ground,
     );
     expect(more).toEqual([]);
@@ -61,15 +65,18 @@ describe('footprintsBetween', () => {
       [-8, 3, 0],
       [8, 3, 0],
     ];
-    expect(footprintsBetween(stageWith(mound), feet)).toEqual([]);
-    expect(footprintsBetween(stageWith(mound, post('stone', 3, 1)), feet)).toHaveLength(1);
-    expect(footprintsBetween(stageWith(mound, post('stone', 3, 0.29)), feet)).toHaveLength(0);
+    expect(footprintsBetween([mound], feet)).toEqual([]);
+    expect(footprintsBetween([mound, post('stone', 3, 1)], feet)).toHaveLength(1);
+    expect(footprintsBetween([mound, post('stone', 3, 0.29)], feet)).toHaveLength(0);
     // seen from the level it is a thing to walk round
     expect(
-      footprintsBetween(stageWith(mound), [
-        [-20, 0, 0],
-        [20, 0, 0],
-      ]),
+      footprintsBetween(
+        [mound],
+        [
+          [-20, 0, 0],
+          [20, 0, 0],
+        ],
+      ),
     ).toHaveLength(1);
   });
 
@@ -93,8 +100,8 @@ describe('footprintsBetween', () => {
       [-6, 1.5, 0],
       [6, 1.5, 0],
     ];
-    expect(footprintsBetween(stageWith(dome), feet)).toEqual([]);
-    expect(footprintsBetween(stageWith(dome, stone), feet)).toHaveLength(1);
+    expect(footprintsBetween([dome], feet)).toEqual([]);
+    expect(footprintsBetween([dome, stone], feet)).toHaveLength(1);
   });
 
   const doorway = (headMetres: number) =>
@@ -109,11 +116,11 @@ describe('footprintsBetween', () => {
     ]);
 
   it('has two pieces of a wall with a doorway, and one of a wall with a hatch that nobody walks through upright', () => {
-    const hulls = footprintsBetween(stageWith(doorway(2)), ground).map(({ hull }) => hull.map(([east]) => east));
+    const hulls = footprintsBetween([doorway(2)], ground).map(({ hull }) => hull.map(([east]) => east));
     const ends = hulls
       .map((easts) => [Math.min(...easts), Math.max(...easts)])
       .sort((a, b) => (a[0] ?? 0) - (b[0] ?? 0));
     expect(ends.flat()).toEqual([-4, 0.4, 1.6, 4].map((v) => expect.closeTo(v, 6)));
-    expect(footprintsBetween(stageWith(doorway(1.5)), ground)).toHaveLength(1);
+    expect(footprintsBetween([doorway(1.5)], ground)).toHaveLength(1);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import { convexOf } from '../../../core/walk/convex.ts';
-import { footprintsOfPart, heightsOf, surfaceAt } from '../../../core/walk/footprint.ts';
+import { boundsOf, footprintsOfPart, surfaceAt } from '../../../core/walk/footprint.ts';
 import { footprintOf, shortestWalk, walkerHalfWidthMetres } from '../../../core/walk/walk.ts';
 
 const square = (half: number): GroundPoint[] => [
@@ -105,7 +105,7 @@ describe('footprintsOfPart', () => {
     const high = Float64Array.from(uprightQuad(0, 0, 3, 0, 2, 9));
     expect(footprintsOfPart(low, 0.3, 1.75)).toEqual([]);
     expect(footprintsOfPart(high, 0.3, 1.75)).toEqual([]);
-    expect(heightsOf(high)).toEqual([2, 9]);
+    expect(boundsOf(high)).toEqual([0, 2, 0, 3, 9, 0]);
   });
 
   it('finds what is taller than both heights, with no corner between them', () => {
