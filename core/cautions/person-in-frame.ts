@@ -18,7 +18,7 @@ export const personInFrame: PassRule = ({ pass, reading: { person } }) => {
     code: 'person-in-frame',
     severity: 'warning',
     passId: pass.id,
-    message: `${pass.name}: the lens sees you for ${visibleSeconds.toFixed(visibleSeconds < 10 ? 1 : 0)} s, at one place for ${Math.round(100 * stillShare)} % of the exposure, and ${light}. Past about ${100 * limits.personShare} % a ghost shows. Stand behind something or outside the frame, keep moving, or put the lamp on a stand.`,
+    message: `${pass.name}: the lens sees you for ${visibleSeconds.toFixed(visibleSeconds < 10 ? 1 : 0)} s, at one place for ${Math.round(100 * stillShare)} % of the exposure, and ${light}. Past about ${100 * limits.personShare} % a ghost shows. Crouch behind something, step out of the frame, keep moving, or put the lamp on a stand.`,
     value: stillShare,
     limit: limits.personShare,
   };

@@ -1,7 +1,7 @@
 import { type CameraView, viewDirection } from '../camera/camera-view.ts';
 import type { GroundPoint } from '../geometry/hull.ts';
 import type { Vec3 } from '../geometry/vec.ts';
-import type { Setup } from '../setup/schema/setup.ts';
+import type { Setup, Subject } from '../setup/schema/setup.ts';
 import { body } from '../walk/body.ts';
 import { type Convex, convexOf } from '../walk/convex.ts';
 import { boundsOf, footprintsOfPart, surfaceAt } from '../walk/footprint.ts';
@@ -33,17 +33,22 @@ interface Ground {
 }
 const grounds = new WeakMap<Stage, Ground>();
 
-const standingPart = (corners: () => Float64Array): StandingPart => {
-  const [west, low, north, east, high, south] = boundsOf(corners());
-  return { corners, low, high, box: [west, -south, east, -north], middle: [(west + east) / 2, -(north + south) / 2] };
-};
-
 const groundOf = (stage: Stage, { subjects, scans }: Standing): Ground => {
   const known = grounds.get(stage);
   if (known) return known;
-  const parts = subjects
-    .filter(({ hidden }) => !hidden)
-    .flatMap((subject) => subject.parts.map((part) => standingPart(() => partMesh(subject, part, scans).positions)));
+  const parts = stage.subjects.flatMap(({ id, points, partStarts }) => {
+    const subject = subjects.find((each) => each.id === id) as Subject;
+    return subject.parts.map((part, p): StandingPart => {
+      const [west, low, north, east, high, south] = boundsOf(points.subarray(partStarts[p], partStarts[p + 1]));
+      return {
+        corners: () => partMesh(subject, part, scans).positions,
+        low,
+        high,
+        box: [west, -south, east, -north],
+        middle: [(west + east) / 2, -(north + south) / 2],
+      };
+    });
+  });
   const made: Ground = { parts, footprints: new Recent(4) };
   grounds.set(stage, made);
   return made;
