@@ -3,12 +3,7 @@ import { distance, dot, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { middleMoment } from '../readings/moments.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
-import {
-  type BrightestChannel,
-  brightestChannel,
-  luminanceSecondsOf,
-  targetSurface,
-} from '../readings/target-reading.ts';
+import { type ChannelLevel, channelLevels, luminanceSecondsOf, targetSurface } from '../readings/target-reading.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
@@ -18,8 +13,12 @@ import { limits } from './limits.ts';
 /** Samples with which the other passes of a frame are metered; enough to tell burnt from not. */
 const sumSamples = 8;
 
-/** The fullest channel of a surface under all lamps of the frame together. */
-const brightestTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoint): BrightestChannel | null => {
+/** The channels of a surface under the pass alone, as its reading has them. */
+const levelsAlone = ({ world, worldFrame, light }: PassCase, surface: SurfacePoint): ChannelLevel[] =>
+  channelLevels(luminanceSecondsOf(surface, light, meterReceiver(world.stage, light.source, surface)), worldFrame);
+
+/** The channels of a surface under all lamps of the frame together. */
+const levelsTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoint): ChannelLevel[] => {
   const sum = [0, 0, 0] as [number, number, number];
   for (const light of worldFrame.lights) {
     if (light.source.kind !== 'lamp') continue;
@@ -28,11 +27,23 @@ const brightestTogether = ({ world, worldFrame }: PassCase, surface: SurfacePoin
       sum[c] = (sum[c] as number) + value;
     });
   }
-  return brightestChannel(sum, worldFrame);
+  return channelLevels(sum, worldFrame);
+};
+
+/** Which channels are full, in words. */
+export const channelWords = (channels: readonly string[]): string =>
+  channels.length === 3 ? 'all three channels' : channels.join(' and ');
+
+/** What is said of channels over the sensor's limit, the fullest first. */
+const burning = (levels: readonly ChannelLevel[]): string => {
+  const full = levels.filter(({ stops }) => stops > limits.burntStops);
+  const [{ channel, stops }] = full as [ChannelLevel];
+  const who = channelWords(full.map((level) => level.channel));
+  return `at the target ${who} ${full.length > 1 ? 'burn' : 'burns'}: ${channel} is ${stops.toFixed(1)} stops over mid-grey; the sensor is full at ${limits.burntStops.toFixed(1)}.`;
 };
 
 /** What brings a pass to the night level: its count, or what the count's reading advises. */
-const wayOut = ({ count }: PassReading): string => {
+export const wayOut = ({ count }: PassReading): string => {
   const level = `${Math.abs(count.wantedStops)} ${count.wantedStops < 0 ? 'under' : 'over'} mid-grey`;
   const what = count.spoken === null ? count.advice.join(' ') : `count ${count.spoken}.`;
   // a lamp that stays lit and is right as it is has neither
@@ -47,18 +58,17 @@ export const burnt: PassRule = (passCase) => {
   const own = reading.target?.brightest ?? null;
   if (!surface || own === null) return null;
   const isAlone = own.stops > limits.burntStops;
-  const most = isAlone ? own : (brightestTogether(passCase, surface) ?? own);
-  const value = most.stops;
+  const levels = (isAlone ? levelsAlone : levelsTogether)(passCase, surface);
+  const value = levels[0]?.stops ?? own.stops;
   // where another pass gives most of the light, it is that one's fault and is said there
   if (value <= limits.burntStops || own.stops < value - 2) return null;
-  const over = `${most.channel} is ${value.toFixed(1)} stops over mid-grey; the sensor is full at ${limits.burntStops.toFixed(1)}.`;
   return {
     code: 'burnt',
     severity: 'danger',
     passId: pass.id,
     message: isAlone
-      ? `${pass.name}: at the target ${over} ${wayOut(reading)}`.trimEnd()
-      : `${pass.name}: with the frame’s other passes at its target ${over} Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
+      ? `${pass.name}: ${burning(levels)} ${wayOut(reading)}`.trimEnd()
+      : `${pass.name}: with the frame’s other passes, ${burning(levels)} Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
   };

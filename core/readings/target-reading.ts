@@ -8,8 +8,8 @@ import { stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
 import type { WorldFrame, WorldLight } from '../world/world.ts';
 
-/** The channel of a camera's file that is fullest. */
-export interface BrightestChannel {
+/** How full a channel of a camera's file is. */
+export interface ChannelLevel {
   readonly channel: 'red' | 'green' | 'blue';
   /** From mid-grey, after the white balance. */
   readonly stops: number;
@@ -25,7 +25,7 @@ export interface TargetReading {
   /** From mid-grey; null when no light comes. */
   readonly stops: number | null;
   /** null when no light comes. Under a warm lamp red runs ahead of `stops`. */
-  readonly brightest: BrightestChannel | null;
+  readonly brightest: ChannelLevel | null;
 }
 
 /** The surface the camera sees where the lamp is aimed; null when it looks past everything into the sky. */
@@ -43,13 +43,16 @@ export const luminanceSecondsOf = (
   return [r * strength[0] * factor, g * strength[1] * factor, b * strength[2] * factor];
 };
 
-/** The fullest channel that light makes in a frame's file; null when it is dark. */
-export const brightestChannel = (luminanceSeconds: Triple, frame: WorldFrame): BrightestChannel | null => {
+/** The channels that light fills in a frame's file, fullest first; those that get none are left out. */
+export const channelLevels = (luminanceSeconds: Triple, frame: WorldFrame): ChannelLevel[] => {
   const balanced = apply(frame.development.whiteBalance, luminanceSeconds);
-  const most = Math.max(...balanced);
-  if (most <= 0) return null;
-  const channel = (['red', 'green', 'blue'] as const)[balanced.indexOf(most)] ?? 'green';
-  return { channel, stops: stopsFromRatio(most * midGreyRatioPerLuminanceSecond(frame.exposure)) };
+  const perUnit = midGreyRatioPerLuminanceSecond(frame.exposure);
+  return (['red', 'green', 'blue'] as const)
+    .flatMap((channel, c) => {
+      const value = balanced[c] as number;
+      return value > 0 ? [{ channel, stops: stopsFromRatio(value * perUnit) }] : [];
+    })
+    .sort((a, b) => b.stops - a.stops);
 };
 
 /** Reads a surface under one light of a frame. */
@@ -68,6 +71,6 @@ export const targetReading = (
     doseLuxSeconds: illuminanceLux * light.seconds,
     luminanceCdM2: light.seconds > 0 ? luminanceSeconds / light.seconds : 0,
     stops: luminanceSeconds > 0 ? stopsFromMidGrey(luminanceSeconds, frame.exposure) : null,
-    brightest: brightestChannel(sent, frame),
+    brightest: channelLevels(sent, frame)[0] ?? null,
   };
 };
