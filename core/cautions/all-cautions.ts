@@ -1,29 +1,66 @@
+import { aboveQuarterMoon } from './above-quarter-moon.ts';
+import { beamAtSky } from './beam-at-sky.ts';
+import { burntPart } from './burnt-part.ts';
 import { cannotWalk } from './cannot-walk.ts';
-import type { Caution, PassCase, PassRule, Severity } from './caution.ts';
+import type { Caution, PassCase, PassRule, SchemeCase, SchemeRule, Severity } from './caution.ts';
 import { burnt, tooDark } from './exposure.ts';
+import { eye } from './eye.ts';
+import { flare } from './flare.ts';
+import { hotSpot } from './hot-spot.ts';
 import { lampInFrame } from './lamp-in-frame.ts';
 import { insideSubject, lampBelowGround } from './lamp-place.ts';
 import { nearAxis } from './near-axis.ts';
+import { outOfDepth } from './out-of-depth.ts';
 import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
+import { starTrails } from './star-trails.ts';
+import { uneven } from './uneven.ts';
+import { unreachableLevel } from './unreachable-level.ts';
 
 const passRules: readonly PassRule[] = [
   nearAxis,
   lampInFrame,
+  flare,
   burnt,
   tooDark,
+  unreachableLevel,
+  hotSpot,
+  uneven,
+  beamAtSky,
   lampBelowGround,
   insideSubject,
   cannotWalk,
   personInFrame,
   personShadow,
 ];
+const schemeRules: readonly SchemeRule[] = [burntPart, outOfDepth, starTrails, aboveQuarterMoon, eye];
+
+/** Where the first is said, these are not: they have the same cause, or come after it. */
+const hushed: readonly (readonly [said: string, unsaid: readonly string[]])[] = [
+  ['burnt', ['unreachable-level', 'hot-spot', 'uneven']],
+  ['too-dark', ['unreachable-level', 'uneven']],
+  ['hot-spot', ['unreachable-level', 'uneven']],
+];
+
+/** A lamp that is buried or enclosed is told of that alone. */
+const isMisplaced = ({ code }: Caution): boolean => code === 'lamp-below-ground' || code === 'inside-subject';
 
 const order: Record<Severity, number> = { danger: 0, warning: 1, note: 2 };
 
-/** Every caution about one pass, worst first. A lamp that is buried or enclosed is told of that alone. */
+/** Every caution about one pass, worst first. */
 export const cautionsOf = (passCase: PassCase): Caution[] => {
   const found = passRules.flatMap((rule) => rule(passCase) ?? []);
-  const misplaced = found.filter(({ code }) => code === 'lamp-below-ground' || code === 'inside-subject');
-  return (misplaced.length > 0 ? misplaced : found).sort((a, b) => order[a.severity] - order[b.severity]);
+  const misplaced = found.filter(isMisplaced);
+  const unsaid = hushed.flatMap(([said, codes]) => (found.some(({ code }) => code === said) ? codes : []));
+  const told = misplaced.length > 0 ? misplaced : found.filter(({ code }) => !unsaid.includes(code));
+  return told.sort((a, b) => order[a.severity] - order[b.severity]);
+};
+
+/** Every caution that takes more than one pass to see. */
+export const cautionsOfScheme = (schemeCase: SchemeCase): (Caution & { readonly frameId: string })[] => {
+  const frames = schemeCase.frames.map((frame) => ({
+    ...frame,
+    passes: frame.passes.filter(({ cautions }) => !cautions.some(isMisplaced)),
+  }));
+  return schemeRules.flatMap((rule) => rule({ ...schemeCase, frames }));
 };

@@ -1,6 +1,10 @@
+import type { BurntPart } from '../readings/burnt-part.ts';
+import type { ClippedReading } from '../readings/clipped-reading.ts';
+import type { DepthReading } from '../readings/depth-reading.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
+import type { StarReading } from '../readings/star-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
-import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 
 export type Severity = 'note' | 'warning' | 'danger';
@@ -32,3 +36,31 @@ export interface PassCase {
 
 /** A rule about one pass: a caution, or null when all is well. */
 export type PassRule = (passCase: PassCase) => Caution | null;
+
+/** A pass with what its own rules found. */
+export interface ReadPass extends PassCase {
+  readonly cautions: readonly Caution[];
+}
+
+/** What a rule about a scheme may look at of one frame. */
+export interface FrameCase {
+  readonly frame: Frame;
+  readonly worldFrame: WorldFrame;
+  readonly passes: readonly ReadPass[];
+  readonly depth: DepthReading | null;
+  readonly stars: StarReading;
+  readonly clipped: ClippedReading;
+  /** null where no channel is full. */
+  readonly burnt: BurntPart | null;
+}
+
+/** What a rule about a scheme may look at. */
+export interface SchemeCase {
+  readonly setup: Setup;
+  readonly scheme: Scheme;
+  readonly world: World;
+  readonly frames: readonly FrameCase[];
+}
+
+/** A rule that looks across frames and passes, so that what holds for many is said once. Each caution names its frame. */
+export type SchemeRule = (schemeCase: SchemeCase) => readonly (Caution & { readonly frameId: string })[];

@@ -1,6 +1,7 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { distance, dot, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterPeakPerLumen } from '../photometry/emitter.ts';
+import { beamEscape } from '../readings/beam-escape.ts';
 import { middleMoment } from '../readings/moments.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
 import { type ChannelLevel, channelLevels, luminanceSecondsOf, targetSurface } from '../readings/target-reading.ts';
@@ -110,10 +111,10 @@ export const tooDark: PassRule = (passCase) => {
     limit: limits.tooDarkStops,
   });
   if (!reading.target)
-    return say(
-      'warning',
-      'aimed past everything, into the sky: the camera sees nothing there for it to light. Keep beams off aircraft.',
-    );
+    // a beam that goes up there is told by `beam-at-sky`
+    return beamEscape(passCase.world.stage, passCase.light).axisEscapes
+      ? null
+      : say('warning', 'the camera sees only sky where it is aimed, nothing for it to light. Aim it again.');
   const { stops } = reading.target;
   if (stops === null) {
     if (reading.offAxisDegrees >= limits.backLightDegrees) return null;

@@ -6,12 +6,46 @@ export const limits = {
   nearAxisDegrees: { danger: 20, note: 30 },
   /** Stops over mid-grey at which the sensor saturates: log2(78/10), ISO 12232. */
   burntStops: saturationStops,
+  /** Share of the picture with a full channel from where on it is no mere glint; the ground near a lamp is soon that bright. */
+  burntShare: { subject: 0.005, ground: 0.02 },
   /** Stops under mid-grey beyond which a lit target is lost in the night; night level is usually 1.5 under. */
   tooDarkStops: -4,
   /** Share of the beam's best light that lands, under which it has missed: more seconds are no answer. */
   missesShare: 0.005,
   /** Off the camera's axis from where on a dark face is what back light is for, degrees. */
   backLightDegrees: 100,
+  /** Stops by which the wanted level is missed whatever is done: less nobody minds. */
+  unreachableStops: 0.5,
+  /** Light on the near end of a face over that on its middle, stops, and how bright that end is, stops over mid-grey. */
+  hotSpotStops: { overMiddle: 1.5, overMidGrey: 1 },
+  /** Light on the near end of a face over that on its far end, stops: an arch 20 m wide lit from 12 m has 2.8, from 6 m 4.2. */
+  unevenStops: 3.5,
+  /** Between ray and surface, degrees: a lamp that rakes a surface for its texture never lights it evenly. */
+  rakingDegrees: 15,
+  /** Past the picture's edge, degrees: farther out a hood shades the glass. */
+  flareOutsideDegrees: 15,
+  /** Veil over the whole picture, stops from mid-grey: the black of night lies lower. */
+  flareVeilStops: -5,
+  /** Past the 500 rule, the loosest in use, as a ratio of seconds: shutter times are marked in thirds of a stop. */
+  starTrailRatio: 2 ** (1 / 3),
+  /** Light of a quarter moon, lux: 0.01 to 0.03; where only dim standing light is allowed it is the ceiling. */
+  quarterMoonLux: 0.03,
+  /** Share of the frame for which a lamp on a stand is lit to be a standing light. */
+  standingShare: 0.5,
+  /** Share of the beam, within half its peak, that goes past everything above the horizon. */
+  skyShare: 0.5,
+  /**
+   * Candela that give the light of a full moon, 0.25 lx (to which torches are rated), 150 m away: lower no aircraft flies
+   * over open country as a rule (SERA.5005(f), from memory).
+   */
+  skyCandela: 0.25 * 150 ** 2,
+  /**
+   * Lux at the eye from where on cold white light is told: the threshold of IEC/TR 62778 for 5750 K and more, from memory.
+   * Not a safe distance.
+   */
+  eyeLux: 500,
+  /** How near to a lamp helpers and passers-by come, metres. */
+  passerByMetres: 5,
   /** Walks shorter than this are a lean or a step, metres. */
   stepMetres: 1,
   /** Speeds of walking in the dark that are told beside the one that is set, metres a second: rough ground, a path. */

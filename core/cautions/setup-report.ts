@@ -1,4 +1,5 @@
-import { type ClippedReading, clippedReadings } from '../readings/clipped-reading.ts';
+import { burntPart } from '../readings/burnt-part.ts';
+import { type ClippedReading, clippedReading, type SmallPicture, smallPictures } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
 import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
@@ -15,8 +16,8 @@ import {
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
-import { cautionsOf } from './all-cautions.ts';
-import type { Caution } from './caution.ts';
+import { cautionsOf, cautionsOfScheme } from './all-cautions.ts';
+import type { Caution, FrameCase, ReadPass } from './caution.ts';
 import { enclosureOf } from './lamp-place.ts';
 
 /** A pass among the others of its scheme. */
@@ -72,7 +73,7 @@ const surroundingsOf = ({ patch, place, walking }: Setup): Surroundings => ({
   clothes: walking.clothes,
 });
 
-/** Reading and cautions of one pass; null when its lamp is not there. */
+/** One pass with its reading and its own cautions; null when its lamp is not there. */
 const readPass = (
   setup: Setup,
   world: World,
@@ -81,33 +82,13 @@ const readPass = (
   worldFrame: WorldFrame,
   pass: Pass,
   walk: Walk | null,
-): PassReport | null => {
+): ReadPass | null => {
   const light = worldFrame.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
   const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
   if (!light || !lamp) return null;
   const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
-  const cautions = cautionsOf({ world, frame, worldFrame, pass, lamp, light, reading, walk });
-  return { reading, cautions: cautions.map((caution) => ({ ...caution, frameId: frame.id })) };
-};
-
-/** Readings and cautions of a frame's passes. */
-const reportPasses = (
-  setup: Setup,
-  world: World,
-  reader: PassReader,
-  frame: Frame,
-  worldFrame: WorldFrame,
-  walkTo: (frame: Frame, pass: Pass) => Walk | null,
-) => {
-  const reports = frame.passes.flatMap((pass) => {
-    const walk = walkTo(frame, pass);
-    const report = readPass(setup, world, reader, frame, worldFrame, pass, walk);
-    if (!report) return [];
-    const { reading, cautions } = report;
-    const timing = passTiming(walk, reading.person?.visibleSeconds ?? 0);
-    return [{ reading: { ...reading, timing }, cautions }];
-  });
-  return { passes: reports.map(({ reading }) => reading), cautions: reports.flatMap(({ cautions }) => cautions) };
+  const passCase = { world, frame, worldFrame, pass, lamp, light, reading, walk };
+  return { ...passCase, cautions: cautionsOf(passCase).map((caution) => ({ ...caution, frameId: frame.id })) };
 };
 
 /** The same for one pass of a scheme alone, without the rest of the scheme and the walk to it; null when it is not there. */
@@ -117,7 +98,8 @@ export const reportPass = (setup: Setup, scheme: Scheme, frameId: string, passId
   const [frame, worldFrame] = [scheme.frames[at], world.frames[at]];
   const pass = frame?.passes.find(({ id }) => id === passId);
   if (!frame || !worldFrame || !pass) return null;
-  return readPass(setup, world, new PassReader(world, surroundingsOf(setup)), frame, worldFrame, pass, null);
+  const read = readPass(setup, world, new PassReader(world, surroundingsOf(setup)), frame, worldFrame, pass, null);
+  return read && { reading: read.reading, cautions: read.cautions };
 };
 
 /** Readings and cautions of one scheme. */
@@ -127,22 +109,42 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const surroundings = surroundingsOf(setup);
   const reader = new PassReader(world, surroundings);
   const range = visibleRange(world);
-  const clipped = clippedReadings(world);
+  const pictures = smallPictures(world);
   const orders = frameOrders(scheme);
   const walkTo = walksOf(setup, scheme, world);
-  const frames = scheme.frames.map((frame, f): FrameReport => {
-    const worldFrame = world.frames[f] as WorldFrame;
-    const { passes, cautions } = reportPasses(setup, world, reader, frame, worldFrame, walkTo);
-    const doses = passes.map((pass) => ({ ...pass, subjectId: pass.rim.subjectId }));
+  const cases = scheme.frames.map((frame, f): FrameCase => {
+    const [worldFrame, picture] = [world.frames[f] as WorldFrame, pictures[f] as SmallPicture];
+    return {
+      frame,
+      worldFrame,
+      passes: frame.passes.flatMap(
+        (pass) => readPass(setup, world, reader, frame, worldFrame, pass, walkTo(frame, pass)) ?? [],
+      ),
+      depth: depthReading(camera, frame, range),
+      stars: starReading(camera, frame),
+      clipped: clippedReading(picture),
+      burnt: burntPart(world, picture),
+    };
+  });
+  const across = cautionsOfScheme({ setup, scheme, world, frames: cases });
+  const frames = cases.map(({ frame, worldFrame, passes, depth, stars, clipped }, f): FrameReport => {
+    const readings = passes.map(({ reading, walk }) => ({
+      ...reading,
+      timing: passTiming(walk, reading.person?.visibleSeconds ?? 0),
+    }));
+    const doses = readings.map((reading) => ({ ...reading, subjectId: reading.rim.subjectId }));
     return {
       id: frame.id,
       order: orders[f] as FrameOrder,
-      passes,
-      cautions,
+      passes: readings,
+      cautions: [
+        ...passes.flatMap(({ cautions }) => cautions),
+        ...across.filter(({ frameId }) => frameId === frame.id),
+      ],
       ...frameReading(world, worldFrame, doses, surroundings.patchCorners),
-      depth: depthReading(camera, frame, range),
-      stars: starReading(camera, frame),
-      clipped: clipped[f] as ClippedReading,
+      depth,
+      stars,
+      clipped,
     };
   });
   return {

@@ -1,5 +1,5 @@
 import { saturationRatio } from '../camera/exposure.ts';
-import { type Layer, traceLayers } from '../trace/layer.ts';
+import { type Layer, type PictureSize, traceLayers } from '../trace/layer.ts';
 import { mixLayers } from '../trace/picture.ts';
 import type { Source, World, WorldFrame } from '../world/world.ts';
 
@@ -13,7 +13,19 @@ export interface ClippedReading {
 /** Width of the small picture that is counted. */
 const columns = 48;
 
-const countFull = (picture: Float64Array): ClippedReading => {
+/** A frame's small picture. */
+export interface SmallPicture {
+  /** Through the pinhole, without noise. */
+  readonly frame: WorldFrame;
+  /** One a light, in order. */
+  readonly layers: readonly Layer[];
+  /** Linear RGB relative to mid-grey, three numbers a pixel. */
+  readonly linear: Float64Array;
+  readonly size: PictureSize;
+}
+
+/** Counts full channels in a frame's small picture. */
+export const clippedReading = ({ linear: picture }: SmallPicture): ClippedReading => {
   const counts: [number, number, number] = [0, 0, 0];
   picture.forEach((value, i) => {
     if (value >= saturationRatio) counts[i % 3] = (counts[i % 3] as number) + 1;
@@ -23,10 +35,10 @@ const countFull = (picture: Float64Array): ClippedReading => {
 };
 
 /**
- * Counts full channels in a small picture of each frame, in order: direct light, no noise, all in focus. Through the
- * pinhole the frames share what the camera sees and the sources that they have in common, which are traced once.
+ * A small picture of each frame, in order: direct light, no noise, all in focus. Through the pinhole the frames share what
+ * the camera sees and the sources that they have in common, which are traced once.
  */
-export const clippedReadings = ({ stage, view, aspect, frames }: World): ClippedReading[] => {
+export const smallPictures = ({ stage, view, aspect, frames }: World): SmallPicture[] => {
   const size = { width: columns, height: Math.max(Math.round(columns / aspect), 1), samples: 1 };
   const keys = frames.map(({ lights }) => lights.map(({ source }) => JSON.stringify(source)));
   const sources = new Map<string, Source>();
@@ -36,10 +48,13 @@ export const clippedReadings = ({ stage, view, aspect, frames }: World): Clipped
     });
   });
   const traced = traceLayers(stage, view, [...sources.values()], size);
-  const layers = new Map([...sources.keys()].map((key, i) => [key, traced[i] as Layer]));
-  return frames.map((frame, f) => {
-    const still: WorldFrame = { ...frame, view, development: { ...frame.development, noise: null } };
-    const own = (keys[f] as string[]).map((key) => layers.get(key) as Layer);
-    return countFull(mixLayers(still, own, size));
+  const known = new Map([...sources.keys()].map((key, i) => [key, traced[i] as Layer]));
+  return frames.map((each, f) => {
+    const frame: WorldFrame = { ...each, view, development: { ...each.development, noise: null } };
+    const layers = (keys[f] as string[]).map((key) => known.get(key) as Layer);
+    return { frame, layers, linear: mixLayers(frame, layers, size), size };
   });
 };
+
+/** Counts full channels in every frame, in order. */
+export const clippedReadings = (world: World): ClippedReading[] => smallPictures(world).map(clippedReading);
