@@ -60,6 +60,9 @@ const easyCountSeconds = 3;
 
 const figures = (value: number): string => String(Number(value.toPrecision(2)));
 
+/** What counts as right, as a ratio of light: for a lamp that stays lit within one marking of the ISO; else within what nobody sees. */
+const slackOf = ({ staysLit }: CountCase): number => ratioFromStops(staysLit ? 1 / 3 : unseenStops) * (1 + 1e-6);
+
 /** Reads the count of a pass. */
 export const countReading = (case_: CountCase): CountReading => {
   const { light, surface, target, frameSeconds, wantedStops, staysLit } = case_;
@@ -78,8 +81,7 @@ export const countReading = (case_: CountCase): CountReading => {
   const seconds = secondsForLevel(pass, wantedStops);
   const shortest = staysLit ? frameSeconds : Math.min(shortestCountSeconds, frameSeconds);
   const base = { seconds, wantedStops };
-  // a lamp that stays lit is right within one marking of the ISO; else within what nobody sees
-  const slack = ratioFromStops(staysLit ? 1 / 3 : unseenStops) * (1 + 1e-6);
+  const slack = slackOf(case_);
   if (seconds >= shortest / slack && seconds <= frameSeconds * slack) {
     const spoken = staysLit ? null : spokenCount(seconds, frameSeconds);
     const spokenStops = spoken === null ? null : stopsAfterCount(pass, spoken);
@@ -97,9 +99,9 @@ const tooBright = (case_: CountCase, pass: PassLight, shortest: number): CountAd
   const { lowestLevelPercent, wantedStops, staysLit, frameSeconds } = case_;
   const easy = staysLit ? frameSeconds : Math.max(Math.min(easyCountSeconds, frameSeconds), shortest);
   const level = (seconds: number) => levelForCount(pass, wantedStops, seconds);
-  const count = [easy, shortest].find((seconds) => level(seconds) >= lowestLevelPercent);
+  const count = [easy, shortest].find((seconds) => level(seconds) * slackOf(case_) >= lowestLevelPercent);
   if (count !== undefined) {
-    const what = `Turn the lamp down to ${figures(level(count))} %`;
+    const what = `Turn the lamp down to ${figures(Math.max(level(count), lowestLevelPercent))} %`;
     return {
       reachable: true,
       missStops: null,

@@ -30,6 +30,8 @@ const stepMetres = 0.5;
 
 /** With fewer lit points an end is a single ray or two. */
 const fewestPoints = 20;
+/** With less of the face lit it is a rim, which has no near end to speak of. */
+const fewestShare = 0.3;
 
 const alongFace = (
   face: FaceLight,
@@ -48,7 +50,7 @@ const alongFace = (
       grazing: raking(point.place, point.normal, position).grazingDegrees,
     }))
     .sort((a, b) => a.metres - b.metres);
-  if (lit.length < fewestPoints) return null;
+  if (lit.length < Math.max(fewestPoints, fewestShare * face.length)) return null;
   const median = ([from, to]: readonly [number, number], of: 'lux' | 'sent' | 'grazing'): number => {
     const part = lit.slice(Math.floor(from * lit.length), Math.ceil(to * lit.length));
     return percentile(
@@ -69,7 +71,7 @@ const alongFace = (
  * the lamp or away from it, joints and small shadows do not count, as they would between the brightest and the darkest
  * point.
  *
- * @returns null where there is no such subject, hardly any of it is lit, or the lamp is walked past it
+ * @returns null where there is no such subject, too little of it is lit, or the lamp is walked past it
  */
 export const nearToFar = ({ stage, view }: World, light: WorldLight, subjectId: string | null): NearToFar | null => {
   const at = stage.subjects.findIndex(({ id }) => id === subjectId);

@@ -61,6 +61,20 @@ describe('hot-spot', () => {
   });
 });
 
+describe('hot-spot of a rim', () => {
+  // a plate before the lamp turns its dark side to the camera: as seen it is 3.4 times as large as the row
+  const dark = { kind: 'box', position: [0, -8, 2.2], widthMetres: 1.4, depthMetres: 0.1, heightMetres: 0.7 };
+  it('less than three tenths of a face lit is a rim, which has no near end', () => {
+    const what = litFrom(-4, 3, 2);
+    expect(find(what, 'hot-spot')).toBeDefined();
+    const most = { ...plates, parts: [...plates.parts, dark] };
+    expect(find({ ...what, subjects: [most] }, 'hot-spot')).toBeUndefined();
+    // half as wide and high it is 0.85 of the row
+    const less = { ...plates, parts: [...plates.parts, { ...dark, widthMetres: 0.7, heightMetres: 0.35 }] };
+    expect(find({ ...what, subjects: [less] }, 'hot-spot')).toBeDefined();
+  });
+});
+
 describe('uneven', () => {
   // 2 log2(d5 / d1), corners of the plates included, is 3.5 at 2.55 m out
   it.each([

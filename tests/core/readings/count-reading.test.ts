@@ -123,6 +123,16 @@ describe('countReading too bright, though the lamp can be turned down', () => {
     // switched off before the frame ends it is a lamp with a count like any other
     expect(read({ ...what, count: 9 }).count.advice).toEqual([]);
   });
+  it.each([
+    [0.3, true],
+    [0.36, false],
+  ])('its lowest level %d stops over the right one will do: %s; a third is one marking of the ISO', (stops, isNear) => {
+    // 10 s on a camera are 10.08
+    const right = (100 * secondsNeeded(usual)) / 2 ** (10 / 3);
+    const { count } = read({ lowest: right * 2 ** stops, held: 'stand', count: 10 });
+    expect(count.reachable).toBe(isNear);
+    expect(count.advice[0]?.startsWith('Turn the lamp down to')).toBe(isNear);
+  });
 });
 
 describe('countReading at the lowest level and too bright: each advice, read again, is right (abs 0.1 stops)', () => {
