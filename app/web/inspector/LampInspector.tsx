@@ -1,8 +1,8 @@
-import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { duplicatePass, removePass } from '../state/edits/pass-edits.ts';
 import { FrontFields } from './FrontFields.tsx';
+import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampFields } from './LampFields.tsx';
 import { PassFields } from './PassFields.tsx';
 import { PassNumbers } from './PassNumbers.tsx';
@@ -12,7 +12,7 @@ interface LampInspectorProps {
   readonly frame: Frame;
   readonly pass: Pass;
   readonly lamp: Lamp;
-  readonly reading: PassReading | undefined;
+  readonly reading: PerhapsTimed | undefined;
 }
 
 /** Everything about one pass and its lamp that can be typed. */

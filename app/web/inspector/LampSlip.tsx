@@ -6,6 +6,7 @@ import { useApp } from '../state/app-store.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { senseOfStops, shutterText, signed, threeFigures } from '../ui/words.ts';
+import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampInspector } from './LampInspector.tsx';
 import { RimGlyph } from './RimGlyph.tsx';
 import { Slip } from './Slip.tsx';
@@ -15,7 +16,7 @@ interface LampSlipProps {
   readonly frame: Frame;
   readonly pass: Pass;
   readonly lamp: Lamp;
-  readonly reading: PassReading | undefined;
+  readonly reading: PerhapsTimed | undefined;
   /** Whether there is no reading because it could not be worked out. */
   readonly hasFailed: boolean;
   readonly cautions: readonly Caution[];

@@ -3,6 +3,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useSession } from '../state/session.ts';
 import { metresText, percentText, signed, threeFigures } from '../ui/words.ts';
 import { CountLine } from './CountLine.tsx';
+import { HolderRows, type PerhapsTimed } from './HolderRows.tsx';
 
 const degrees = (value: number) => `${value.toFixed(value < 10 ? 1 : 0)}°`;
 
@@ -57,7 +58,7 @@ const againstText = (apartDegrees: number): string => {
 };
 
 /** What was worked out for a pass, as rows of a label and a number with its sense. */
-export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: Setup }) => {
+export const PassNumbers = ({ reading, setup }: { reading: PerhapsTimed; setup: Setup }) => {
   const { target, rim, relief, shadows, agreement } = reading;
   const hidesAnswer = useSession((state) => state.hidesAnswer);
   const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
@@ -96,6 +97,7 @@ export const PassNumbers = ({ reading, setup }: { reading: PassReading; setup: S
       )}
       <dt>The lens</dt>
       <dd>{lensText(reading, name)}</dd>
+      <HolderRows reading={reading} />
       <dt>Rakes the ground</dt>
       <dd>{raking(relief)}</dd>
       {relief.target && (

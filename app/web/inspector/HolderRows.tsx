@@ -1,0 +1,31 @@
+import type { TimedPassReading } from '../../../core/cautions/setup-report.ts';
+import type { PassReading } from '../../../core/readings/pass-reading.ts';
+import { percentText, threeFigures } from '../ui/words.ts';
+
+/** A pass that may be read alone, as in a sweep, where nothing is known of the one before. */
+export type PerhapsTimed = PassReading & Partial<Pick<TimedPassReading, 'timing'>>;
+
+const walkText = (walkSeconds: number, slackSeconds: number): string =>
+  `${threeFigures(walkSeconds)} s · ${threeFigures(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
+
+/** Whoever holds the lamp: the walk to it from the pass before, and whether the lens sees them. */
+export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTimed }) => (
+  <>
+    {timing?.walkSeconds != null && timing.slackSeconds != null && (
+      <>
+        <dt>The walk there</dt>
+        <dd>{walkText(timing.walkSeconds, timing.slackSeconds)}</dd>
+      </>
+    )}
+    {person && (
+      <>
+        <dt>Holding it</dt>
+        <dd>
+          {person.visibleSeconds === 0
+            ? 'the lens does not see you'
+            : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
+        </dd>
+      </>
+    )}
+  </>
+);
