@@ -4,8 +4,9 @@ import { AddLamp } from './AddLamp.tsx';
 import { CameraSlip } from './CameraSlip.tsx';
 import { GroundSlip } from './GroundSlip.tsx';
 import { LampSlip } from './LampSlip.tsx';
+import { WalkingSlip } from './WalkingSlip.tsx';
 
-/** Lamps, camera and ground as strips; the selected one is open. */
+/** Lamps, camera, whoever walks, and ground as strips; the selected one is open. */
 export const Slips = () => {
   const setup = useSetup();
   const scheme = useScheme();
@@ -15,7 +16,7 @@ export const Slips = () => {
   const selection = useApp((state) => state.selection);
   const passes = scheme.frames.flatMap((each) => each.passes.map((pass) => ({ frame: each, pass })));
   return (
-    <section className="slips" aria-label="Lamps, camera and ground">
+    <section className="slips" aria-label="Lamps, camera, you and ground">
       {passes.length === 0 && <p className="quiet">No lamp yet. Add one, then drag it on the plan.</p>}
       <ul>
         {passes.map(({ frame: own, pass }) => {
@@ -41,6 +42,7 @@ export const Slips = () => {
       <AddLamp setup={setup} scheme={scheme} frame={frame} />
       <ul>
         <CameraSlip />
+        <WalkingSlip />
         <GroundSlip />
       </ul>
     </section>

@@ -18,6 +18,7 @@ export type Selection =
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }
   | { readonly kind: 'ground' }
+  | { readonly kind: 'walking' }
   | null;
 
 /** A word to the user: something went wrong, or went well. */
