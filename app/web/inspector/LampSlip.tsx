@@ -27,8 +27,14 @@ const TargetLine = ({ reading, hasFailed }: Pick<LampSlipProps, 'reading' | 'has
   if (!reading) return <span className="quiet">{hasFailed ? 'could not be worked out' : 'working it out…'}</span>;
   const { target } = reading;
   if (!target) return <span className="quiet">its cross lies past everything, in the sky</span>;
-  if (target.stops === null)
-    return <span className="quiet">no light on the side you see; move its cross to what it lights</span>;
+  if (target.stops === null) {
+    const isRim = (reading.rim.litShare ?? 0) > 0;
+    return (
+      <span className="quiet">
+        no light on the side you see{isRim ? ' but its edge' : '; move its cross to what it lights'}
+      </span>
+    );
+  }
   return (
     <>
       <span>{threeFigures(target.illuminanceLux)} lx at the target</span>
