@@ -26,6 +26,12 @@ describe('walking from lamp to lamp', () => {
     await expect
       .poll(() => app.caution('cannot-walk').innerText())
       .toMatch(/m to walk .* You have \d+ s\. Split them into two frames/);
+    await app.page.getByRole('button', { name: 'Split in two frames' }).click();
+    await expect.poll(() => app.caution('cannot-walk').count()).toBe(0);
+    const frames = app.page.getByRole('button', { name: /^Painted/ });
+    await expect.poll(() => frames.allInnerTexts()).toEqual(['Painted', 'Painted 2']);
+    await app.page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => app.caution('cannot-walk').count()).toBe(1);
     await app.page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => app.caution('cannot-walk').count()).toBe(0);
     expect(app.faults).toEqual([]);

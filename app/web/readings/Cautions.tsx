@@ -1,5 +1,25 @@
+import type { Caution } from '../../../core/cautions/caution.ts';
+import { useApp, useScheme } from '../state/app-store.ts';
+import { splitFrame } from '../state/edits/split-frame.ts';
 import { useReport, useReports } from '../state/reports.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
+
+/** The way out that one press takes: two frames instead of a walk that is too long for one. */
+const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { caution: Caution }) => {
+  const { id: schemeId } = useScheme();
+  const { edit } = useApp.getState();
+  // between frames one can only wait longer
+  if (code !== 'cannot-walk' || severity !== 'danger' || !frameId || !passId) return null;
+  return (
+    <button
+      type="button"
+      className="small"
+      onClick={() => edit((setup) => splitFrame(setup, { schemeId, frameId, passId }, value))}
+    >
+      Split in two frames
+    </button>
+  );
+};
 
 /** Every caution of the present scheme, in full sentences. */
 export const Cautions = () => {
@@ -15,9 +35,9 @@ export const Cautions = () => {
     <section className="cautions" aria-label="Cautions" aria-live="polite">
       {report?.cautions.length === 0 && <p className="quiet">No cautions.</p>}
       <ul>
-        {report?.cautions.map(({ code, frameId, passId, severity, message }) => (
-          <li key={`${frameId}/${passId}/${code}`} data-code={code}>
-            <CautionMark severity={severity} /> {message}
+        {report?.cautions.map((caution) => (
+          <li key={`${caution.frameId}/${caution.passId}/${caution.code}`} data-code={caution.code}>
+            <CautionMark severity={caution.severity} /> {caution.message} <WayOut caution={caution} />
           </li>
         ))}
       </ul>
