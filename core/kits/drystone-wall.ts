@@ -1,11 +1,12 @@
 import { finishNamed } from '../setup/finish-presets.ts';
+import { toned } from '../setup/recolour.ts';
 import type { FinishDraft, Kit, PartDraft } from './kit.ts';
 import { between, unevenPieces } from './shared/between.ts';
 import { faceStone } from './shared/face-stone.ts';
 import { placeTogether } from './shared/frame.ts';
 import { type LoftDraft, loftExtents, shifted } from './shared/loft-extents.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
-import { pick, toned, tonesOf } from './shared/tones.ts';
+import { pick, tonesOf } from './shared/tones.ts';
 
 /** Each face leans in by so much a metre of height: common practice, no published source. */
 const batter = 1 / 16;

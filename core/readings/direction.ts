@@ -1,4 +1,5 @@
 import { angleBetween, distance, sub, type Vec3 } from '../geometry/vec.ts';
+import { halfTurnRadians } from '../units/angle.ts';
 import { clockHoursFromTurn, turnFromClockHours } from '../units/clock.ts';
 
 /** Where a lamp stands as seen from the point it is aimed at. */
@@ -16,7 +17,7 @@ export interface LampDirection {
 export const turnAround = (aim: Vec3, camera: Vec3, place: Vec3): number => {
   const bearing = (p: Vec3) => Math.atan2(p[0] - aim[0], aim[2] - p[2]);
   const turn = bearing(camera) - bearing(place);
-  return Math.atan2(Math.sin(turn), Math.cos(turn));
+  return halfTurnRadians(turn);
 };
 
 /** Clock, height and distance of a lamp round its aim point. Where lamp and camera coincide with the aim, angles are 0. */

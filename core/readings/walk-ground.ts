@@ -2,6 +2,7 @@ import { type CameraView, viewDirection } from '../camera/camera-view.ts';
 import type { GroundPoint } from '../geometry/hull.ts';
 import type { Vec3 } from '../geometry/vec.ts';
 import type { Setup, Subject } from '../setup/schema/setup.ts';
+import { halfTurnRadians } from '../units/angle.ts';
 import { body } from '../walk/body.ts';
 import { type Convex, convexOf } from '../walk/convex.ts';
 import { boundsOf, footprintsOfPart, surfaceAt } from '../walk/footprint.ts';
@@ -111,7 +112,7 @@ export const pictureWedge = (view: CameraView, farMetres: number): Convex | null
   const turns = edgeLooks.flatMap((y) =>
     [0, 1].map((x) => {
       const turn = bearing(viewDirection(view, x, y)) - middle;
-      return Math.atan2(Math.sin(turn), Math.cos(turn));
+      return halfTurnRadians(turn);
     }),
   );
   const [left, right] = [Math.min(...turns), Math.max(...turns)];

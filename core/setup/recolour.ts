@@ -1,6 +1,17 @@
 import { rgbOf } from './finish-presets.ts';
 import type { Finish } from './schema/setup.ts';
 
+/** The same finish lighter or darker; the reflectance is rounded to thousandths, and never over what is left of the light. */
+export const toned = (finish: Finish, factor: number): Finish => {
+  const tone = (value: number) => Math.min(Math.round(value * factor * 1000) / 1000, 1 - finish.transmittance);
+  const { reflectance } = finish;
+  return {
+    ...finish,
+    reflectance:
+      typeof reflectance === 'number' ? tone(reflectance) : (reflectance.map(tone) as [number, number, number]),
+  };
+};
+
 /** A tone is at most so much darker or lighter than what it is a tone of, and so even over the three colours. */
 const [darkest, lightest, uneven] = [0.65, 1.4, 0.02];
 
@@ -24,15 +35,7 @@ const toneOf = (finish: Finish, of: Finish): number | null => {
  */
 export const recoloured = (finish: Finish, from: Finish, to: Finish): Finish => {
   const tone = toneOf(finish, from);
-  if (tone === null) return finish;
-  const most = 1 - to.transmittance;
-  const toned = (v: number) => Math.min(Math.round(v * tone * 1000) / 1000, most);
-  const { reflectance } = to;
-  return {
-    ...to,
-    reflectance:
-      typeof reflectance === 'number' ? toned(reflectance) : (reflectance.map(toned) as [number, number, number]),
-  };
+  return tone === null ? finish : toned(to, tone);
 };
 
 /** The same for each of some parts with finishes of their own; the same array where nothing changes. */

@@ -1,3 +1,5 @@
+import { halfTurnRadians } from './angle.ts';
+
 /**
  * Clock position round the subject, camera at six, as the trade says it (common practice, no published source).
  *
@@ -13,7 +15,7 @@ export const clockHoursFromTurn = (turnRadians: number): number => {
 /** The turn of `clockHoursFromTurn`, in radians in (-pi, pi], from hours. */
 export const turnFromClockHours = (hours: number): number => {
   const turn = ((6 - hours) * Math.PI) / 6;
-  return Math.atan2(Math.sin(turn), Math.cos(turn));
+  return halfTurnRadians(turn);
 };
 
 /** "2:30" from 2.5 hours, rounded to five minutes (2.5 degrees); noon is "12:00". */

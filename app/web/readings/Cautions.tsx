@@ -8,7 +8,7 @@ import { CautionMark } from '../ui/CautionMark.tsx';
 const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { caution: Caution }) => {
   const { id: schemeId } = useScheme();
   const { edit } = useApp.getState();
-  // between frames one can only wait longer
+  // a danger within one frame; between frames it is a warning, and one can only wait longer
   if (code !== 'cannot-walk' || severity !== 'danger' || !frameId || !passId) return null;
   return (
     <button

@@ -1,4 +1,5 @@
 import { convexHullOfMany, type GroundPoint } from '../../../core/geometry/hull.ts';
+import { areaOf } from '../../../core/geometry/triangulate.ts';
 import type { StageSubject } from '../../../core/world/stage.ts';
 
 type Outline = readonly GroundPoint[];
@@ -30,13 +31,6 @@ export const footprintOf = keptFor(({ points }): Outline => outlineOf(points));
 export const partFootprintsOf = keptFor(({ points, partStarts }): readonly Outline[] =>
   partStarts.slice(1).map((end, p) => outlineOf(points.subarray(partStarts[p], end))),
 );
-
-/** Square metres of a convex outline. */
-const areaOf = (outline: Outline): number =>
-  outline.reduce((sum, [east, north], i) => {
-    const [nextEast, nextNorth] = outline[(i + 1) % outline.length] as GroundPoint;
-    return sum + (east * nextNorth - nextEast * north) / 2;
-  }, 0);
 
 /** Square metres that a subject covers, gaps and all. */
 export const footprintAreaOf = keptFor((subject) => areaOf(footprintOf(subject)));

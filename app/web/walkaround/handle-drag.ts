@@ -1,9 +1,7 @@
 import { Euler, type Object3D } from 'three';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { halfTurnRadians } from '../../../core/units/angle.ts';
 import type { HeldThing } from './held-thing.ts';
-
-/** The same way, less than half a turn from nought. */
-const halfTurn = (radians: number): number => Math.atan2(Math.sin(radians), Math.cos(radians));
 
 /** What a drag needs of the page's store. */
 interface Steps {
@@ -45,7 +43,7 @@ export const handleDrag = (proxy: Object3D, steps: Steps): HandleDrag => {
   const turnedTo = (bearing: number | null): number => {
     // about the vertical, whichever way round the three angles have come out
     if (bearing === null || !last) return new Euler().setFromQuaternion(proxy.quaternion, 'YXZ').y;
-    last = { bearing, turn: last.turn + halfTurn(bearing - last.bearing) };
+    last = { bearing, turn: last.turn + halfTurnRadians(bearing - last.bearing) };
     return last.turn;
   };
   const putBack = () => {

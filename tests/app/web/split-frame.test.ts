@@ -33,9 +33,22 @@ describe('a frame split in two', () => {
     for (const frame of [first, second]) {
       const end = frame?.passes[0]?.off ?? 0;
       expect(frame?.seconds).toBeGreaterThanOrEqual(end);
-      expect(frame?.seconds).toBeLessThan(1.4 * end + 2);
+      // to the next marking: a third of a stop is 1.26 times
+      expect(frame?.seconds).toBeLessThan(1.4 * (end + 1));
     }
     expect(second?.delaySeconds).toBeGreaterThan(37);
+  });
+
+  it.each([130, 250, 400, 1000])('holds passes of %d s whole, in frames that the parser takes', (seconds) => {
+    const long = schemeIn(tree).frames.map((frame) => {
+      const passes = frame.passes.map((pass, i) => ({ ...pass, on: 1 + i * seconds, off: (i + 1) * seconds }));
+      return { ...frame, seconds: passes.length > 0 ? 2 * seconds + 1 : frame.seconds, passes };
+    });
+    const schemes = tree.schemes.map((scheme) => (scheme.id === 'long' ? { ...scheme, frames: long } : scheme));
+    const halves = splitFrame({ ...tree, schemes }, place, 37);
+    expect(parseSetup(formatSetup(halves))).toEqual(halves);
+    for (const { seconds: shutter, passes } of schemeIn(halves).frames)
+      for (const { off } of passes) expect(shutter).toBeGreaterThanOrEqual(off);
   });
 
   it('makes the caution about the walk go', () => {

@@ -1,9 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { doseForMidGrey } from '../../../core/camera/exposure.ts';
 import { limits } from '../../../core/cautions/limits.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
-import { blackGround, cautionsFor, find, still } from '../support/cautions.ts';
+import { cautionsFor, find, still, wallLitBy } from '../support/cautions.ts';
 import { type OnePass, onePassSetup } from '../support/scenes.ts';
 
 const camera = { position: [0, -6, 1.5], aim: [0, 0, 1.5] };
@@ -80,24 +79,7 @@ describe('lamp-in-frame', () => {
 });
 
 describe('burnt and too-dark', () => {
-  const seconds = 1;
-  /** A wall of 18 % lit square on, that many stops from mid-grey. */
-  const litBy = (stops: number): OnePass => ({
-    camera: { position: [3, -6, 1.5], aim: [0, 0, 1.5] },
-    // the wall alone can burn
-    ground: blackGround,
-    lamp: {
-      diameterMm: 1,
-      output: {
-        from: 'peak-candela',
-        candela: ((doseForMidGrey({ fNumber: 8, iso: 400 }, 0.18) * 2 ** stops) / seconds) * 25,
-      },
-    },
-    pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), off: seconds },
-    // balanced for the lamp, so that all channels fill together
-    frame: { whiteBalance: { kelvin: 5600 } },
-    subjects: [box([0, 0.5, 0], 4, 3)],
-  });
+  const litBy = (stops: number): OnePass => wallLitBy(stops, 1);
 
   // saturation at 78/S, mid-grey at 10/S: log2 7.8 = 2.963 stops (ISO 12232)
   it.each([

@@ -1,23 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { doseForMidGrey } from '../../../core/camera/exposure.ts';
-import { blackGround, boxAt, cautionsFor, find, still } from '../support/cautions.ts';
+import { cautionsFor, find, wallLitBy } from '../support/cautions.ts';
 import type { OnePass } from '../support/scenes.ts';
 
-/** A wall of 18 % lit square on for so long of a frame of 10 s, that many stops from mid-grey; the lamp has one level. */
-const litBy = (stops: number, seconds: number): OnePass => ({
-  camera: { position: [3, -6, 1.5], aim: [0, 0, 1.5] },
-  ground: blackGround,
-  lamp: {
-    diameterMm: 1,
-    output: {
-      from: 'peak-candela',
-      candela: ((doseForMidGrey({ fNumber: 8, iso: 400 }, 0.18) * 2 ** stops) / seconds) * 25,
-    },
-  },
-  pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), off: seconds },
-  frame: { whiteBalance: { kelvin: 5600 }, seconds: 10 },
-  subjects: [boxAt('wall', [0, 0.5, 0], [4, 1, 3])],
-});
+/** In a frame of 10 s; the lamp has one level. */
+const litBy = (stops: number, seconds: number): OnePass => wallLitBy(stops, seconds, { seconds: 10 });
 
 // night level 1.5 under mid-grey; the shortest count is 1 s (common practice, no published source)
 describe('unreachable-level', () => {

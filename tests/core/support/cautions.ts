@@ -1,3 +1,4 @@
+import { doseForMidGrey } from '../../../core/camera/exposure.ts';
 import type { Caution } from '../../../core/cautions/caution.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -31,4 +32,21 @@ export const boxAt = (
   name: id,
   finish: { reflectance },
   parts: [{ kind: 'box', position, widthMetres, depthMetres, heightMetres }],
+});
+
+/** A wall of 18 % lit square on for so long, that many stops from mid-grey; the wall alone can burn. */
+export const wallLitBy = (stops: number, seconds: number, frame: object = {}): OnePass => ({
+  camera: { position: [3, -6, 1.5], aim: [0, 0, 1.5] },
+  ground: blackGround,
+  lamp: {
+    diameterMm: 1,
+    output: {
+      from: 'peak-candela',
+      candela: ((doseForMidGrey({ fNumber: 8, iso: 400 }, 0.18) * 2 ** stops) / seconds) * 25,
+    },
+  },
+  pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), off: seconds },
+  // balanced for the lamp, so that all channels fill together
+  frame: { whiteBalance: { kelvin: 5600 }, ...frame },
+  subjects: [boxAt('wall', [0, 0.5, 0], [4, 1, 3])],
 });

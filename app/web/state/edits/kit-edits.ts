@@ -43,8 +43,9 @@ export const retuneKit = (
   const { name, values, seed } = subject.kit;
   const kit = kitNamed(name);
   const { finish, ...rest } = subject;
-  // the numbers may choose the finish, such as light clothes; one that was chosen by hand stays
-  const base = kit && isSameFinish(finish, ownFinish(kit, values, seed)) ? rest : subject;
+  // a choice may bring its finish, such as light clothes; one that was chosen by hand stays
+  const choosesFinish = kit?.fields.some(({ key, choices }) => choices && to.values?.[key] !== undefined);
+  const base = kit && choosesFinish && isSameFinish(finish, ownFinish(kit, values, seed)) ? rest : subject;
   const made = madeFromKit(name, { ...values, ...to.values }, to.seed ?? seed, base);
   return withinLimits(pruneScans(changeSubject(setup, subjectId, () => made)));
 };

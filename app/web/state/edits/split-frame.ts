@@ -18,10 +18,10 @@ const earlier = (pass: Pass, bySeconds: number): Pass => ({
   waypoints: pass.waypoints.map((waypoint) => ({ ...waypoint, time: Math.max(waypoint.time - bySeconds, 0) })),
 });
 
-/** As long as its passes take, in a marked time, and never longer than it was. */
+/** As long as its passes take and a moment more, in a marked time, and never longer than it was. */
 const shortened = (frame: Frame): Frame => {
-  const end = Math.max(...frame.passes.map(({ off }) => off)) + leadSeconds;
-  return { ...frame, seconds: Math.min(stepThird('seconds', end * 0.99, 1), frame.seconds) };
+  const end = Math.max(...frame.passes.map(({ off }) => off));
+  return { ...frame, seconds: Math.min(stepThird('seconds', end + leadSeconds, 1), frame.seconds) };
 };
 
 /**
