@@ -3,8 +3,8 @@ import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
-import { placeOnPath, type World } from '../world/world.ts';
-import { feetOf } from './holder.ts';
+import { feetOf } from '../world/holder.ts';
+import { placeAtTime, type World } from '../world/world.ts';
 import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
 
 /** When a frame is exposed if all frames follow each other as listed, each after its delay. */
@@ -70,7 +70,7 @@ const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
       const source = frames[f]?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
       if (pass.held !== 'hand' || source?.kind !== 'lamp') return [];
       const opens = (orders[f] as FrameOrder).startSeconds;
-      const feet = (seconds: number) => feetOf(stage, placeOnPath(source.path, seconds));
+      const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
       const [startFeet, endFeet] = [feet(pass.on), feet(pass.off)];
       return [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off, startFeet, endFeet }];
     }),

@@ -1,8 +1,8 @@
 import type { Import } from './read-imports.ts';
 
-const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan'];
+const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan', 'walk'];
 const traceSees = [...worldSees, 'world'];
-const readingsSee = [...traceSees, 'trace', 'walk'];
+const readingsSee = [...traceSees, 'trace'];
 const cautionsSee = [...readingsSee, 'readings'];
 
 /** What each folder of core may import beside itself (shared/design.md, "Direction"). */

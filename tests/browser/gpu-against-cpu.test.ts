@@ -78,7 +78,7 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
 
   const frames = [
     ...['torch', 'flood', 'panel', 'lantern', 'tube', 'point', 'lobe', 'grid', 'measured', 'measured-point'],
-    ...['dressed', 'moving', 'sixteen'],
+    ...['dressed', 'moving', 'in-sight', 'sixteen'],
   ];
   const variants = {
     'direct light': {},

@@ -1,8 +1,8 @@
-import { Matrix3, type Texture, Vector2, Vector3, type WebGLRenderer, type WebGLRenderTarget } from 'three';
+import { Matrix3, type Texture, Vector2, Vector3, Vector4, type WebGLRenderer, type WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { Triple } from '../../../core/colour/matrix.ts';
-import { noiseDimensionOf } from '../../../core/trace/picture.ts';
+import { type CoverWeight, noiseDimensionOf } from '../../../core/trace/picture.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
@@ -15,6 +15,8 @@ import { matrixFromRows } from './uniforms.ts';
 export interface WeightedLayer {
   readonly texture: Texture;
   readonly weight: Triple;
+  /** Of a lamp held by hand: what its holder's cover counts for; null for light that shines on behind people. */
+  readonly cover: CoverWeight | null;
 }
 
 /** A frame to be mixed. */
@@ -37,12 +39,14 @@ export class Mixer {
   private readonly mixPass = new FullScreenPass(mixFragment, {
     ...Object.fromEntries(this.slots.map((slot, i) => [`layer${i}`, slot])),
     weights: { value: Array.from({ length: layersPerPass }, () => new Vector3()) },
+    coverWeights: { value: Array.from({ length: layersPerPass }, () => new Vector4()) },
     sum: { value: null as Texture | null },
     startFresh: { value: true },
     pictureSize: { value: new Vector2() },
   });
   private readonly recordPass = new FullScreenPass(recordFragment, {
-    frameSum: { value: null as Texture | null },
+    heldSum: { value: null as Texture | null },
+    lastingSum: { value: null as Texture | null },
     before: { value: null as Texture | null },
     whiteBalance: { value: new Matrix3() },
     fallOffTangents: { value: new Vector2() },
@@ -66,20 +70,23 @@ export class Mixer {
     return made;
   }
 
-  /** Sum of a frame's weighted layers. */
-  private sumLayers(layers: readonly WeightedLayer[], width: number, height: number): WebGLRenderTarget {
+  /** Sum of weighted layers, black where there are none. */
+  private sumLayers(name: string, layers: readonly WeightedLayer[], width: number, height: number): WebGLRenderTarget {
     const u = this.mixPass.uniforms;
     u.pictureSize.value.set(width, height);
     let sum: WebGLRenderTarget | null = null;
     for (let start = 0; start === 0 || start < layers.length; start += layersPerPass) {
       const group = layers.slice(start, start + layersPerPass);
       u.weights.value.forEach((weight, i) => {
-        weight.set(...(group[i]?.weight ?? [0, 0, 0]));
-        (this.slots[i] as { value: Texture | null }).value = group[i]?.texture ?? null;
+        const layer = group[i];
+        weight.set(...(layer?.weight ?? [0, 0, 0]));
+        u.coverWeights.value[i]?.set(...(layer?.cover?.weight ?? [0, 0, 0]), layer?.cover?.share ?? 0);
+        (this.slots[i] as { value: Texture | null }).value = layer?.texture ?? null;
       });
       u.sum.value = sum?.texture ?? null;
       u.startFresh.value = start === 0;
-      const next: WebGLRenderTarget = this.target(sum === this.targets.get('sum-a') ? 'sum-b' : 'sum-a', width, height);
+      const [a, b] = [`${name}-a`, `${name}-b`];
+      const next: WebGLRenderTarget = this.target(sum === this.targets.get(a) ? b : a, width, height);
       this.mixPass.draw(this.gl, next);
       sum = next;
     }
@@ -113,7 +120,10 @@ export class Mixer {
     u.pictureSize.value.set(width, height);
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {
-      u.frameSum.value = this.sumLayers(frame.layers, width, height).texture;
+      const held = frame.layers.filter(({ cover }) => cover !== null);
+      const lasting = frame.layers.filter(({ cover }) => cover === null);
+      u.heldSum.value = this.sumLayers('held', held, width, height).texture;
+      u.lastingSum.value = this.sumLayers('lasting', lasting, width, height).texture;
       u.before.value = picture?.texture ?? null;
       this.setDevelopment(frame.development, frame.view, width);
       u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;

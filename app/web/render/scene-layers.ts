@@ -1,5 +1,5 @@
 import type { Texture } from 'three';
-import { layerWeight } from '../../../core/trace/picture.ts';
+import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
@@ -98,8 +98,9 @@ export class SceneLayers {
       const stored = this.stored.get(storeKey(shown, frame, i, 0));
       const texture = (stored?.full ?? stored?.coarse)?.texture as Texture;
       const weight = layerWeight(frame, light);
+      const cover = coverOf(frame, light);
       const farTexture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
-      return [{ texture, weight }, ...(farTexture ? [{ texture: farTexture, weight }] : [])];
+      return [{ texture, weight, cover }, ...(farTexture ? [{ texture: farTexture, weight, cover }] : [])];
     });
     return { layers, development: frame.development, view: frame.view, weight };
   }

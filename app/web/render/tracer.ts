@@ -1,6 +1,5 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
-import { dimension, sharedSampleNumber } from '../../../core/trace/sequence.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import type { Source, World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
@@ -90,7 +89,7 @@ export class Tracer {
     const pass = this.light[bounces] as (typeof this.light)[number];
     const u = pass.uniforms;
     setCamera(u, view, after, sample);
-    setSource(u, source, sharedSampleNumber(sample, dimension.time), this.tables);
+    if (this.stage) setSource(u, this.stage, source, sample, this.tables);
     u.firstHits.value = hits.texture;
     u.meanSoFar.value = before?.texture ?? null;
     pass.draw(this.gl, after, band.from, band.to);

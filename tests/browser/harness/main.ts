@@ -5,7 +5,7 @@ import { Mixer } from '../../../app/web/render/mixer.ts';
 import type { Response } from '../../../core/camera/response.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
-import { layerWeight } from '../../../core/trace/picture.ts';
+import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
@@ -77,6 +77,7 @@ const linearPicture = (
       return orders.map((_, order) => ({
         texture: layers[at + order * direct]?.full?.texture as Texture,
         weight: layerWeight(frame, light),
+        cover: coverOf(frame, light),
       }));
     }),
     development: frame.development,

@@ -13,7 +13,9 @@ precision highp float;
 precision highp sampler2D;
 precision highp int;
 ${pixelNumberGlsl}
-uniform highp sampler2D frameSum;
+// light of lamps held by hand, with what their holders take from the rest; and the rest: moon, sky, lamps on stands
+uniform highp sampler2D heldSum;
+uniform highp sampler2D lastingSum;
 uniform highp sampler2D before;
 uniform mat3 whiteBalance;
 // tangents of half the field, 0 without fall-off
@@ -46,11 +48,13 @@ void main() {
   vec2 place = gl_FragCoord.xy / pictureSize;
   vec2 onSensor = (2.0 * place - 1.0) * fallOffTangents;
   float shade = 1.0 + dot(onSensor, onSensor);
-  vec3 sensed = texelFetch(frameSum, at, 0).rgb / (shade * shade);
+  vec4 held = texelFetch(heldSum, at, 0);
+  vec3 light = held.rgb + texelFetch(lastingSum, at, 0).rgb * max(1.0 - held.a, 0.0);
+  vec3 sensed = light / (shade * shade);
   if (noise.x > 0.0) sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
-  vec3 held = whiteBalance * sensed;
-  float full = dot(vec3(greaterThanEqual(held, vec3(FULL))), vec3(1.0, 2.0, 4.0));
-  vec3 frame = min(held, FULL) * frameWeight;
+  vec3 balanced = whiteBalance * sensed;
+  float full = dot(vec3(greaterThanEqual(balanced, vec3(FULL))), vec3(1.0, 2.0, 4.0));
+  vec3 frame = min(balanced, FULL) * frameWeight;
   vec4 under = texelFetch(before, at, 0);
   if (mode == ${blendModes.replace}) {
     result = vec4(frame, full);
