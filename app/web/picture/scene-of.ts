@@ -1,7 +1,8 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
+import { buildWorld, type WorldFrame } from '../../../core/world/world.ts';
 import type { Size } from '../render/layer-store.ts';
 import type { Scene, Shown, Tile } from '../render/scene.ts';
+import { shownFrames } from '../render/shown-frames.ts';
 import { targetBytes } from '../render/targets.ts';
 import { framesShown } from '../state/frames-shown.ts';
 import { unlitId } from '../state/session.ts';
@@ -49,19 +50,13 @@ const withoutLamps = (frame: WorldFrame): WorldFrame => ({
   lights: frame.lights.filter(({ source }) => source.kind !== 'lamp'),
 });
 
-const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown['frames'] =>
-  framesShown(scheme, shown).flatMap(({ frame: { id }, weight }) => {
-    const frame = frames.find((each) => each.id === id);
-    return frame ? [{ frame, weight }] : [];
-  });
-
 const shownOf = (wanted: WantedLight, frame: Frame | null): Shown => {
   const { setup, scheme, isUnlit, name } = wanted;
   const world = buildWorld(setup, scheme);
-  const frames = framesOf(scheme, world, frame);
+  const frames = shownFrames(setup, scheme, world, framesShown(scheme, frame));
   if (wanted.isByDay) {
     const [first] = frames;
-    const seen = first ? [{ frame: byDay(first.frame), weight: 1 }] : [];
+    const seen = first ? [{ frame: byDay(first.frame), weight: 1, mask: null, featherShare: 0 }] : [];
     return { name: `:day ${scheme.id}`, world, frames: seen, mode: 'add' };
   }
   const seen = isUnlit ? frames.map((each) => ({ ...each, frame: withoutLamps(each.frame) })) : frames;

@@ -2,10 +2,12 @@ import { Matrix3, type Texture, Vector2, Vector3, Vector4, type WebGLRenderer, t
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { Triple } from '../../../core/colour/matrix.ts';
+import { featherSigma } from '../../../core/trace/feather.ts';
 import { type CoverWeight, noiseDimensionOf } from '../../../core/trace/picture.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
+import { MaskBlur } from './mask-blur.ts';
 import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
 import { blendModes, recordFragment } from './shaders/record.frag.ts';
 import { floatTarget } from './targets.ts';
@@ -26,6 +28,8 @@ export interface FrameMix {
   readonly view: CameraView;
   /** Strength in the blend. */
   readonly weight: number;
+  /** Where it counts, with the width of the soft edge as a share of the picture's width; null = everywhere. */
+  readonly mask: { readonly texture: Texture; readonly featherShare: number } | null;
 }
 
 /** Two pictures can be held at a time. */
@@ -54,8 +58,15 @@ export class Mixer {
     noiseDimension: { value: 0 },
     pictureSize: { value: new Vector2() },
     frameWeight: { value: 1 },
+    isMasked: { value: false },
+    mask: { value: null as Texture | null },
+    isAverage: { value: false },
+    weightEverywhere: { value: 0 },
+    weightMasked: { value: null as Texture | null },
     mode: { value: 0 },
   });
+  private readonly maskBlur = new MaskBlur();
+
   constructor(gl: WebGLRenderer) {
     this.gl = gl;
   }
@@ -93,6 +104,28 @@ export class Mixer {
     return sum as WebGLRenderTarget;
   }
 
+  /** The masks of the frames, soft as they are wanted. */
+  private softMasks(frames: readonly FrameMix[], width: number, height: number): (Texture | null)[] {
+    return frames.map(({ mask }, i) => {
+      if (!mask) return null;
+      const [between, result] = ['mask-between', `mask-${i}`].map((name) => this.target(name, width, height));
+      if (!between || !result) return null;
+      this.maskBlur.blur(this.gl, mask.texture, featherSigma(mask.featherShare, width), between, result);
+      return result.texture;
+    });
+  }
+
+  /** What the frames of an average weigh together. */
+  private setWeights(frames: readonly FrameMix[], masks: readonly (Texture | null)[], width: number, height: number) {
+    const u = this.recordPass.uniforms;
+    u.weightEverywhere.value = frames.reduce((sum, { weight }, i) => sum + (masks[i] ? 0 : weight), 0);
+    const masked = frames.flatMap(({ weight }, i): WeightedLayer[] => {
+      const texture = masks[i];
+      return texture ? [{ texture, weight: [weight, weight, weight], cover: null }] : [];
+    });
+    u.weightMasked.value = this.sumLayers('weights', masked, width, height).texture;
+  }
+
   private setDevelopment({ whiteBalance, vignetting, noise }: Development, view: CameraView, width: number): void {
     const u = this.recordPass.uniforms;
     u.whiteBalance.value = matrixFromRows(whiteBalance);
@@ -118,15 +151,20 @@ export class Mixer {
   ): WebGLRenderTarget {
     const u = this.recordPass.uniforms;
     u.pictureSize.value.set(width, height);
+    const masks = this.softMasks(frames, width, height);
+    u.isAverage.value = mode === 'average';
+    if (mode === 'average') this.setWeights(frames, masks, width, height);
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {
+      u.isMasked.value = masks[i] !== null;
+      u.mask.value = masks[i] ?? null;
       const held = frame.layers.filter(({ cover }) => cover !== null);
       const lasting = frame.layers.filter(({ cover }) => cover === null);
       u.heldSum.value = this.sumLayers('held', held, width, height).texture;
       u.lastingSum.value = this.sumLayers('lasting', lasting, width, height).texture;
       u.before.value = picture?.texture ?? null;
       this.setDevelopment(frame.development, frame.view, width);
-      u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;
+      u.frameWeight.value = frame.weight;
       u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
       const next = this.target(`${held}-${(frames.length - 1 - i) % 2}`, width, height);
       this.recordPass.draw(this.gl, next);
@@ -137,6 +175,6 @@ export class Mixer {
 
   dispose(): void {
     for (const target of this.targets.values()) target.dispose();
-    for (const pass of [this.mixPass, this.recordPass]) pass.dispose();
+    for (const pass of [this.mixPass, this.recordPass, this.maskBlur]) pass.dispose();
   }
 }

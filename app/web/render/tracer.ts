@@ -1,7 +1,8 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
+import type { Traced } from '../../../core/trace/mask.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { Source, World } from '../../../core/world/world.ts';
+import type { World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
 import { MeasuredTables } from './measured-tables.ts';
 import { firstHitFragment } from './shaders/first-hit.frag.ts';
@@ -31,7 +32,7 @@ const lightPass = (fragment: string, bounces: number) =>
 /** What a sample of light is taken of. */
 export interface LightTask {
   readonly view: CameraView;
-  readonly source: Source;
+  readonly source: Traced;
   /** 0 = the direct light; else what comes by way of that many other surfaces at most. */
   readonly bounces: World['bounces'];
 }

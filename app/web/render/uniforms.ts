@@ -3,9 +3,9 @@ import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { basisAround } from '../../../core/geometry/vec.ts';
 import { isMeasured, lobePeakPerLumen, spillLevelPerLumen } from '../../../core/photometry/beam.ts';
 import type { Emitter, EmitterShape } from '../../../core/photometry/emitter.ts';
+import { partNumber, type Traced } from '../../../core/trace/mask.ts';
 import { type MomentsTaken, momentsPerSample, momentsTaken } from '../../../core/trace/moments-taken.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { Source } from '../../../core/world/world.ts';
 import type { MeasuredTables } from './measured-tables.ts';
 import { sourceKinds } from './shaders/irradiance.glsl.ts';
 import type { StageTextures } from './stage-textures.ts';
@@ -34,6 +34,7 @@ export const cameraUniforms = () => ({
 
 export const sourceUniforms = () => ({
   sourceKind: { value: 0 },
+  maskPart: { value: 0 },
   towardMoon: vec3(),
   moonFirst: vec3(),
   moonSecond: vec3(),
@@ -101,15 +102,16 @@ const setMoments = (u: ReturnType<typeof sourceUniforms>, { poses, feet, clothes
   for (const [m, place] of feet?.entries() ?? []) u.momentFeet.value[m]?.set(...place);
 };
 
-/** Sets a source as a sample takes it. */
+/** Sets a source, or the part of the picture that a mask is of, as a sample takes it. */
 export const setSource = (
   u: ReturnType<typeof sourceUniforms>,
   stage: Stage,
-  source: Source,
+  source: Traced,
   sample: number,
   tables: MeasuredTables,
 ): void => {
   u.sourceKind.value = sourceKinds[source.kind];
+  if (source.kind === 'mask') u.maskPart.value = partNumber(source);
   if (source.kind === 'moon') {
     const { first, second } = basisAround(source.toward);
     u.towardMoon.value.set(...source.toward);

@@ -58,7 +58,7 @@ export const benchSweep = (gl: WebGLRenderer, text: string, place: PassPlace): S
       weight: layerWeight(frame, light),
       cover: coverOf(frame, light),
     }));
-    const mix = { layers: weighted, development: frame.development, view: frame.view, weight: 1 };
+    const mix = { layers: weighted, development: frame.development, view: frame.view, weight: 1, mask: null };
     gl.readRenderTargetPixels(mixer.mix([mix], 'add', size.width, size.height), 0, 0, 1, 1, pixel);
     return performance.now() - start;
   };

@@ -1,11 +1,15 @@
-import { DataTexture, FloatType, RGBAFormat, type Texture, WebGLRenderer } from 'three';
+import { DataTexture, FloatType, RGBAFormat, WebGLRenderer } from 'three';
 import { Developer } from '../../../app/web/render/developer.ts';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
+import type { StoredLayer } from '../../../app/web/render/layer-store.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
+import type { Tile } from '../../../app/web/render/scene.ts';
+import { layersOfScene, SceneLayers } from '../../../app/web/render/scene-layers.ts';
+import { shownFrames } from '../../../app/web/render/shown-frames.ts';
 import type { Response } from '../../../core/camera/response.ts';
+import { blendEntries, wholeFrame } from '../../../core/setup/blend-entries.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
-import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
@@ -24,7 +28,7 @@ export interface Harness {
     height: number,
     samples: number,
   ): number[];
-  /** The frames of a scheme, blended by its mode, as `picture`. */
+  /** A scheme’s blend, as `picture`. */
   blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
   /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
   develop(midGreyRatios: number[], response: Response): number[];
@@ -51,7 +55,7 @@ const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
 const linearPicture = (
   setupText: string,
   schemeId: string,
-  frameIds: string[] | null,
+  frameId: string | null,
   size: { width: number; height: number },
   samples: number,
 ): number[] => {
@@ -59,31 +63,17 @@ const linearPicture = (
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
   if (!scheme) throw new Error(`no scheme ${schemeId}`);
   const world = buildWorld(setup, scheme);
-  const frames = world.frames.filter(({ id }) => !frameIds || frameIds.includes(id));
+  const entries = frameId ? scheme.frames.filter(({ id }) => id === frameId).map(wholeFrame) : blendEntries(scheme);
+  const shown = { name: 'test', world, frames: shownFrames(setup, scheme, world, entries), mode: scheme.blend.mode };
+  const tile: Tile = { ...shown, screen: 'test', look: 'picture', against: null, marksFull: false, ...size };
+  const wanted = layersOfScene({ tiles: [tile], size, samples, showsEarly: false });
   const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
   const mixer = new Mixer(gl);
-  // direct light of all, then bounced light where the setup asks for it
-  const orders = world.bounces > 0 ? ([0, world.bounces] as const) : ([0] as const);
-  const wanted = orders.flatMap((bounces) =>
-    frames.flatMap(({ lights, view }) => lights.map(({ id, source }) => ({ label: id, view, source, bounces }))),
-  );
-  const layers = renderer.want(world.stage, wanted, size);
+  const layers = renderer.want(world.stage, [...wanted.values()], size);
   renderer.runTo(samples);
-  const direct = layers.length / orders.length;
-  let next = 0;
-  const mixes = frames.map((frame) => ({
-    layers: frame.lights.flatMap((light) => {
-      const at = next++;
-      return orders.map((_, order) => ({
-        texture: layers[at + order * direct]?.full?.texture as Texture,
-        weight: layerWeight(frame, light),
-        cover: coverOf(frame, light),
-      }));
-    }),
-    development: frame.development,
-    view: frame.view,
-    weight: 1,
-  }));
+  const sceneLayers = new SceneLayers();
+  sceneLayers.set(new Map([...wanted.keys()].map((key, i) => [key, layers[i] as StoredLayer])), samples);
+  const mixes = shown.frames.map((each) => sceneLayers.frameMix(shown, each));
   const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
   const rgba = new Float32Array(size.width * size.height * 4);
   gl.readRenderTargetPixels(target, 0, 0, size.width, size.height, rgba);
@@ -126,7 +116,7 @@ const harness: Harness = {
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
   growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
-    linearPicture(text, schemeId, [frameId], { width, height }, samples),
+    linearPicture(text, schemeId, frameId, { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
   develop: (midGreyRatios, response) =>
     onScreen(midGreyRatios.length, (developer, size) => {

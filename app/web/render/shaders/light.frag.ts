@@ -32,6 +32,7 @@ ${sheenGlsl}
 ${litSurfaceGlsl}
 uniform usampler2D firstHits;
 uniform highp sampler2D meanSoFar;
+uniform int maskPart;
 out highp vec4 mean;
 
 // Light, and the share of it before which somebody stands.
@@ -49,9 +50,21 @@ export const lightFragment = /* glsl */ `
 ${lightGlsl}
 ${holderLightGlsl}
 
+// Whether a first hit lies in the part of the picture that a mask is of; parts as core/trace/mask.ts numbers them.
+bool isInPart(uvec4 record) {
+  if (record.x == 0u) return maskPart == -2;
+  vec4 a, b, c;
+  fetchTriangle(int(record.x) - 1, a, b, c);
+  return int(b.w) - 1 == maskPart;
+}
+
 void main() {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
   uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
+  if (sourceKind == ${sourceKinds.mask}) {
+    takeIntoMean(vec4(vec3(isInPart(record)), 0.0));
+    return;
+  }
   Ray ray = cameraRay(pixel);
   vec2 uv = vec2(sampleNumber(sampleIndex, DIM_EMITTERU, pixel), sampleNumber(sampleIndex, DIM_EMITTERV, pixel));
   vec3 value = vec3(0.0);

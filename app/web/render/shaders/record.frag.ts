@@ -26,6 +26,13 @@ uniform vec3 noise;
 uniform int noiseDimension;
 uniform vec2 pictureSize;
 uniform float frameWeight;
+// where the frame counts, if not everywhere
+uniform bool isMasked;
+uniform highp sampler2D mask;
+// for the average: what all frames weigh together, those everywhere and those masked
+uniform bool isAverage;
+uniform float weightEverywhere;
+uniform highp sampler2D weightMasked;
 uniform int mode;
 out highp vec4 result;
 
@@ -54,7 +61,10 @@ void main() {
   if (noise.x > 0.0) sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
   vec3 balanced = whiteBalance * sensed;
   float full = dot(vec3(greaterThanEqual(balanced, vec3(FULL))), vec3(1.0, 2.0, 4.0));
-  vec3 frame = min(balanced, FULL) * frameWeight;
+  float share = frameWeight * (isMasked ? texelFetch(mask, at, 0).r : 1.0);
+  if (share <= 0.0) full = 0.0;
+  if (isAverage) share /= max(weightEverywhere + texelFetch(weightMasked, at, 0).r, 1e-9);
+  vec3 frame = min(balanced, FULL) * share;
   vec4 under = texelFetch(before, at, 0);
   if (mode == ${blendModes.replace}) {
     result = vec4(frame, full);
