@@ -52,9 +52,11 @@ export const bodyAlong = (feet: Vec3, origin: Vec3, direction: Vec3): BodyHit | 
   const [x, z] = [origin[0] - feet[0], origin[2] - feet[2]];
   const a = direction[0] ** 2 + direction[2] ** 2;
   const b = x * direction[0] + z * direction[2];
-  const gap = x * x + z * z - r * r;
-  if (gap <= 0 && origin[1] > feet[1] && origin[1] < feet[1] + heightMetres) return null;
-  const root = b * b - a * gap;
+  const over = origin[1] - Math.min(Math.max(origin[1], low), high);
+  if (x * x + z * z + over * over <= r * r) return null;
+  // by how far the ray passes from the axis: the difference of two large squares would be rough
+  const aside = x * direction[2] - z * direction[0];
+  const root = a * r * r - aside * aside;
   if (root < 0) return null;
   const side = a > 1e-12 ? (-b - Math.sqrt(root)) / a : -1;
   const y = origin[1] + side * direction[1];

@@ -27,9 +27,8 @@ float bodyAlong(vec3 feet, vec3 origin, vec3 direction, out vec3 normal) {
   vec2 from = origin.xz - feet.xz;
   float a = dot(direction.xz, direction.xz);
   float b = dot(from, direction.xz);
-  float gap = dot(from, from) - BODY_RADIUS * BODY_RADIUS;
-  if (gap <= 0.0 && origin.y > feet.y && origin.y < feet.y + BODY_HEIGHT) return -1.0;
-  // by the distance of the ray from the axis: the difference of two large squares would be rough
+  float over = origin.y - clamp(origin.y, low, high);
+  if (dot(from, from) + over * over <= BODY_RADIUS * BODY_RADIUS) return -1.0;
   float aside = from.x * direction.z - from.y * direction.x;
   float root = a * BODY_RADIUS * BODY_RADIUS - aside * aside;
   if (root < 0.0) return -1.0;
