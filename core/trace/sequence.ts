@@ -81,8 +81,15 @@ export const chanceNumber = (sample: number, dim: number, x: number, y: number):
 export const scatteredNumber = (sample: number, dim: number, x: number, y: number): number =>
   unit((Math.imul(sample, sequenceSteps[dim] as number) + pixelHash(x, y, dim)) >>> 0);
 
-/** Golden ratio: its multiples lie evenly round a circle however many they are. */
-const golden = (Math.sqrt(5) - 1) / 2;
-
-/** Where the moments of a sample lie in their parts of the on-time, in [0, 1): shared by all pixels, the middle for sample 0. */
-export const momentShift = (sample: number): number => (0.5 + sample * golden) % 1;
+/**
+ * Where the moments of a sample lie in their parts of the on-time, in [0, 1): shared by all pixels, the middle for sample 0.
+ * The bits of the number turned round (van der Corput 1935), so that 2, 4, 8 … samples together are a grid of even steps.
+ */
+export const momentShift = (sample: number): number => {
+  let [shift, step] = [0.5, 0.5];
+  for (let bits = sample; bits > 0; bits = Math.floor(bits / 2)) {
+    shift += (bits % 2) * step;
+    step /= 2;
+  }
+  return shift % 1;
+};
