@@ -70,8 +70,10 @@ const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
       const source = frames[f]?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
       if (pass.held !== 'hand' || source?.kind !== 'lamp') return [];
       const opens = (orders[f] as FrameOrder).startSeconds;
+      const [begins, ends] = source.onOff;
       const feet = (seconds: number) => feetOf(stage, placeOnPath(source.path, seconds));
-      const [startFeet, endFeet] = [feet(pass.on), feet(pass.off)];
+      // strokes go there and back in turn: after an even number one is where one began
+      const [startFeet, endFeet] = [feet(begins), feet(pass.strokes % 2 === 0 ? begins : ends)];
       return [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off, startFeet, endFeet }];
     }),
   );
