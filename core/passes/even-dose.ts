@@ -30,22 +30,31 @@ export type EvenDose =
       readonly kind: 'even';
       /** The path, divided where its legs were too few, with its new times. */
       readonly waypoints: readonly Waypoint[];
-      /** From the least to the greatest dose along the aims, at even speed and now. */
+      /** From the least to the greatest dose along the aims, at even speed and now; places without light left out. */
       readonly spreadBeforeStops: number;
       readonly spreadStops: number;
+      readonly unlit: Unlit;
     }
   | {
+      /** Nothing along the path gets light. */
       readonly kind: 'cannot';
-      /** Places along the path, counted in its waypoints from 0, at whose aim no leg gives light; halves lie between two. */
-      readonly unlit: readonly number[];
+      readonly unlit: Unlit;
     };
+
+/**
+ * Places along a path at whose aim no leg gives light, as the eye sees nothing there, or what it sees is turned away or in
+ * shadow all the way: no dwell evens those. Counted in the waypoints that were given, from 0; a half lies between two.
+ */
+export type Unlit = readonly number[];
 
 /** Legs that a path is divided into when it has fewer. */
 const legCount = 16;
-/** Moments of a leg that are metered. */
-const legSamples = 16;
-/** What is seen round an aim is metered with it, as one joint in a wall is not the wall: a quarter of the beam, at most 0.1 m. */
-const [roundShare, mostRoundMetres] = [0.25, 0.1];
+/** Moments of a leg that are metered, shared among the surfaces at an aim. */
+const legSamples = 36;
+/** What is seen round an aim is metered with it, as one joint in a wall is not the wall: a third of the beam, at most 0.3 m. */
+const [roundShare, mostRoundMetres] = [0.33, 0.3];
+/** Looks round an aim. */
+const lookCount = 8;
 /** What is seen beside an aim, but this far in front of it or behind, is something else; metres. */
 const mostAwayMetres = 0.5;
 /** Less than this share of what the lamp gives square on at that distance is no light but the tail of its beam. */
@@ -57,26 +66,28 @@ const surfacesAt = ({ stage, eye }: Swept, aim: Vec3, roundMetres: number): Surf
   const { first, second } = basisAround(normalize(toAim));
   const middle = surfaceAlong(stage, eye, normalize(toAim));
   if (!middle) return [];
-  const round = [first, second].flatMap((side) =>
-    [-roundMetres, roundMetres].flatMap((by) => {
-      const found = surfaceAlong(stage, eye, normalize(add(toAim, scale(side, by))));
-      return found && distance(found.position, middle.position) < mostAwayMetres ? [found] : [];
-    }),
-  );
+  const round = Array.from({ length: lookCount }, (_, i) => (2 * Math.PI * i) / lookCount).flatMap((turn) => {
+    const aside = add(scale(first, Math.cos(turn)), scale(second, Math.sin(turn)));
+    const found = surfaceAlong(stage, eye, normalize(add(toAim, scale(aside, roundMetres))));
+    return found && distance(found.position, middle.position) < mostAwayMetres ? [found] : [];
+  });
   return [middle, ...round];
 };
 
-/** Mean illuminance per lumen on surfaces while the lamp goes along one leg. */
+/** Mean illuminance per lumen on surfaces while the lamp goes along one leg; each is metered at other moments. */
 const lightOfLeg = (stage: Stage, source: Source, surfaces: readonly SurfacePoint[], leg: number, legs: number) => {
+  const own = Math.ceil(legSamples / surfaces.length);
+  const count = own * surfaces.length;
   let sum = 0;
-  for (const surface of surfaces)
-    for (let s = 0; s < legSamples; s++)
+  surfaces.forEach((surface, i) => {
+    for (let s = i; s < count; s += surfaces.length)
       sum += irradianceSample(stage, source, surface, {
         u: sampleNumber(s, dimension.emitterU, 0, 0),
         v: sampleNumber(s, dimension.emitterV, 0, 0),
-        time: (leg + (s + 0.5) / legSamples) / legs,
+        time: (leg + (s + 0.5) / count) / legs,
       });
-  return sum / (surfaces.length * legSamples);
+  });
+  return sum / count;
 };
 
 const spreadOf = (matrix: readonly (readonly number[])[], weights: readonly number[]): number => {
@@ -116,10 +127,9 @@ export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): Even
     const least = (leastShare * peak) / Math.max(distance(position, surfaces[0]?.place ?? aim), 0.1) ** 2;
     return { at, lux, isLit: lux.some((value) => value > least) };
   });
-  const unlit = rows.filter(({ isLit }) => !isLit).map(({ at }) => at);
-  if (unlit.length > 0)
-    return { kind: 'cannot', unlit: unlit.map((at) => originalPlace(swept.waypoints, waypoints, at)) };
-  const matrix = rows.map(({ lux }) => lux);
+  const unlit = rows.filter(({ isLit }) => !isLit).map(({ at }) => placeBefore(swept.waypoints, waypoints, at));
+  const matrix = rows.filter(({ isLit }) => isLit).map(({ lux }) => lux);
+  if (matrix.length === 0) return { kind: 'cannot', unlit: [...new Set(unlit)] };
   const times = timesFromWeights(evenWeights(matrix), stroke);
   const shares = (of: readonly number[]) => of.slice(1).map((time, k) => time - (of[k] as number));
   return {
@@ -127,11 +137,12 @@ export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): Even
     waypoints: waypoints.map((waypoint, i) => ({ ...waypoint, time: times[i] as number })),
     spreadBeforeStops: spreadOf(matrix, shares(evenSpeedTimes(waypoints, stroke))),
     spreadStops: spreadOf(matrix, shares(times)),
+    unlit: [...new Set(unlit)],
   };
 };
 
 /** A place on a divided path, counted in the waypoints that it had before: whole ones stay whole, what lies between is a half. */
-const originalPlace = (before: readonly Waypoint[], after: readonly Waypoint[], at: number): number => {
+const placeBefore = (before: readonly Waypoint[], after: readonly Waypoint[], at: number): number => {
   const kept = after.flatMap((waypoint, i) => (before.includes(waypoint) ? [i] : []));
   const past = kept.filter((i) => i <= at).length - 1;
   return kept.includes(at) ? past : past + 0.5;
