@@ -25,28 +25,30 @@ const halved = (path: readonly Waypoint[], leg: number): readonly Waypoint[] => 
   return isNew && pointsSomewhere(middle) ? path.toSpliced(leg + 1, 0, middle) : path;
 };
 
-/** How often the legs at the ends are halved once more: past an end no beam comes, so that it wants a rest. */
-const endHalvings = 3;
+/** Most legs that long ones are halved into, and how often those at the ends are halved beyond that. */
+const [mostLegs, endHalvings] = [16, 3];
 
 /**
- * The same path with waypoints put in the middle of its longest legs, as the light counts them, until there are as many
- * legs as asked for, and short ones at both ends beside: on one leg a lamp can't go slower toward one end. A path with as
- * many legs stays as it is.
+ * The same path with waypoints put in the middle of its longest legs, as the light counts them, until none is longer than
+ * asked for: on one leg a lamp can't go slower toward one end. At most 16 legs; where that is not enough, the legs at both
+ * ends alone are halved on, since past an end no beam comes and the lamp wants to rest there. Done again, nothing changes.
  *
  * @param waypoints at least two
+ * @param longest way of a leg over how far the lamp stands off
  */
-export const dividedPath = (waypoints: readonly Waypoint[], legs: number): readonly Waypoint[] => {
-  if (waypoints.length > legs) return waypoints;
+export const dividedPath = (waypoints: readonly Waypoint[], longest: number): readonly Waypoint[] => {
+  if (waypoints.length > mostLegs) return waypoints;
+  const spans = (of: readonly Waypoint[]) => of.slice(1).map((to, i) => spanOf(of[i] as Waypoint, to));
   let path = waypoints;
-  while (path.length - 1 < legs) {
-    const spans = path.slice(1).map((to, i) => spanOf(path[i] as Waypoint, to));
-    const next = halved(path, spans.indexOf(Math.max(...spans)));
+  for (let most = spans(path); path.length <= mostLegs && Math.max(...most) > longest; most = spans(path)) {
+    const next = halved(path, most.indexOf(Math.max(...most)));
     if (next === path) break;
     path = next;
   }
+  if (path.length <= mostLegs) return path;
   for (let i = 0; i < endHalvings; i++) {
-    path = halved(path, 0);
-    path = halved(path, path.length - 2);
+    if ((spans(path)[0] as number) > longest) path = halved(path, 0);
+    if ((spans(path).at(-1) as number) > longest) path = halved(path, path.length - 2);
   }
   return path;
 };

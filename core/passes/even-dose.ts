@@ -43,12 +43,14 @@ export type EvenDose =
 
 /**
  * Places along a path at whose aim no leg gives light, as the eye sees nothing there, or what it sees is turned away or in
- * shadow all the way: no dwell evens those. Counted in the waypoints that were given, from 0; a half lies between two.
+ * shadow all the way: no dwell evens those. Counted in the path's waypoints as they came out, from 0; a half lies between two.
  */
 export type Unlit = readonly number[];
 
-/** Legs that a path is divided into when it has fewer. */
-const legCount = 16;
+/** How long a leg may be, as a share of the beam's full angle; and at least and most, over how far the lamp stands off. */
+const [legShare, leastSpan, mostSpan] = [0.5, 0.02, 0.35];
+/** What a leg gets of an even share at least: no hand whips a beam along. */
+const leastTimeShare = 0.02;
 /** Moments of a leg that are metered, shared among the surfaces at an aim. */
 const legSamples = 36;
 /** What is seen round an aim is metered with it, as one joint in a wall is not the wall: a third of the beam, at most 0.3 m. */
@@ -104,7 +106,8 @@ const spreadOf = (matrix: readonly (readonly number[])[], weights: readonly numb
  */
 export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): EvenDose => {
   const { stage, emitter } = swept;
-  const waypoints = dividedPath(swept.waypoints, legCount);
+  const beam = beamAngleRadians(emitter) ?? Math.PI / 2;
+  const waypoints = dividedPath(swept.waypoints, Math.min(Math.max(beam * legShare, leastSpan), mostSpan));
   const legs = waypoints.length - 1;
   const path = waypoints.map(({ position, aim }, i) => ({
     seconds: i,
@@ -117,7 +120,7 @@ export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): Even
     return { at: i / 2, position: mix(a.position, b.position, 0.5), aim: mix(a.aim, b.aim, 0.5) };
   });
   const peak = emitterPeakPerLumen(emitter);
-  const halfBeam = Math.tan((beamAngleRadians(emitter) ?? Math.PI / 2) / 2);
+  const halfBeam = Math.tan(beam / 2);
   const rows = places.map(({ at, position, aim }) => {
     const round = Math.min(roundShare * halfBeam * distance(position, aim), mostRoundMetres);
     const surfaces = surfacesAt(swept, aim, round);
@@ -127,23 +130,16 @@ export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): Even
     const least = (leastShare * peak) / Math.max(distance(position, surfaces[0]?.place ?? aim), 0.1) ** 2;
     return { at, lux, isLit: lux.some((value) => value > least) };
   });
-  const unlit = rows.filter(({ isLit }) => !isLit).map(({ at }) => placeBefore(swept.waypoints, waypoints, at));
+  const unlit = rows.filter(({ isLit }) => !isLit).map(({ at }) => at);
   const matrix = rows.filter(({ isLit }) => isLit).map(({ lux }) => lux);
-  if (matrix.length === 0) return { kind: 'cannot', unlit: [...new Set(unlit)] };
-  const times = timesFromWeights(evenWeights(matrix), stroke);
+  if (matrix.length === 0) return { kind: 'cannot', unlit };
+  const times = timesFromWeights(evenWeights(matrix), stroke, leastTimeShare);
   const shares = (of: readonly number[]) => of.slice(1).map((time, k) => time - (of[k] as number));
   return {
     kind: 'even',
     waypoints: waypoints.map((waypoint, i) => ({ ...waypoint, time: times[i] as number })),
     spreadBeforeStops: spreadOf(matrix, shares(evenSpeedTimes(waypoints, stroke))),
     spreadStops: spreadOf(matrix, shares(times)),
-    unlit: [...new Set(unlit)],
+    unlit,
   };
-};
-
-/** A place on a divided path, counted in the waypoints that it had before: whole ones stay whole, what lies between is a half. */
-const placeBefore = (before: readonly Waypoint[], after: readonly Waypoint[], at: number): number => {
-  const kept = after.flatMap((waypoint, i) => (before.includes(waypoint) ? [i] : []));
-  const past = kept.filter((i) => i <= at).length - 1;
-  return kept.includes(at) ? past : past + 0.5;
 };

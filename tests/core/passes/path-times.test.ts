@@ -102,25 +102,36 @@ describe('retimedPass', () => {
 });
 
 describe('dividedPath', () => {
-  it('puts waypoints on the path, halving what is longest to the light: nearer the lamp, closer together', () => {
-    const raked = [at(lamp, [0, -3, 1.5]), at(lamp, [0, 15, 1.5])];
-    const path = dividedPath(raked, 8);
-    expect(path.length).toBeGreaterThan(8);
+  const raked = [at(lamp, [0, -3, 1.5]), at(lamp, [0, 15, 1.5])];
+  const waysOf = (path: readonly Waypoint[]) =>
+    path.slice(1).map(({ aim }, i) => aim[1] - (path[i] as Waypoint).aim[1]);
+
+  it('puts waypoints on the path until no leg is longer than asked for: nearer the lamp, closer together', () => {
+    const path = dividedPath(raked, 0.4);
     expect([path[0], path.at(-1)]).toEqual(raked);
-    for (const { aim, position } of path) {
+    path.slice(1).forEach(({ aim, position }, i) => {
+      const before = path[i] as Waypoint;
       expect(aim[0]).toBe(0);
       expect(position).toEqual(lamp);
-    }
-    const ways = path.slice(1).map(({ aim }, i) => aim[1] - (path[i] as Waypoint).aim[1]);
-    expect(Math.min(...ways)).toBeGreaterThan(0);
-    // the ends have short legs of their own, for a rest
-    const [near, far] = [ways[4] as number, ways.at(-5) as number];
-    expect(near).toBeLessThan(far / 2);
+      expect((aim[1] - before.aim[1]) / (before.aim[1] - lamp[1])).toBeLessThanOrEqual(0.4);
+    });
+    const ways = waysOf(path);
+    expect(ways[0]).toBeLessThan((ways.at(-1) as number) / 2);
   });
-  it('leaves a path that has legs enough, and one that is shorter than a millimetre', () => {
-    const path = dividedPath(sweep, 2);
-    expect(path).toBe(sweep);
+
+  it('stops at 16 legs, and halves on only at the ends; again, nothing changes', () => {
+    const path = dividedPath(raked, 0.01);
+    expect(path.length - 1).toBe(16 + 6);
+    const ways = waysOf(path);
+    expect(ways[0]).toBeCloseTo((ways[3] as number) / 4, 2);
+    expect(dividedPath(path, 0.01)).toBe(path);
+    const coarse = dividedPath(raked, 0.4);
+    expect(dividedPath(coarse, 0.4)).toBe(coarse);
+  });
+
+  it('leaves a path with legs short enough, and one that is shorter than a millimetre', () => {
+    expect(dividedPath(sweep, 2)).toBe(sweep);
     const tiny = [at(lamp, [0, 0, 1.5]), at(lamp, [0.0004, 0, 1.5])];
-    expect(dividedPath(tiny, 16)).toHaveLength(2);
+    expect(dividedPath(tiny, 1e-9)).toHaveLength(2);
   });
 });
