@@ -12,6 +12,7 @@ import './ui/look.css';
 import './ui/fields.css';
 import './ui/plan.css';
 import './ui/slips.css';
+import './ui/path.css';
 import './ui/phone.css';
 import './ui/lamp-fields.css';
 import './ui/camera-fields.css';

@@ -28,6 +28,7 @@ export interface PassTiming {
 
 /** The way on foot to a pass from the one that was held before it. */
 export interface Walk {
+  readonly fromFrameId: string;
   readonly fromPassId: string;
   readonly fromName: string;
   /** Whether both lie in one frame. */
@@ -53,7 +54,7 @@ export const frameOrders = ({ frames }: Pick<Scheme, 'frames'>): FrameOrder[] =>
 };
 
 /** A pass held in the hand, in running order. */
-interface Turn {
+export interface Turn {
   readonly frame: Frame;
   readonly pass: Pass;
   readonly startSeconds: number;
@@ -63,7 +64,8 @@ interface Turn {
   readonly endFeet: Vec3;
 }
 
-const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
+/** The passes that are held in the hand, in the order in which they are done. */
+export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
   const orders = frameOrders(scheme);
   const turns = scheme.frames.flatMap((frame, f) =>
     frame.passes.flatMap((pass): Turn[] => {
@@ -78,25 +80,35 @@ const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
   return turns.sort((a, b) => a.startSeconds - b.startSeconds);
 };
 
-const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World): Walk | null => {
+/** The way on foot between two places where one stands, world metres; null where none leads there. */
+export const wayOnFoot = (
+  from: Vec3,
+  to: Vec3,
+  setup: Setup,
+  { stage, view }: World,
+): Pick<Walk, 'metres' | 'seconds' | 'points'> | null => {
   const { walking } = setup;
-  const feet = [before.endFeet, turn.startFeet];
-  const [from, to] = feet.map(onLevel) as [GroundPoint, GroundPoint];
+  const ends = [onLevel(from), onLevel(to)] as const;
   const [east, north] = onLevel(view.position);
   // so far that the way round its far end is never the shorter one
-  const far = 100 + 4 * [from, to].reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
+  const far = 100 + 4 * ends.reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
   const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
-  const way = shortestWalk(from, to, footprintsBetween(stage, setup, feet), picture);
+  const way = shortestWalk(ends[0], ends[1], footprintsBetween(stage, setup, [from, to]), picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
+  return { metres, seconds: metres / walking.metresPerSecond, points: way.points };
+};
+
+const walkTo = (turn: Turn, before: Turn, setup: Setup, world: World): Walk | null => {
+  const way = wayOnFoot(before.endFeet, turn.startFeet, setup, world);
+  if (!way) return null;
   return {
+    fromFrameId: before.frame.id,
     fromPassId: before.pass.id,
     fromName: before.pass.name,
     isWithinFrame: before.frame === turn.frame,
-    metres,
-    seconds: metres / walking.metresPerSecond,
     availableSeconds: turn.startSeconds - before.endSeconds,
-    points: way.points,
+    ...way,
   };
 };
 

@@ -16,6 +16,7 @@ import { DepthLine } from './DepthLine.tsx';
 import { LightLine } from './LightLine.tsx';
 import { RatioLine } from './RatioLine.tsx';
 import { StarLine } from './StarLine.tsx';
+import { SweepTool } from './SweepTool.tsx';
 import { useCameraKeys } from './use-camera-keys.ts';
 
 const able = canDrawPicture();
@@ -29,6 +30,7 @@ const Picture = () => {
   const marks = useSession((state) => state.marks);
   const isUnlit = useSession((state) => state.hidesAnswer);
   const isByDay = useSession((state) => state.showsByDay) && !isUnlit;
+  const paints = useSession((state) => state.paints);
   const [sizes, onSize] = useScreenSizes();
   const isLost = useCardLost(true);
   const scene = useMemo(() => {
@@ -53,6 +55,7 @@ const Picture = () => {
     <>
       <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
       <PictureMarks schemeId={scheme.id} />
+      {paints && <SweepTool setup={setup} scheme={scheme} place={paints} />}
       <Progress />
       {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}
       {isLost && (

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { stretchedPath } from '../../../core/passes/stretch-path.ts';
 import type { Waypoint } from '../../../core/setup/schema/setup.ts';
-import { stretchedPath } from '../../../core/sweep/stretch-path.ts';
 import { withDose } from '../../../core/sweep/with-dose.ts';
 import { placeOnPath } from '../../../core/world/world.ts';
 import { barn, barnKey, foundIn, wallPass, wallSetup } from './sweep-setups.ts';

@@ -1,3 +1,4 @@
+import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
@@ -9,7 +10,8 @@ export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres';
 const fitPass = (pass: Pass, seconds: number): Pass => {
   if (pass.off <= seconds) return pass;
   const length = Math.min(pass.off - pass.on, seconds);
-  return { ...pass, on: seconds - length, off: seconds };
+  // where its path can't be cut so, the lamp is cut off on its way
+  return retimedPass(pass, seconds - length, seconds) ?? { ...pass, on: seconds - length, off: seconds };
 };
 
 export const setFrameNumber = (setup: Setup, place: FramePlace, field: FrameNumber, value: number): Setup =>

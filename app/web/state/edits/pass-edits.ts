@@ -1,3 +1,4 @@
+import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
 import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
@@ -24,7 +25,10 @@ export const aimPass = (setup: Setup, place: PassPlace, aim: Position): Setup =>
     return waypoints.every((w) => areApart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
   });
 
-/** How long the lamp is on. The pass starts earlier, or is cut, where it would outlast the frame. */
+/**
+ * How long the lamp is on. The pass starts earlier, or is cut, where it would outlast the frame. A lamp that moves goes the
+ * same way, faster or slower.
+ */
 export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number): Setup =>
   changeFrame(setup, place, (frame) => ({
     ...frame,
@@ -33,7 +37,7 @@ export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number):
       const length = clamp(seconds, 0.01, frame.seconds);
       const on = clamp(pass.on, 0, frame.seconds - length);
       // on + length may round to a hair past the frame's end
-      return { ...pass, on, off: Math.min(on + length, frame.seconds) };
+      return retimedPass(pass, on, Math.min(on + length, frame.seconds)) ?? pass;
     }),
   }));
 
