@@ -21,6 +21,7 @@ import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
@@ -91,6 +92,7 @@ const rooms = [
   ['lamps', 'Lamps'],
   ['subjects', 'Subjects'],
   ['exposure', 'Exposure'],
+  ['time', 'Time'],
   ['notes', 'Cautions'],
 ] as const;
 
@@ -166,6 +168,7 @@ export const App = () => {
           <Slips />
           <Subjects />
         </div>
+        {!pointing && <TimeLine />}
         <nav className="switch" aria-label="Rooms">
           {rooms.map(([id, name]) => (
             <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
