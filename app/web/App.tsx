@@ -1,5 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
+import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
@@ -141,7 +142,7 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          <Left />
+          {Left === Viewfinder ? <Viewfinder belowFrames={<BlendPanel />} /> : <Left />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />

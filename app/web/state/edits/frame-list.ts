@@ -1,4 +1,5 @@
 import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { fullEntry } from './blend-entries.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { frameKinds } from './frame-kinds.ts';
@@ -50,11 +51,10 @@ export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpos
     focusMetres,
     passes: [],
   };
-  const entry = { frameId: id, weight: 1, where: 'everything', subjectId: null, featherPixels: 0 } as const;
   const change = (before: Scheme): Scheme => ({
     ...before,
     frames: [...before.frames, frame],
-    blend: blendWith(before, [entry]),
+    blend: blendWith(before, [fullEntry(id)]),
   });
   return { setup: changeScheme(setup, schemeId, change), frameId: id };
 };
