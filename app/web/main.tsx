@@ -25,6 +25,9 @@ import './ui/lesson.css';
 import './ui/subjects.css';
 import './ui/parts.css';
 import './ui/ground-fields.css';
+import './ui/frames.css';
+import './ui/time-line.css';
+import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
 

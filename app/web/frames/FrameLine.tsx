@@ -5,6 +5,7 @@ import { NumberField } from '../ui/NumberField.tsx';
 import { parseQuantity } from '../ui/parse-quantity.ts';
 import { shutterText } from '../ui/words.ts';
 import { cutCounts } from './cut-counts.ts';
+import { FramesDrop } from './FramesDrop.tsx';
 import { useExposureEdit } from './use-exposure-edit.ts';
 
 const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : ' · magenta');
@@ -45,6 +46,7 @@ export const FrameLine = () => {
             Blend
           </button>
         )}
+        <FramesDrop />
       </div>
       <div className="frame-fields" role="group" aria-label={`Camera settings of the frame ${frame.name}`}>
         {showsBlend && <span className="frame-of">{frame.name}:</span>}

@@ -34,6 +34,8 @@ export interface WantedPicture extends WantedLight {
   readonly marksFull: boolean;
   /** Of the screen, in device pixels. */
   readonly size: Size;
+  /** A frame of its own, or the blend with null; left out, it shows what all do. */
+  readonly frame?: Frame | null;
 }
 
 interface SceneOptions {
@@ -79,7 +81,7 @@ export const sceneOf = (
 ): Scene => {
   const tiles = pictures.map(
     (picture): Tile => ({
-      ...shownOf(picture, frame),
+      ...shownOf(picture, picture.frame === undefined ? frame : picture.frame),
       screen: picture.screen,
       look: picture.look,
       against: picture.against && shownOf(picture.against, frame),

@@ -1,17 +1,16 @@
-import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
+import { litFrom } from './pass-times.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */
-export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres';
+export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres' | 'delaySeconds';
 
 /** Squeezes a pass into a frame of that length. */
 const fitPass = (pass: Pass, seconds: number): Pass => {
   if (pass.off <= seconds) return pass;
   const length = Math.min(pass.off - pass.on, seconds);
-  // where its path can't be cut so, the lamp is cut off on its way
-  return retimedPass(pass, seconds - length, seconds) ?? { ...pass, on: seconds - length, off: seconds };
+  return litFrom(pass, seconds - length, seconds);
 };
 
 export const setFrameNumber = (setup: Setup, place: FramePlace, field: FrameNumber, value: number): Setup =>

@@ -1,5 +1,5 @@
-import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
 import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
+import { litFrom } from './pass-times.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -37,7 +37,7 @@ export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number):
       const length = clamp(seconds, 0.01, frame.seconds);
       const on = clamp(pass.on, 0, frame.seconds - length);
       // on + length may round to a hair past the frame's end
-      return retimedPass(pass, on, Math.min(on + length, frame.seconds)) ?? pass;
+      return litFrom(pass, on, Math.min(on + length, frame.seconds));
     }),
   }));
 
