@@ -1,5 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
+import { Approaches } from './approach/Approaches.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
@@ -143,6 +144,7 @@ export const App = () => {
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
+            {Left === Viewfinder && <Approaches />}
             <Cautions />
             {Left === Viewfinder && !lack && <Welcome />}
           </div>

@@ -26,6 +26,7 @@ import './ui/parts.css';
 import './ui/ground-fields.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
+import './ui/approach.css';
 
 declare global {
   interface Window {
