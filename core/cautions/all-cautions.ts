@@ -14,6 +14,7 @@ import { outOfDepth } from './out-of-depth.ts';
 import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
 import { starTrails } from './star-trails.ts';
+import { terrain } from './terrain.ts';
 import { uneven } from './uneven.ts';
 import { unreachableLevel } from './unreachable-level.ts';
 
@@ -33,7 +34,7 @@ const passRules: readonly PassRule[] = [
   personInFrame,
   personShadow,
 ];
-const schemeRules: readonly SchemeRule[] = [burntPart, outOfDepth, starTrails, aboveQuarterMoon, eye];
+const schemeRules: readonly SchemeRule[] = [burntPart, outOfDepth, starTrails, aboveQuarterMoon, eye, terrain];
 
 /** Where the first is said, these are not: they have the same cause, or come after it. */
 const hushed: readonly (readonly [said: string, unsaid: readonly string[]])[] = [

@@ -4,6 +4,7 @@ import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
 import { placeOnPath, type World } from '../world/world.ts';
+import { hazardFootprints, hazardsOn } from './hazard-ground.ts';
 import { feetOf } from './holder.ts';
 import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
 
@@ -39,6 +40,8 @@ export interface Walk {
   readonly availableSeconds: number;
   /** The shortest way, [east, north]. */
   readonly points: readonly GroundPoint[];
+  /** Ids of the hazards that it leads through, because it begins or ends in them or no way round them was found. */
+  readonly hazardIds: readonly string[];
 }
 
 /** Start and end of each frame, in order. */
@@ -86,7 +89,13 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World):
   // so far that the way round its far end is never the shorter one
   const far = 100 + 4 * [from, to].reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
   const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
-  const way = shortestWalk(from, to, footprintsBetween(stage, setup, feet), picture);
+  const things = footprintsBetween(stage, setup, feet);
+  const around = [...things, ...hazardFootprints(setup.hazards, [from, to])];
+  // where both can't be had, one walks through the picture rather than through a bog
+  const way =
+    shortestWalk(from, to, around, picture) ??
+    shortestWalk(from, to, around, null) ??
+    shortestWalk(from, to, things, picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
   return {
@@ -97,6 +106,7 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World):
     seconds: metres / walking.metresPerSecond,
     availableSeconds: turn.startSeconds - before.endSeconds,
     points: way.points,
+    hazardIds: hazardsOn(setup.hazards, way.points).map(({ id }) => id),
   };
 };
 

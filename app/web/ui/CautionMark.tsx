@@ -40,4 +40,5 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'cannot-walk': 'too far to walk',
   'person-in-frame': 'you show',
   'person-shadow': 'your shadow',
+  terrain: 'terrain',
 };

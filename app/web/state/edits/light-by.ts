@@ -4,6 +4,7 @@ import type { Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { maxSchemes } from './frame-edits.ts';
+import { freshName } from './plain-name.ts';
 import { freshId } from './within.ts';
 
 /** What the name of a scheme ends with that a strategy made. */
@@ -17,16 +18,10 @@ const mostFrames = 64;
 
 /** "Side" gives "Side · one frame"; what another strategy put there goes. */
 const nameOf = ({ name }: Scheme, strategy: Strategy, schemes: readonly Scheme[]): string => {
-  const stem = Object.values(endings).reduce(
-    (text, ending) => text.replace(new RegExp(` · ${ending}( \\d+)?$`), ''),
-    name,
-  );
-  const taken = new Set(schemes.map((scheme) => scheme.name));
-  for (let n = 1; ; n++) {
-    const ending = ` · ${endings[strategy]}${n > 1 ? ` ${n}` : ''}`;
-    const wish = `${cutTo(stem, longestName - ending.length)}${ending}`;
-    if (!taken.has(wish)) return wish;
-  }
+  const ending = ` · ${endings[strategy]}`;
+  const stem = Object.values(endings).reduce((text, each) => text.replace(new RegExp(` · ${each}( \\d+)?$`), ''), name);
+  const taken = schemes.map((scheme) => scheme.name);
+  return freshName(taken, `${cutTo(stem, longestName - ending.length)}${ending}`);
 };
 
 /**
