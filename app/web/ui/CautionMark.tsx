@@ -41,4 +41,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'person-in-frame': 'you show',
   'person-shadow': 'your shadow',
   terrain: 'terrain',
+  'shadows-disagree': 'two shadows',
+  'land-over-sky': 'outshines the sky',
+  'focus-apart': 'gap in focus',
 };
