@@ -1,5 +1,6 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
+import { Approaches } from './approach/Approaches.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
@@ -146,6 +147,7 @@ export const App = () => {
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
+            {Left === Viewfinder && <Approaches />}
             <Cautions />
             {Left === Viewfinder && !lack && <Welcome />}
           </div>

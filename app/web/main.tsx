@@ -30,6 +30,7 @@ import './ui/time-line.css';
 import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
+import './ui/approach.css';
 
 declare global {
   interface Window {

@@ -6,14 +6,18 @@ import type { Caution, PassCase, PassRule, SchemeCase, SchemeRule, Severity } fr
 import { burnt, tooDark } from './exposure.ts';
 import { eye } from './eye.ts';
 import { flare } from './flare.ts';
+import { focusApart } from './focus-apart.ts';
 import { hotSpot } from './hot-spot.ts';
 import { lampInFrame } from './lamp-in-frame.ts';
 import { insideSubject, lampBelowGround } from './lamp-place.ts';
+import { landOverSky } from './land-over-sky.ts';
 import { nearAxis } from './near-axis.ts';
 import { outOfDepth } from './out-of-depth.ts';
 import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
+import { shadowsDisagree } from './shadows-disagree.ts';
 import { starTrails } from './star-trails.ts';
+import { terrain } from './terrain.ts';
 import { uneven } from './uneven.ts';
 import { unreachableLevel } from './unreachable-level.ts';
 
@@ -33,7 +37,17 @@ const passRules: readonly PassRule[] = [
   personInFrame,
   personShadow,
 ];
-const schemeRules: readonly SchemeRule[] = [burntPart, outOfDepth, starTrails, aboveQuarterMoon, eye];
+const schemeRules: readonly SchemeRule[] = [
+  burntPart,
+  outOfDepth,
+  starTrails,
+  aboveQuarterMoon,
+  eye,
+  terrain,
+  shadowsDisagree,
+  landOverSky,
+  focusApart,
+];
 
 /** Where the first is said, these are not: they have the same cause, or come after it. */
 const hushed: readonly (readonly [said: string, unsaid: readonly string[]])[] = [

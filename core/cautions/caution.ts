@@ -1,5 +1,5 @@
 import type { BurntPart } from '../readings/burnt-part.ts';
-import type { ClippedReading } from '../readings/clipped-reading.ts';
+import type { ClippedReading, SmallPicture } from '../readings/clipped-reading.ts';
 import type { DepthReading } from '../readings/depth-reading.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
 import type { StarReading } from '../readings/star-reading.ts';
@@ -52,6 +52,7 @@ export interface FrameCase {
   readonly clipped: ClippedReading;
   /** null where no channel is full. */
   readonly burnt: BurntPart | null;
+  readonly picture: SmallPicture;
 }
 
 /** What a rule about a scheme may look at. */

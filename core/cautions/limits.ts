@@ -54,4 +54,16 @@ export const limits = {
   personShare: 0.1,
   /** Share of a lamp's light on its target that somebody may stand in: a tenth is 0.15 stop. */
   personShadowShare: 0.1,
+  /** Lit land over the sky of a blend, stops: land frames get about three stops more than sky frames; beyond, it looks pasted in. */
+  landOverSkyStops: 3,
+  /** Shadows of one subject in a blend, degrees apart on the ground: from here on one sees that there were two keys. */
+  shadowsApartDegrees: 60,
+  /** Off the camera's axis from where on lights from both sides are meant as such: three o'clock and nine, with some room. */
+  twoSidedDegrees: 75,
+  /** A light so many stops under another on the same face is its fill: 3:1 is modelled, and leaves one shadow that counts. */
+  fillStops: 1.5,
+  /** Between a lamp's shadow and the moon's, degrees: from here on they point opposite ways. */
+  againstMoonDegrees: 90,
+  /** Share of a shadow within the picture from where on it is seen. */
+  shadowInFrameShare: 0.1,
 } as const;

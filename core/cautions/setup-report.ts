@@ -127,6 +127,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       stars: starReading(camera, frame),
       clipped: clippedReading(picture),
       burnt: burntPart(world, picture),
+      picture,
     };
   });
   const across = cautionsOfScheme({ setup, scheme, world, frames: cases });

@@ -5,6 +5,7 @@ import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
 import { feetOf } from '../world/holder.ts';
 import { placeAtTime, type World } from '../world/world.ts';
+import { hazardFootprints, hazardsOn } from './hazard-ground.ts';
 import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
 
 /** When a frame is exposed if all frames follow each other as listed, each after its delay. */
@@ -40,6 +41,8 @@ export interface Walk {
   readonly availableSeconds: number;
   /** The shortest way, [east, north]. */
   readonly points: readonly GroundPoint[];
+  /** Ids of the hazards that it leads through, because it begins or ends in them or no way round them was found. */
+  readonly hazardIds: readonly string[];
 }
 
 /** Start and end of each frame, in order. */
@@ -93,7 +96,13 @@ export const wayOnFoot = (
   // so far that the way round its far end is never the shorter one
   const far = 100 + 4 * ends.reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
   const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
-  const way = shortestWalk(ends[0], ends[1], footprintsBetween(stage, setup, [from, to]), picture);
+  const things = footprintsBetween(stage, setup, [from, to]);
+  const around = [...things, ...hazardFootprints(setup.hazards, ends)];
+  // where both can't be had, one walks through the picture rather than through a bog
+  const way =
+    shortestWalk(...ends, around, picture) ??
+    shortestWalk(...ends, around, null) ??
+    shortestWalk(...ends, things, picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
   return { metres, seconds: metres / walking.metresPerSecond, points: way.points };
@@ -108,6 +117,7 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, world: World): Walk | nu
     fromName: before.pass.name,
     isWithinFrame: before.frame === turn.frame,
     availableSeconds: turn.startSeconds - before.endSeconds,
+    hazardIds: hazardsOn(setup.hazards, way.points).map(({ id }) => id),
     ...way,
   };
 };

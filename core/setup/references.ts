@@ -122,6 +122,7 @@ export const checkDetail = (setup: Setup): void => {
 /** Checks what the field schema can't: size in all, unique ids, references that lead somewhere, times in order. Throws `SetupError`. */
 export const checkReferences = (setup: Setup): void => {
   requireUnique(['subjects'], setup.subjects);
+  requireUnique(['hazards'], setup.hazards);
   requireUnique(['lamps'], setup.lamps);
   requireUnique(['schemes'], setup.schemes);
   requireUnique(['measuredBeams'], setup.measuredBeams);

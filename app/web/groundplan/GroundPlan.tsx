@@ -1,10 +1,12 @@
 import { Fragment, useRef } from 'react';
+import type { Position } from '../../../core/setup/schema/setup.ts';
 import { stageOf } from '../../../core/world/stage.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { useSession } from '../state/session.ts';
 import { type PlanView, planHalf, planViewOf } from '../ui/plan-view.ts';
 import { CameraMark } from './CameraMark.tsx';
+import { HazardMarks } from './HazardMarks.tsx';
 import { LampMark } from './LampMark.tsx';
 import { PassPath } from './PassPath.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
@@ -33,10 +35,14 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const kept = useRef<PlanView | null>(null);
   // the drawing holds still under a hand that drags
   if (!kept.current || !isDragging) {
+    const { hazards } = setup;
     const chosen = setup.subjects.find(({ id }) => selection?.kind === 'subject' && selection.subjectId === id);
     const places = [
       ...passes.flatMap(({ pass }) => pass.waypoints.map(({ position }) => position)),
       ...(chosen ? [chosen.position] : []),
+      ...hazards.flatMap(({ id, position }): Position[] =>
+        selection?.kind === 'hazard' && selection.hazardId === id ? [[...position, 0]] : [],
+      ),
     ];
     kept.current = pointing ? askingView(camera, places, pointing) : planViewOf(camera, places);
   }
@@ -62,6 +68,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
               isSelected={isPassSelected(frame.id, pass.id)}
             />
           ))}
+        <HazardMarks view={view} />
         <SubjectMarks view={view} stage={stage} land={false} />
         {showsWalks && !pointing && <WalkLines view={view} />}
         <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />

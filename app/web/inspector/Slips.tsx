@@ -3,10 +3,11 @@ import { useReport, useReports } from '../state/reports.ts';
 import { AddLamp } from './AddLamp.tsx';
 import { CameraSlip } from './CameraSlip.tsx';
 import { GroundSlip } from './GroundSlip.tsx';
+import { HazardSlip } from './HazardSlip.tsx';
 import { LampSlip } from './LampSlip.tsx';
 import { WalkingSlip } from './WalkingSlip.tsx';
 
-/** Lamps, camera, whoever walks, and ground as strips; the selected one is open. */
+/** Lamps, camera, whoever walks, hazards and ground as strips; the selected one is open. */
 export const Slips = () => {
   const setup = useSetup();
   const scheme = useScheme();
@@ -16,7 +17,7 @@ export const Slips = () => {
   const selection = useApp((state) => state.selection);
   const passes = scheme.frames.flatMap((each) => each.passes.map((pass) => ({ frame: each, pass })));
   return (
-    <section className="slips" aria-label="Lamps, camera, you and ground">
+    <section className="slips" aria-label="Lamps, camera, you, hazards and ground">
       {passes.length === 0 && <p className="quiet">No lamp yet. Add one, then drag it on the plan.</p>}
       <ul>
         {passes.map(({ frame: own, pass }) => {
@@ -43,6 +44,7 @@ export const Slips = () => {
       <ul>
         <CameraSlip />
         <WalkingSlip />
+        <HazardSlip />
         <GroundSlip />
       </ul>
     </section>

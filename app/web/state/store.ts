@@ -12,13 +12,15 @@ import {
   undo,
 } from './history.ts';
 
-/** What is selected: a pass of the present scheme, a subject, the camera, or the ground. */
+/** What is selected: a pass of the present scheme, a subject, a hazard, the camera, the ground, or whoever walks. */
 export type Selection =
   | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }
   | { readonly kind: 'ground' }
   | { readonly kind: 'walking' }
+  | { readonly kind: 'hazards' }
+  | { readonly kind: 'hazard'; readonly hazardId: string }
   | null;
 
 /** A word to the user: something went wrong, or went well. */
@@ -108,7 +110,7 @@ const attempt = (
 
 /** Session pointers that lead nowhere after a step of history are set right. */
 const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
-  const { schemes, subjects } = history.present;
+  const { schemes, subjects, hazards } = history.present;
   const scheme = schemes.find(({ id }) => id === state.schemeId) ?? (schemes[0] as Scheme);
   const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
   let { selection } = state;
@@ -119,6 +121,9 @@ const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'selection'>, his
   } else if (selection?.kind === 'subject') {
     const { subjectId } = selection;
     if (!subjects.some(({ id }) => id === subjectId)) selection = null;
+  } else if (selection?.kind === 'hazard') {
+    const { hazardId } = selection;
+    if (!hazards.some(({ id }) => id === hazardId)) selection = { kind: 'hazards' };
   }
   return { history, schemeId: scheme.id, frameId: frame.id, selection };
 };

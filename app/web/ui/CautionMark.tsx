@@ -40,4 +40,8 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'cannot-walk': 'too far to walk',
   'person-in-frame': 'you show',
   'person-shadow': 'your shadow',
+  terrain: 'terrain',
+  'shadows-disagree': 'two shadows',
+  'land-over-sky': 'outshines the sky',
+  'focus-apart': 'gap in focus',
 };

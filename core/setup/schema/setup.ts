@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { camera } from './camera.ts';
 import { fixed, id, name, plainText, quantity, whole } from './fields.ts';
 import { ground } from './ground.ts';
+import { hazard } from './hazard.ts';
 import { lamp } from './lamp.ts';
 import { lesson } from './lesson.ts';
 import { measuredBeam } from './measured-beam.ts';
@@ -32,6 +33,11 @@ export const setupSchema = z
     subjects: z.array(subject).max(500, 'must be at most 500').default([]),
     camera,
     walking: walking.prefault({}),
+    hazards: z
+      .array(hazard)
+      .max(64, 'must be at most 64')
+      .default([])
+      .describe('edges, bogs, water: where nobody should walk or stand in the dark'),
     lamps: z.array(lamp).max(64, 'must be at most 64').default([]),
     measuredBeams: z.array(measuredBeam).max(8, 'must be at most 8').default([]),
     scans: z.array(scan).max(8, 'must be at most 8').default([]),
@@ -63,5 +69,6 @@ export type Relief = Ground['relief'][number];
 export type Finish = Subject['finish'];
 export type Patch = NonNullable<Setup['patch']>;
 export type Walking = Setup['walking'];
+export type Hazard = Setup['hazards'][number];
 export type Lesson = NonNullable<Setup['lesson']>;
 export type Position = Waypoint['position'];

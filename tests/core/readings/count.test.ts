@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   atLevel,
+  countLadder,
   isoForCount,
   levelForCount,
   type PassLight,
@@ -88,4 +89,21 @@ describe('spokenCount', () => {
 describe('paintBudgetLumenSeconds', () => {
   // a lumen is a lux on a square metre: SI
   it('10 lx for 3 s on 4 m2 are 120 lm s', () => expect(paintBudgetLumenSeconds(30, 4)).toBe(120));
+});
+
+describe('countLadder', () => {
+  // 4 s at mid-grey: 2, 3, 5 and 8 s are a stop under, 0.42 under, 0.32 over and a stop over (light times time)
+  const pass: PassLight = { seconds: 4, levelPercent: 100, iso: 400, stops: 0 };
+
+  it('tells easy counts round the wanted level with the level that each gives (abs 1e-9 stops)', () => {
+    const steps = countLadder(pass, 0, 60);
+    expect(steps.map(({ seconds }) => seconds)).toEqual([2, 3, 5, 8]);
+    for (const { seconds, stops } of steps) expect(stops).toBeCloseTo(Math.log2(seconds / 4), 9);
+  });
+
+  it('follows the wanted level, and leaves out what the frame does not hold', () => {
+    expect(countLadder(pass, -1, 60).map(({ seconds }) => seconds)).toEqual([1, 2, 3]);
+    expect(countLadder(pass, 0, 4).map(({ seconds }) => seconds)).toEqual([2, 3]);
+    expect(countLadder(pass, -6, 60)).toEqual([]);
+  });
 });

@@ -125,6 +125,7 @@ export const richSetup = (): Loose => {
       [-1, 7, 0],
     ],
   };
+  setup.hazards = [{ id: 'bog', name: 'Bog', position: [6, -3], radiusMetres: 4 }];
   setup.bounces = 1;
   setup.camera.drawn = { focusBlur: true, vignetting: true, noise: true, response: 'plain' };
   const [scheme] = setup.schemes;

@@ -1,0 +1,228 @@
+import { describe, expect, it } from 'vitest';
+import { depthLimits, hyperfocalMm } from '../../../core/camera/depth-of-field.ts';
+import { doseForMidGrey } from '../../../core/camera/exposure.ts';
+import { limits } from '../../../core/cautions/limits.ts';
+import { smallPictures } from '../../../core/readings/clipped-reading.ts';
+import { skyLevel } from '../../../core/readings/sky-level.ts';
+import { validateSetup } from '../../../core/setup/parse-setup.ts';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { exactFNumber, exactIso } from '../../../core/units/third-stops.ts';
+import { buildWorld } from '../../../core/world/world.ts';
+import { blackGround, boxAt, cautionsOfSetup } from '../support/cautions.ts';
+
+const told = (setup: Setup, code: string) => cautionsOfSetup(setup).filter((caution) => caution.code === code);
+
+/** A setup of several frames under one bare lamp; all balanced for it, so that colour plays no part. */
+const framesOf = (frames: readonly object[], more: object = {}): Setup =>
+  validateSetup({
+    format: 'lampfall-setup',
+    version: 1,
+    id: 'test',
+    name: 'Test',
+    ground: blackGround,
+    camera: { position: [0, -8, 1.5], aim: [0, 0, 1.5], focalLengthMm: 24 },
+    lamps: [
+      {
+        kind: 'torch',
+        id: 'torch',
+        name: 'Torch',
+        output: { from: 'peak-candela', candela: 100 },
+        beam: { shape: 'open' },
+        diameterMm: 1,
+      },
+    ],
+    ...more,
+    schemes: [
+      {
+        id: 'scheme',
+        name: 'Scheme',
+        frames: frames.map((frame, f) => ({
+          id: `frame-${f}`,
+          name: `Frame ${f}`,
+          whiteBalance: { kelvin: 5600 },
+          ...frame,
+        })),
+      },
+    ],
+  });
+const withBlend = (setup: Setup, frames: readonly object[]): Setup =>
+  validateSetup({
+    ...JSON.parse(JSON.stringify(setup)),
+    schemes: [{ ...JSON.parse(JSON.stringify(setup.schemes[0])), blend: { mode: 'lighten', frames } }],
+  });
+const passAt = (position: readonly number[], aim: readonly number[], extra: object = {}) => ({
+  id: 'pass',
+  name: 'Pass',
+  lampId: 'torch',
+  off: 4,
+  waypoints: [{ position, aim }],
+  ...extra,
+});
+
+const star = { purpose: 'sky', aperture: 2, seconds: 12, iso: 5000, focusMetres: 1000 };
+const skyLux = 0.0008;
+/** From mid-grey: an even sky of E lux has E/pi cd/m2; log2(0.65 L t S / (10 N2)), ISO 12232. */
+const skyStops = Math.log2((0.65 * (skyLux / Math.PI) * 12 * exactIso(5000)) / (10 * exactFNumber(2) ** 2));
+
+/** A wall of 18 % that is brought to so many stops, 5 m from the lamp, square on; and a star frame. */
+const wallAt = (stops: number, blend: readonly object[] = []): Setup => {
+  const candela = (25 * doseForMidGrey({ fNumber: 8, iso: exactIso(400) }, 0.18) * 2 ** stops) / 4;
+  const setup = framesOf(
+    [star, { aperture: 8, iso: 400, focusMetres: 8, passes: [passAt([0, -5, 1.5], [0, 0, 1.5])] }],
+    {
+      place: { skylight: { illuminanceLux: skyLux, temperatureKelvin: 5600 } },
+      subjects: [boxAt('wall', [0, 0.5, 0], [4, 1, 3])],
+      lamps: [
+        {
+          kind: 'torch',
+          id: 'torch',
+          name: 'Torch',
+          output: { from: 'peak-candela', candela },
+          lowestLevelPercent: 1,
+          beam: { shape: 'open' },
+          diameterMm: 1,
+        },
+      ],
+    },
+  );
+  return blend.length > 0 ? withBlend(setup, blend) : setup;
+};
+
+describe('land-over-sky', () => {
+  it('the sky’s level is that of an even sky in closed form (abs 0.03 stop)', () => {
+    const setup = wallAt(-1.5);
+    const world = buildWorld(setup, setup.schemes[0] as Scheme);
+    const [sky] = smallPictures(world).map((picture) => skyLevel(world, picture));
+    expect(Math.abs((sky ?? 9) - skyStops)).toBeLessThan(0.03);
+  });
+
+  it('is told over three stops and goes under them', () => {
+    const [caution, ...more] = told(wallAt(skyStops + limits.landOverSkyStops + 0.1), 'land-over-sky');
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ severity: 'note', passId: 'pass', frameId: 'frame-1', limit: 3 });
+    expect(caution?.value).toBeCloseTo(3.1, 1);
+    expect(caution?.message).toMatch(/3\.1 stops brighter than the sky of “Frame 0”.*0\.9 times as long.*weight 0\.93/);
+    expect(told(wallAt(skyStops + limits.landOverSkyStops - 0.1), 'land-over-sky')).toEqual([]);
+  });
+
+  it('goes by the weight that it advises, and where the frame counts in the sky alone', () => {
+    const bright = skyStops + limits.landOverSkyStops + 1;
+    const parts = (weight: number, where: string) => [
+      { frameId: 'frame-0', weight: 1, where: 'everything' },
+      { frameId: 'frame-1', weight, where },
+    ];
+    expect(told(wallAt(bright, parts(1, 'everything')), 'land-over-sky')).toHaveLength(1);
+    expect(told(wallAt(bright, parts(0.49, 'everything')), 'land-over-sky')).toEqual([]);
+    expect(told(wallAt(bright, parts(1, 'sky')), 'land-over-sky')).toEqual([]);
+  });
+});
+
+/** Two frames of a 50 mm lens at f/2.8 focused so far off; ground from near to far, and a wall 40 m away. */
+const focused = (...metres: readonly number[]): Setup =>
+  framesOf(
+    metres.map((focusMetres) => ({ purpose: 'land', aperture: 2.8, iso: 400, focusMetres })),
+    {
+      camera: { position: [0, -40, 1.5], aim: [0, 0, 0], focalLengthMm: 50 },
+      subjects: [boxAt('wall', [0, 0.5, 0], [6, 1, 3])],
+    },
+  );
+const cocMm = Math.hypot(36, 24) / 1442;
+const fNumber = exactFNumber(2.8);
+const hyperfocal = hyperfocalMm(50, fNumber, cocMm);
+
+describe('focus-apart', () => {
+  it('is told where the far limit of one does not reach the near limit of the next, and goes where it does', () => {
+    const farMm = depthLimits(50, fNumber, cocMm, 6000).farMm;
+    // near = s (H - f) / (H + s - 2 f), solved for s (thin lens)
+    const focusFor = (nearMm: number) => (nearMm * (hyperfocal - 100)) / (hyperfocal - 50 - nearMm) / 1000;
+    const [caution, ...more] = told(focused(6, focusFor(farMm * 1.01)), 'focus-apart');
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ severity: 'note', frameId: 'frame-1' });
+    expect(caution?.limit).toBeCloseTo(farMm / 1000, 3);
+    expect(caution?.value).toBeCloseTo((farMm * 1.01) / 1000, 3);
+    expect(told(focused(6, focusFor(farMm * 0.99)), 'focus-apart')).toEqual([]);
+  });
+
+  it('goes with the frame that it asks for, and with a gap that closes', () => {
+    const [caution] = told(focused(6, 20), 'focus-apart');
+    const asked = Number(/focused at ([\d.]+) m/.exec(caution?.message ?? '')?.[1]);
+    expect(asked).toBeGreaterThan(6);
+    expect(told(focused(6, 20, asked), 'focus-apart')).toEqual([]);
+    // far = s (H - f) / (H - s) and near = s (H - f) / (H + s - 2 f), solved for s (thin lens), all in metres
+    const [h, f] = [hyperfocal / 1000, 0.05];
+    const endingAt = (far: number) => (far * h) / (far + h - f);
+    const startingAt = (near: number) => (near * (h - 2 * f)) / (h - f - near);
+    // the wall ends 41 m off
+    expect(told(focused(endingAt(12), startingAt(14)), 'focus-apart')).toHaveLength(1);
+    expect(told(focused(endingAt(12), startingAt(11)), 'focus-apart')).toEqual([]);
+  });
+
+  it('says nothing of a gap beyond all things', () => {
+    const wide = (setup: Setup) => told({ ...setup, camera: { ...setup.camera, focalLengthMm: 85 } }, 'focus-apart');
+    // 85 mm at f/2.8: focused at 38 m sharp to about 69 m, at 1000 m from about 78 m on; the wall ends 41 m off
+    expect(wide(focused(38, 1000))).toEqual([]);
+    // focused at 20 m sharp to about 26 m
+    expect(wide(focused(20, 1000))).toHaveLength(1);
+  });
+});
+
+/** A post lit from so many degrees to the right of the camera's axis in each frame, 6 m away, at a level. */
+const litFrom = (lights: readonly (readonly [degrees: number, levelPercent?: number])[], place: object = {}): Setup =>
+  framesOf(
+    lights.map(([degrees, levelPercent = 100]) => {
+      const turn = (degrees * Math.PI) / 180;
+      const position = [6 * Math.sin(turn), -6 * Math.cos(turn), 3.5];
+      return {
+        seconds: 30,
+        aperture: 8,
+        iso: 400,
+        focusMetres: 8,
+        passes: [passAt(position, [0, 0, 1], { levelPercent, name: `From ${degrees}` })],
+      };
+    }),
+    {
+      place,
+      subjects: [
+        { id: 'post', name: 'Post', parts: [{ kind: 'cylinder', radiusMetres: 0.3, heightMetres: 2, sides: 48 }] },
+      ],
+    },
+  );
+
+describe('shadows-disagree between frames', () => {
+  it('keys from both front sides are told over 60 degrees apart, and go under them', () => {
+    const [caution, ...more] = told(litFrom([[45], [-16]]), 'shadows-disagree');
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ severity: 'note', frameId: 'frame-1', limit: 60 });
+    expect(caution?.value).toBeCloseTo(61, 6);
+    expect(caution?.message).toMatch(/“Post” throws two shadows 61° apart.*“From 45”.*one side.*fill/);
+    expect(told(litFrom([[45], [-14]]), 'shadows-disagree')).toEqual([]);
+  });
+
+  it('light from both sides, light from behind, and a fill are meant', () => {
+    expect(told(litFrom([[80], [-80]]), 'shadows-disagree')).toEqual([]);
+    expect(told(litFrom([[45], [-120]]), 'shadows-disagree')).toEqual([]);
+    expect(told(litFrom([[45], [-40, 25]]), 'shadows-disagree')).toEqual([]);
+    expect(told(litFrom([[45], [-40, 80]]), 'shadows-disagree')).toHaveLength(1);
+  });
+});
+
+describe('shadows-disagree with the moon', () => {
+  const under = (bearingDegrees: number, illuminanceLux = 0.2) => ({
+    moonlight: { bearingDegrees, altitudeDegrees: 40, illuminanceLux },
+  });
+  // the lamp stands 45 degrees to the right of a camera in the south: at bearing 135
+  it('a stronger lamp is told over 90 degrees from the moon, and goes under them', () => {
+    const [caution, ...more] = told(litFrom([[45]], under(226)), 'shadows-disagree');
+    expect(more).toEqual([]);
+    expect(caution?.value).toBeCloseTo(91, 6);
+    expect(caution).toMatchObject({ severity: 'note', frameId: 'frame-0', limit: 90 });
+    expect(caution?.message).toMatch(/91° away from the one in moonlight.*stops stronger.*moon’s side.*fill/);
+    expect(told(litFrom([[45]], under(224)), 'shadows-disagree')).toEqual([]);
+  });
+
+  it('a lamp under the moon is its fill, and a moon that does not show contradicts nobody', () => {
+    expect(told(litFrom([[45, 1]], under(300)), 'shadows-disagree')).toEqual([]);
+    expect(told(litFrom([[45]], under(300, 0.001)), 'shadows-disagree')).toEqual([]);
+    expect(told(litFrom([[45]], under(300)), 'shadows-disagree')).toHaveLength(1);
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
+import type { Hazard, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { boxAt, cautionsOfSetup, still } from '../support/cautions.ts';
+import { onePassSetup } from '../support/scenes.ts';
+
+const hazard = (east: number, north: number, radiusMetres: number): Hazard => ({
+  id: 'bog',
+  name: 'Bog',
+  position: [east, north],
+  radiusMetres,
+});
+const terrainOf = (setup: Setup, ...hazards: Hazard[]) =>
+  cautionsOfSetup({ ...setup, hazards }).filter(({ code }) => code === 'terrain');
+
+/** A lamp 5 m south of a wall, in the hand or on a stand; whoever holds it stands 0.45 m behind it. */
+const wall = (held: 'hand' | 'stand'): Setup =>
+  onePassSetup({
+    camera: { position: [3, -6, 1.5], aim: [0, 0, 1.5] },
+    pass: { ...still([0, -5, 1.5], [0, 0, 1.5]), held },
+    subjects: [boxAt('wall', [0, 0.5, 0], [4, 1, 3])],
+  });
+
+describe('terrain, where one stands', () => {
+  it('whoever holds a lamp within it: a danger that tells how far past its edge; gone at its limit', () => {
+    // the feet are at [0, -5.45], 3 m from its middle
+    const [caution, ...more] = terrainOf(wall('hand'), hazard(-3, -5.45, 3.01));
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ severity: 'danger', passId: 'pass', frameId: 'frame', limit: 3.01 });
+    expect(caution?.value).toBeCloseTo(3, 9);
+    expect(caution?.message).toMatch(/inside “Bog”, 0\.0 m past its edge.*by day.*local knowledge decides/);
+    expect(terrainOf(wall('hand'), hazard(-3, -5.45, 2.99))).toEqual([]);
+    expect(terrainOf(wall('hand'), hazard(-3, -5.45, 4.5))[0]?.message).toContain('1.5 m past its edge');
+  });
+
+  it('a stand within it: a warning, judged where the stand is; gone at its limit', () => {
+    expect(terrainOf(wall('stand'), hazard(-3, -5, 3.01))).toMatchObject([{ severity: 'warning', passId: 'pass' }]);
+    expect(terrainOf(wall('stand'), hazard(-3, -5, 2.99))).toEqual([]);
+  });
+
+  it('a lamp that is walked through it between two dry places', () => {
+    const setup = wall('hand');
+    const [scheme] = setup.schemes as [Scheme];
+    const walked = scheme.frames.map((frame) => ({
+      ...frame,
+      passes: frame.passes.map((pass) => ({
+        ...pass,
+        waypoints: [
+          { time: 0, position: [-4, -5, 1.5] as const, aim: [-4, 0, 1.5] as const },
+          { time: 1, position: [4, -5, 1.5] as const, aim: [4, 0, 1.5] as const },
+        ].map((w) => ({ ...w, position: [...w.position], aim: [...w.aim] }) as (typeof pass.waypoints)[number]),
+      })),
+    }));
+    const path = { ...setup, schemes: [{ ...scheme, frames: walked }] };
+    expect(terrainOf(path, hazard(0.4, -6.45, 1.01))).toHaveLength(1);
+    expect(terrainOf(path, hazard(0.4, -6.45, 0.99))).toEqual([]);
+  });
+});
+
+/** Two places 8 m apart in a pen, parted by a wall with a gate 4 m wide; one goes from one to the other. */
+const pen = onePassSetup({
+  camera: { position: [0, -30, 1.5], aim: [0, 0, 1.5] },
+  pass: { ...still([-4, 0.45, 1], [-4, 5, 1]), on: 0, off: 1 },
+  passes: [{ id: 'other', name: 'Other', lampId: 'torch', ...still([4, 0.45, 1], [4, 5, 1]), on: 9, off: 10 }],
+  subjects: [
+    boxAt('north', [0, 10, 0], [24, 1, 3]),
+    boxAt('south', [0, -10, 0], [24, 1, 3]),
+    boxAt('west', [-12, 0, 0], [1, 21, 3]),
+    boxAt('east', [12, 0, 0], [1, 21, 3]),
+    boxAt('left-leaf', [0, 6, 0], [1, 8, 3]),
+    boxAt('right-leaf', [0, -6, 0], [1, 8, 3]),
+  ],
+});
+
+describe('terrain, where one walks', () => {
+  it('goes round it as long as there is room: longer, without a caution', () => {
+    const metresOf = (hazards: Hazard[]) => {
+      const setup = { ...pen, hazards };
+      const report = reportScheme(setup, setup.schemes[0] as Scheme);
+      return (report.frames[0]?.passes[1]?.timing.walkSeconds ?? 0) * setup.walking.metresPerSecond;
+    };
+    expect(terrainOf(pen, hazard(0, 0, 1.3))).toEqual([]);
+    // straight on it is 8 m, a fifth more on foot; round a circle of 1.6 m that lies in the way at least by its tangents
+    const [reach, radius] = [4, 1.6];
+    const tangents = 2 * (Math.sqrt(reach ** 2 - radius ** 2) + radius * Math.asin(radius / reach));
+    expect(metresOf([])).toBeCloseTo(9.6, 6);
+    expect(metresOf([hazard(0, 0, 1.3)])).toBeGreaterThan(1.2 * tangents * 0.99);
+    expect(metresOf([hazard(0, 0, 1.3)])).toBeLessThan(1.2 * tangents * 1.03);
+  });
+
+  it('a gate without room for a walker beside it: a danger that says so; gone at its limit, 0.6 m of room', () => {
+    const [caution, ...more] = terrainOf(pen, hazard(0, 0, 1.55));
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ severity: 'danger', passId: 'other', limit: 1.55 });
+    expect(caution?.message).toMatch(/no way was found from “Pass” but through “Bog”.*helper.*stand/);
+    expect(terrainOf(pen, hazard(0, 0, 1.35))).toEqual([]);
+  });
+});
