@@ -14,7 +14,7 @@ const rmsError = (layer: Float64Array, reference: Float64Array): number => {
   return Math.sqrt(square / reference.length) / (sum / reference.length);
 };
 
-const size = { width: 96, height: 54 };
+const size = { width: 64, height: 36 };
 const referenceSamples = 4096;
 const tried = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512];
 const wantedError = 0.02;

@@ -58,6 +58,13 @@ int drawnMoment = 0;
 
 // All moments count for the light, the one drawn by its light for the shadow; the lamp stays set as it stands then.
 LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
+  if (momentCount == 1) {
+    setMoment(0);
+    drawnMoment = 0;
+    LightSample only = lampSpotSample(receiver, uv);
+    if (moments.hidden == 1) only.lux = 0.0;
+    return only;
+  }
   float weights[MOST_MOMENTS];
   float sum = 0.0;
   for (int m = 0; m < momentCount; m++) {
