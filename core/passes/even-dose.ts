@@ -12,6 +12,7 @@ import type { Source } from '../world/world.ts';
 import { dividedPath } from './divided-path.ts';
 import { evenSpeedTimes } from './even-speed-times.ts';
 import { evenWeights } from './even-weights.ts';
+import { legsOf } from './path-legs.ts';
 import type { Stroke } from './stroke.ts';
 import { timesFromWeights } from './times-from-weights.ts';
 
@@ -49,8 +50,8 @@ export type Unlit = readonly number[];
 
 /** How long a leg may be, as a share of the beam's full angle; and at least and most, over how far the lamp stands off. */
 const [legShare, leastSpan, mostSpan] = [0.5, 0.02, 0.35];
-/** What a leg gets of an even share at least: no hand whips a beam along. */
-const leastTimeShare = 0.02;
+/** No hand turns a lamp faster, and no feet carry one (our choice; no published source). */
+const [mostRadiansPerSecond, mostMetresPerSecond] = [Math.PI, 2];
 /** Moments of a leg that are metered, shared among the surfaces at an aim. */
 const legSamples = 36;
 /** What is seen round an aim is metered with it, as one joint in a wall is not the wall: a third of the beam, at most 0.3 m. */
@@ -133,7 +134,10 @@ export const evenDose = (swept: Swept, stroke: Pick<Stroke, 'on' | 'off'>): Even
   const unlit = rows.filter(({ isLit }) => !isLit).map(({ at }) => at);
   const matrix = rows.filter(({ isLit }) => isLit).map(({ lux }) => lux);
   if (matrix.length === 0) return { kind: 'cannot', unlit };
-  const times = timesFromWeights(evenWeights(matrix), stroke, leastTimeShare);
+  const quickest = legsOf(waypoints).map(({ turnRadians, positionMetres }) =>
+    Math.max(turnRadians / mostRadiansPerSecond, positionMetres / mostMetresPerSecond),
+  );
+  const times = timesFromWeights(evenWeights(matrix), stroke, quickest);
   const shares = (of: readonly number[]) => of.slice(1).map((time, k) => time - (of[k] as number));
   return {
     kind: 'even',

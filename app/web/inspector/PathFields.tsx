@@ -80,7 +80,9 @@ export const PathFields = ({ place, pass }: PathFieldsProps) => {
         </button>
       </div>
       {speed && <p className="path-speed">{speed}</p>}
-      {said && <p role="status">{said}</p>}
+      {evened && kind !== 'still' && pass.dwell === 'even-dose' && (
+        <p role="status">{said ?? 'The path has changed since its dose was evened.'}</p>
+      )}
       {pass.dwell === 'even-dose' && (
         <div className="actions">
           <button type="button" className="small" title="After anything has been moved" onClick={even}>

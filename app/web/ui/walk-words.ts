@@ -1,11 +1,14 @@
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 import { metresText, threeFigures } from './words.ts';
 
-/** A way on foot in a few words: "16 m · 32 s", and by how much it comes too late. */
-export const walkWords = ({ metres, seconds, availableSeconds }: WalkLine): string => {
-  const late = availableSeconds !== null && seconds > availableSeconds ? seconds - availableSeconds : 0;
+/**
+ * A way on foot in a few words: "16 m · 32 s", and by how much it comes too late. The first is never late: the delay can be
+ * as long as it takes, or the shutter is set off from afar.
+ */
+export const walkWords = ({ from, metres, seconds, availableSeconds }: WalkLine): string => {
+  const late = from !== null && availableSeconds !== null ? seconds - availableSeconds : 0;
   const took = `${metresText(metres)} · ${Math.round(seconds)} s`;
-  return late > 0.5 ? `${took}, ${threeFigures(Math.round(late))} too late` : took;
+  return late > 0.5 ? `${took}, ${threeFigures(Math.round(late))} s too late` : took;
 };
 
 /** Whether a way leads to a pass, or from the selected pass back to the camera. */

@@ -18,6 +18,7 @@ import { LightLine } from './LightLine.tsx';
 import { RatioLine } from './RatioLine.tsx';
 import { StarLine } from './StarLine.tsx';
 import { SweepTool } from './SweepTool.tsx';
+import { SweptMarks } from './SweptMarks.tsx';
 import { useCameraKeys } from './use-camera-keys.ts';
 
 const able = canDrawPicture();
@@ -63,6 +64,7 @@ const Picture = () => {
     <>
       <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
       <PictureMarks schemeId={scheme.id} />
+      {!isUnlit && <SweptMarks setup={setup} scheme={scheme} />}
       {paints && <SweepTool setup={setup} scheme={scheme} place={paints} />}
       <Progress />
       {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}

@@ -88,6 +88,17 @@ describe('timesFromWeights', () => {
   });
 });
 
+describe('timesFromWeights with least times', () => {
+  it('gives each leg its least, and shares out the rest by weight: 1 s and 1 s of 10 s, then 8 s as 3 to 1', () => {
+    expect(timesFromWeights([3, 1], { on: 0, off: 10 }, [1, 1])).toEqual([0, 7, 10]);
+  });
+  it('is quicker where the least times would fill the stroke', () => {
+    const [, middle] = timesFromWeights([0, 1], { on: 0, off: 1 }, [3, 1]) as [number, number, number];
+    // nine tenths of it as 3 to 1, the rest for the other leg but for next to nothing
+    expect(middle).toBeCloseTo(0.675, 3);
+  });
+});
+
 describe('retimedPass', () => {
   const pass = { on: 0, off: 4, strokes: 2, waypoints: [sweep[0], { ...sweep[2], time: 2 }] } as unknown as Pass;
   it('stretches one stroke with the on-time: from 2 × 2 s to 2 × 5 s, 3 s later', () => {
