@@ -18,7 +18,8 @@ export const FrameLine = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const frame = useFrame();
-  const showsBlend = useApp((state) => state.showsBlend);
+  // one frame alone is its own blend
+  const showsBlend = useApp((state) => state.showsBlend) && scheme.frames.length > 1;
   const { chooseFrame, showBlend, tell } = useApp.getState();
   const { schemeIds, change, changeFocus } = useExposureEdit();
   const set = (field: FrameNumber) => (value: number) => change((s, place) => setFrameNumber(s, place, field, value));

@@ -28,16 +28,18 @@ export const FrameClock = ({ schemeId, turn, fitOf }: FrameClockProps) => {
   return (
     <section className="time-frame" aria-label={`Frame ${frame.name}`}>
       <div className="time-row">
-        <button
-          type="button"
-          className="time-name time-frame-name"
-          aria-label={`Show ${frame.name}`}
-          aria-pressed={!showsBlend && frame.id === shownId}
-          onClick={() => chooseFrame(frame.id)}
-        >
+        <div className="time-frame-name">
           <span className="quiet">{order.number}</span>
-          <span>{frame.name}</span>
-        </button>
+          <button
+            type="button"
+            className="time-name"
+            aria-label={`Show ${frame.name}`}
+            aria-pressed={!showsBlend && frame.id === shownId}
+            onClick={() => chooseFrame(frame.id)}
+          >
+            {frame.name}
+          </button>
+        </div>
         <div ref={ref} className="time-track">
           {width > 0 && <Ruler track={track} delaySeconds={frame.delaySeconds} />}
         </div>

@@ -81,7 +81,7 @@ export const PassBar = ({ track, pass, light, isSelected, onSelect, onMove }: Pa
         className="time-bar"
         role="button"
         tabIndex={0}
-        aria-label={`${name}, on from ${clockSeconds(on)} to ${clockSeconds(off)} s. Arrow keys move it.`}
+        aria-label={`${name}, ${words}, on from ${clockSeconds(on)} to ${clockSeconds(off)} s. Arrow keys move it.`}
         aria-pressed={isSelected}
         onKeyDown={onKeyDown('whole', on)}
         {...whole}

@@ -3,6 +3,8 @@ import { clockSeconds, type Track, ticksOf } from './track.ts';
 
 const height = 32;
 const line = 24;
+/** From the middle of the delay's words to the shutter, pixels. */
+const wordPixels = 40;
 /** Room that a number needs, pixels. */
 const numberPixels = 44;
 
@@ -20,7 +22,7 @@ export const Ruler = ({ track, delaySeconds }: { track: Track; delaySeconds: num
         <>
           <path className="time-delay" d={`M${start} ${line}H${open}`} />
           {track.isDelayShortened && <path d={shortened(open - 8)} />}
-          <text x={(start + open) / 2} y={14} textAnchor="middle">
+          <text x={Math.min((start + open) / 2, open - wordPixels)} y={14} textAnchor="middle">
             wait {clockSeconds(delaySeconds)} s
           </text>
         </>

@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo, useRef, useState } from 'react';
 import { useScheme } from '../state/app-store.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
 import { minutesText } from '../ui/minutes-text.ts';
@@ -6,6 +6,7 @@ import { FrameClock } from './FrameClock.tsx';
 import { NightStrip } from './NightStrip.tsx';
 import { RunningOrder } from './RunningOrder.tsx';
 import { turnsOf } from './turns.ts';
+import { usePageRoom } from './use-page-room.ts';
 import { useWalkFits } from './use-walk-fits.ts';
 
 /** When each frame is exposed and each lamp is on: a thin strip that opens to a clock for every frame. */
@@ -14,10 +15,12 @@ export const TimeLine = () => {
   const [isOpen, setIsOpen] = useState(false);
   const turns = useMemo(() => turnsOf(scheme), [scheme]);
   const fitOf = useWalkFits(turns);
+  const ref = useRef<HTMLElement>(null);
+  usePageRoom(ref);
   const late = turns.flatMap(({ frame }) => frame.passes.flatMap((pass) => fitOf(frame, pass)?.late ?? []));
   const count = turns.length === 1 ? '1 frame' : `${turns.length} frames`;
   return (
-    <section className="time-line" aria-label="Time line" data-open={isOpen}>
+    <section ref={ref} className="time-line" aria-label="Time line" data-open={isOpen}>
       <div className="time-head">
         <button type="button" className="time-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
           Time line
