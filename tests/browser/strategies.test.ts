@@ -101,7 +101,7 @@ describe('frames, passes and the ground: what one person can do', () => {
     // the blend has the sharpest of all; the first of the stack alone is soft behind
     await frames.first().click();
     await expect.poll(() => page.locator('.picture-sharpness [data-pixels="8"] path').count()).toBe(2);
-    await expect.poll(() => page.locator('.picture-sharpness text').allInnerTexts()).toContain('4 px');
+    await expect.poll(() => page.locator('.picture-sharpness text').allTextContents()).toContain('4 px');
     expect(app.faults).toEqual([]);
     await app.close();
   });
