@@ -2,14 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { whereChosen, whereOptions, whereValue } from '../../../app/web/blend/blend-words.ts';
 import {
   addToBlend,
-  changeBlendEntry,
+  changeNamedEntry,
   leaveOutOfBlend,
   setBlendMode,
 } from '../../../app/web/state/edits/blend-edits.ts';
-import { blendEntries, fullEntry } from '../../../app/web/state/edits/blend-entries.ts';
 import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import { addFrame } from '../../../app/web/state/edits/frame-list.ts';
 import { framesShown } from '../../../app/web/state/frames-shown.ts';
+import { fullEntry, namedEntries } from '../../../core/setup/blend-entries.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -25,7 +25,7 @@ const shown = (setup: Setup) => framesShown(schemeIn(setup), null).map(({ frame,
 describe('a blend', () => {
   it('is written out by the first change, and shows the same frames but for it', () => {
     expect(entriesIn(stones)).toEqual([]);
-    const changed = changeBlendEntry(stones, 'side', 1, { weight: 2 });
+    const changed = changeNamedEntry(stones, 'side', 1, { weight: 2 });
     expect(entriesIn(changed)).toEqual([fullEntry('sky'), { ...fullEntry('painted'), weight: 2 }]);
     expect(shown(changed)).toEqual([
       ['sky', 1],
@@ -40,17 +40,17 @@ describe('a blend', () => {
   });
 
   it('stays as it is where nothing changes', () => {
-    expect(changeBlendEntry(stones, 'side', 1, { weight: 1 })).toBe(stones);
-    expect(changeBlendEntry(stones, 'side', 9, { weight: 2 })).toBe(stones);
+    expect(changeNamedEntry(stones, 'side', 1, { weight: 1 })).toBe(stones);
+    expect(changeNamedEntry(stones, 'side', 9, { weight: 2 })).toBe(stones);
     expect(setBlendMode(stones, 'side', 'lighten')).toBe(stones);
     expect(addToBlend(stones, 'side', 'gone')).toBe(stones);
   });
 
   it('names a subject only where a frame counts on one', () => {
-    const on = changeBlendEntry(stones, 'side', 0, { where: 'subject', subjectId, featherPixels: 12 });
+    const on = changeNamedEntry(stones, 'side', 0, { where: 'subject', subjectId, featherPixels: 12 });
     expect(entriesIn(on)[0]).toEqual({ ...fullEntry('sky'), where: 'subject', subjectId, featherPixels: 12 });
     expect(asFile(on)).toEqual(on);
-    const off = changeBlendEntry(on, 'side', 0, { where: 'ground' });
+    const off = changeNamedEntry(on, 'side', 0, { where: 'ground' });
     expect(entriesIn(off)[0]).toMatchObject({ where: 'ground', subjectId: null, featherPixels: 12 });
     expect(asFile(off)).toEqual(off);
   });
@@ -67,7 +67,7 @@ describe('a blend', () => {
 
   it('is refused in words beyond as many entries as the document takes', () => {
     let full = stones;
-    while (blendEntries(schemeIn(full)).length < 64) full = addToBlend(full, 'side', 'sky');
+    while (namedEntries(schemeIn(full)).length < 64) full = addToBlend(full, 'side', 'sky');
     expect(asFile(full)).toEqual(full);
     expect(() => addToBlend(full, 'side', 'sky')).toThrow(EditRefused);
     const withFrame = addFrame(full, { schemeId: 'side', frameId: 'sky' }, 'land').setup;
