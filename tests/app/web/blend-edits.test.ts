@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { whereChosen, whereOptions, whereValue } from '../../../app/web/blend/blend-words.ts';
 import {
   addToBlend,
-  changeNamedEntry,
+  changeBlendEntry,
   leaveOutOfBlend,
   setBlendMode,
 } from '../../../app/web/state/edits/blend-edits.ts';
@@ -25,7 +25,7 @@ const shown = (setup: Setup) => framesShown(schemeIn(setup), null).map(({ frame,
 describe('a blend', () => {
   it('is written out by the first change, and shows the same frames but for it', () => {
     expect(entriesIn(stones)).toEqual([]);
-    const changed = changeNamedEntry(stones, 'side', 1, { weight: 2 });
+    const changed = changeBlendEntry(stones, 'side', 1, { weight: 2 });
     expect(entriesIn(changed)).toEqual([fullEntry('sky'), { ...fullEntry('painted'), weight: 2 }]);
     expect(shown(changed)).toEqual([
       ['sky', 1],
@@ -40,17 +40,17 @@ describe('a blend', () => {
   });
 
   it('stays as it is where nothing changes', () => {
-    expect(changeNamedEntry(stones, 'side', 1, { weight: 1 })).toBe(stones);
-    expect(changeNamedEntry(stones, 'side', 9, { weight: 2 })).toBe(stones);
+    expect(changeBlendEntry(stones, 'side', 1, { weight: 1 })).toBe(stones);
+    expect(changeBlendEntry(stones, 'side', 9, { weight: 2 })).toBe(stones);
     expect(setBlendMode(stones, 'side', 'lighten')).toBe(stones);
     expect(addToBlend(stones, 'side', 'gone')).toBe(stones);
   });
 
   it('names a subject only where a frame counts on one', () => {
-    const on = changeNamedEntry(stones, 'side', 0, { where: 'subject', subjectId, featherPixels: 12 });
+    const on = changeBlendEntry(stones, 'side', 0, { where: 'subject', subjectId, featherPixels: 12 });
     expect(entriesIn(on)[0]).toEqual({ ...fullEntry('sky'), where: 'subject', subjectId, featherPixels: 12 });
     expect(asFile(on)).toEqual(on);
-    const off = changeNamedEntry(on, 'side', 0, { where: 'ground' });
+    const off = changeBlendEntry(on, 'side', 0, { where: 'ground' });
     expect(entriesIn(off)[0]).toMatchObject({ where: 'ground', subjectId: null, featherPixels: 12 });
     expect(asFile(off)).toEqual(off);
   });
