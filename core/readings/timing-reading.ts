@@ -25,6 +25,8 @@ export interface PassTiming {
   readonly walkSeconds: number | null;
   /** Time there is less time it takes; negative = one comes too late. null where `walkSeconds` is. */
   readonly slackSeconds: number | null;
+  /** Names of the hazards that the walk goes round: without them it would be shorter. */
+  readonly roundHazards: readonly string[];
 }
 
 /** The way on foot to a pass from the one that was held before it. */
@@ -42,6 +44,8 @@ export interface Walk {
   readonly points: readonly GroundPoint[];
   /** Ids of the hazards that it leads through, because it begins or ends in them or no way round them was found. */
   readonly hazardIds: readonly string[];
+  /** Those that it goes round, which lie on the shortest way without hazards. */
+  readonly roundHazardIds: readonly string[];
 }
 
 /** Start and end of each frame, in order. */
@@ -98,6 +102,9 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World):
     shortestWalk(from, to, things, picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
+  const hazardIds = hazardsOn(setup.hazards, way.points).map(({ id }) => id);
+  const straight = setup.hazards.length > 0 ? shortestWalk(from, to, things, picture) : null;
+  const met = straight ? hazardsOn(setup.hazards, straight.points).map(({ id }) => id) : [];
   return {
     fromPassId: before.pass.id,
     fromName: before.pass.name,
@@ -106,7 +113,8 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World):
     seconds: metres / walking.metresPerSecond,
     availableSeconds: turn.startSeconds - before.endSeconds,
     points: way.points,
-    hazardIds: hazardsOn(setup.hazards, way.points).map(({ id }) => id),
+    hazardIds,
+    roundHazardIds: met.filter((id) => !hazardIds.includes(id)),
   };
 };
 
@@ -129,8 +137,9 @@ export const walksOf = (setup: Setup, scheme: Scheme, world: World): ((frame: Fr
 };
 
 /** @param visibleSeconds of whoever holds the lamp */
-export const passTiming = (walk: Walk | null, visibleSeconds: number): PassTiming => ({
+export const passTiming = (walk: Walk | null, visibleSeconds: number, hazards: Setup['hazards']): PassTiming => ({
   visibleSeconds,
   walkSeconds: walk?.seconds ?? null,
   slackSeconds: walk ? walk.availableSeconds - walk.seconds : null,
+  roundHazards: hazards.flatMap(({ id, name }) => (walk?.roundHazardIds.includes(id) ? [name] : [])),
 });
