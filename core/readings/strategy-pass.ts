@@ -33,14 +33,13 @@ const unmindedStops = 0.5;
 export const plannedPass = (
   setup: Setup,
   strategy: Strategy,
-  { pass: { id, name, lampId }, frame: own, wantedStops, setting }: Draft & { readonly setting: LampSetting },
+  { pass: { id, name, lampId }, wasWalked, wantedStops, setting }: Draft & { readonly setting: LampSetting },
   frame: Frame,
   world: World,
   worldFrame: WorldFrame,
 ): PlannedPass => {
   const pass = frame.passes.find((each) => each.id === id) as Pass;
   const staysLit = pass.held === 'stand' && strategy !== 'separate';
-  const wasWalked = own.passes.some((each) => each.name === name && each.waypoints.length > pass.waypoints.length);
   const base = { ...setting, name, staysLit, wasWalked };
   const level = levelOf(world, worldFrame, id);
   if (!level) return { ...base, stops: null, illuminanceLux: null, missStops: null, advice: [] };
