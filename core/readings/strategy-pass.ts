@@ -29,6 +29,9 @@ export interface PlannedPass extends LampSetting {
 /** A level missed by less than this nobody minds, stops. */
 const unmindedStops = 0.5;
 
+/** In one frame, all lamps are bound to what the stars need. */
+const ownFrameAdvice = 'Or give it a painted frame of its own.';
+
 /** Reads a pass that a strategy has set and laid out, as it will be. */
 export const plannedPass = (
   setup: Setup,
@@ -66,6 +69,6 @@ export const plannedPass = (
     stops: target?.stops ?? null,
     illuminanceLux: target?.stops === null || !target ? null : target.illuminanceLux,
     missStops: isMissed ? miss : null,
-    advice: isMissed ? advice : [],
+    advice: isMissed ? [...advice, ...(strategy === 'separate' ? [] : [ownFrameAdvice])] : [],
   };
 };
