@@ -5,19 +5,15 @@ import { type BlendPart, blendParts } from './blend-parts.ts';
 import type { ReadPass, SchemeCase, SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
 
-/** The brightest target of a part, as the blend takes it. */
+/** What is lit most in a part: the target that its own pass makes brightest, under all light, as the blend takes it. */
 const brightest = (
   { world }: SchemeCase,
   part: BlendPart,
-): { pass: ReadPass; stops: number; part: BlendPart } | null => {
-  let found: { pass: ReadPass; stops: number; part: BlendPart } | null = null;
-  if (!part.hasLand) return null;
-  for (const pass of part.passes) {
-    const stops = allLightStops(world, part.worldFrame, pass.pass.id);
-    if (stops === null || (found && stops <= found.stops)) continue;
-    found = { pass, stops, part };
-  }
-  return found && { ...found, stops: found.stops + stopsFromRatio(part.weight) };
+): { readonly pass: ReadPass; readonly stops: number; readonly part: BlendPart } | null => {
+  const own = ({ reading }: ReadPass) => reading.target?.stops ?? Number.NEGATIVE_INFINITY;
+  const [pass] = part.hasLand ? [...part.passes].sort((a, b) => own(b) - own(a)) : [];
+  const stops = pass ? allLightStops(world, part.worldFrame, pass.pass.id) : null;
+  return pass && stops !== null ? { pass, stops: stops + stopsFromRatio(part.weight), part } : null;
 };
 
 /** Where one of these is said of a pass, it is to be darker anyway. */

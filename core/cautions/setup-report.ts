@@ -134,7 +134,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const frames = cases.map(({ frame, worldFrame, passes, depth, stars, clipped }, f): FrameReport => {
     const readings = passes.map(({ reading, walk }) => ({
       ...reading,
-      timing: passTiming(walk, reading.person?.visibleSeconds ?? 0),
+      timing: passTiming(walk, reading.person?.visibleSeconds ?? 0, setup.hazards),
     }));
     const doses = readings.map((reading) => ({ ...reading, subjectId: reading.rim.subjectId }));
     return {

@@ -8,6 +8,8 @@ import { type WantedPass, wantedPasses } from './strategy-wanted.ts';
 /** A pass, how bright it should come out, and which frame of the new scheme it goes into. */
 export interface Draft extends WantedPass {
   readonly at: number;
+  /** A walked lamp that was put on a stand half-way. */
+  readonly wasWalked: boolean;
 }
 
 /** Ids that differ, made of those that are wished for. */
@@ -69,14 +71,15 @@ export const draftsOf = (
     );
     return {
       frames: named([...first, ...painted]),
-      passes: wanted.map((each, i) => ({ ...each, at: first.length + i })),
+      passes: wanted.map((each, i) => ({ ...each, at: first.length + i, wasWalked: false })),
     };
   }
   const star = litStarFrameOf(camera, scheme);
   const ids = distinct(wanted.map(({ pass }) => pass.id));
   const passes = wanted.map((each, i): Draft => {
     const pass = strategy === 'standing' ? stood(setup, scheme, each) : each.pass;
-    return { ...each, pass: { ...pass, id: ids[i] as string }, at: 0 };
+    const wasWalked = pass.waypoints.length < each.pass.waypoints.length;
+    return { ...each, pass: { ...pass, id: ids[i] as string }, at: 0, wasWalked };
   });
   return { frames: named([star, ...(strategy === 'standing' ? unlitFrames(scheme, star) : [])]), passes };
 };

@@ -1,8 +1,9 @@
+import { hyperfocalMm } from '../camera/depth-of-field.ts';
 import { pixelPitchMicrometres } from '../camera/sensors.ts';
 import { shortPixelRuleSeconds } from '../camera/star-rules.ts';
 import type { Camera, Frame, Scheme } from '../setup/schema/setup.ts';
 import { exactFNumber, stepThird } from '../units/third-stops.ts';
-import { depthReading } from './depth-reading.ts';
+import { cocOf } from './focus-plan.ts';
 
 /**
  * Three ways to expose a foreground under stars (common practice, no published source): all in one frame, painted by hand;
@@ -21,10 +22,9 @@ const usualPaint = { aperture: 8, iso: 400 } as const;
 const farthestFocusMetres = 10_000;
 
 /** Focus that has the stars sharp, and the land from as near as can be: the hyperfocal distance, in metres to the millimetre. */
-const hyperfocalMetres = (camera: Camera, frame: Frame): number => {
-  const far = { ...frame, focusMetres: farthestFocusMetres };
-  const metres = depthReading(camera, far, { nearestMetres: null, farthestMetres: null })?.hyperfocalMetres;
-  return Math.min(Math.ceil((metres ?? farthestFocusMetres) * 1000) / 1000, farthestFocusMetres);
+const hyperfocalMetres = (camera: Camera, { aperture }: Frame): number => {
+  const mm = hyperfocalMm(camera.focalLengthMm, exactFNumber(aperture), cocOf(camera));
+  return Math.min(Math.ceil(mm) / 1000, farthestFocusMetres);
 };
 
 /** The frame that a scheme exposes its stars in, without its passes; usual settings where there is none. */

@@ -29,18 +29,20 @@ export interface PlannedPass extends LampSetting {
 /** A level missed by less than this nobody minds, stops. */
 const unmindedStops = 0.5;
 
+/** In one frame, all lamps are bound to what the stars need. */
+const ownFrameAdvice = 'Or give it a painted frame of its own.';
+
 /** Reads a pass that a strategy has set and laid out, as it will be. */
 export const plannedPass = (
   setup: Setup,
   strategy: Strategy,
-  { pass: { id, name, lampId }, frame: own, wantedStops, setting }: Draft & { readonly setting: LampSetting },
+  { pass: { id, name, lampId }, wasWalked, wantedStops, setting }: Draft & { readonly setting: LampSetting },
   frame: Frame,
   world: World,
   worldFrame: WorldFrame,
 ): PlannedPass => {
   const pass = frame.passes.find((each) => each.id === id) as Pass;
   const staysLit = pass.held === 'stand' && strategy !== 'separate';
-  const wasWalked = own.passes.some((each) => each.name === name && each.waypoints.length > pass.waypoints.length);
   const base = { ...setting, name, staysLit, wasWalked };
   const level = levelOf(world, worldFrame, id);
   if (!level) return { ...base, stops: null, illuminanceLux: null, missStops: null, advice: [] };
@@ -67,6 +69,6 @@ export const plannedPass = (
     stops: target?.stops ?? null,
     illuminanceLux: target?.stops === null || !target ? null : target.illuminanceLux,
     missStops: isMissed ? miss : null,
-    advice: isMissed ? advice : [],
+    advice: isMissed ? [...advice, ...(strategy === 'separate' ? [] : [ownFrameAdvice])] : [],
   };
 };

@@ -25,6 +25,8 @@ export interface PassTiming {
   readonly walkSeconds: number | null;
   /** Time there is less time it takes; negative = one comes too late. null where `walkSeconds` is. */
   readonly slackSeconds: number | null;
+  /** Names of the hazards that the walk goes round: without them it would be shorter. */
+  readonly roundHazards: readonly string[];
 }
 
 /** The way on foot to a pass from the one that was held before it. */
@@ -43,6 +45,8 @@ export interface Walk {
   readonly points: readonly GroundPoint[];
   /** Ids of the hazards that it leads through, because it begins or ends in them or no way round them was found. */
   readonly hazardIds: readonly string[];
+  /** Those that it goes round, which lie on the shortest way without hazards. */
+  readonly roundHazardIds: readonly string[];
 }
 
 /** Start and end of each frame, in order. */
@@ -89,7 +93,7 @@ export const wayOnFoot = (
   to: Vec3,
   setup: Setup,
   { stage, view }: World,
-): Pick<Walk, 'metres' | 'seconds' | 'points'> | null => {
+): Pick<Walk, 'metres' | 'seconds' | 'points' | 'hazardIds' | 'roundHazardIds'> | null => {
   const { walking } = setup;
   const ends = [onLevel(from), onLevel(to)] as const;
   const [east, north] = onLevel(view.position);
@@ -105,7 +109,16 @@ export const wayOnFoot = (
     shortestWalk(...ends, things, picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
-  return { metres, seconds: metres / walking.metresPerSecond, points: way.points };
+  const hazardIds = hazardsOn(setup.hazards, way.points).map(({ id }) => id);
+  const straight = setup.hazards.length > 0 ? shortestWalk(...ends, things, picture) : null;
+  const met = straight ? hazardsOn(setup.hazards, straight.points).map(({ id }) => id) : [];
+  return {
+    metres,
+    seconds: metres / walking.metresPerSecond,
+    points: way.points,
+    hazardIds,
+    roundHazardIds: met.filter((id) => !hazardIds.includes(id)),
+  };
 };
 
 const walkTo = (turn: Turn, before: Turn, setup: Setup, world: World): Walk | null => {
@@ -117,7 +130,6 @@ const walkTo = (turn: Turn, before: Turn, setup: Setup, world: World): Walk | nu
     fromName: before.pass.name,
     isWithinFrame: before.frame === turn.frame,
     availableSeconds: turn.startSeconds - before.endSeconds,
-    hazardIds: hazardsOn(setup.hazards, way.points).map(({ id }) => id),
     ...way,
   };
 };
@@ -141,8 +153,9 @@ export const walksOf = (setup: Setup, scheme: Scheme, world: World): ((frame: Fr
 };
 
 /** @param visibleSeconds of whoever holds the lamp */
-export const passTiming = (walk: Walk | null, visibleSeconds: number): PassTiming => ({
+export const passTiming = (walk: Walk | null, visibleSeconds: number, hazards: Setup['hazards']): PassTiming => ({
   visibleSeconds,
   walkSeconds: walk?.seconds ?? null,
   slackSeconds: walk ? walk.availableSeconds - walk.seconds : null,
+  roundHazards: hazards.flatMap(({ id, name }) => (walk?.roundHazardIds.includes(id) ? [name] : [])),
 });

@@ -55,5 +55,8 @@ export const walkWords = ({ strategy, walk, wholeSeconds, scheme }: StrategyPlan
       ? `Can be walked: yes, between frames, up to ${whole(longestWaitSeconds)} s at a time; ${inAll}.`
       : `Nothing to walk; ${inAll}.`;
   if (neededSeconds === 0) return 'Nobody walks: all lamps stand.';
-  return `Can be walked: ${isPossible ? 'yes' : 'no'}, ${whole(neededSeconds)} s for ${shutterText(availableSeconds)} s.`;
+  const times = `${whole(neededSeconds)} s for ${shutterText(availableSeconds)} s`;
+  return isPossible
+    ? `Can be walked: yes, ${times}.`
+    : `Can be walked: no, ${times}. Stands, a helper or more frames can.`;
 };

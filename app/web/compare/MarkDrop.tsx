@@ -7,6 +7,7 @@ const names = [
   ['full', 'Mark burnt', 'where a channel is full'],
   ['shadows', 'Shadows', 'outlines, lamp by lamp'],
   ['outline', 'Lit outline', 'where the rim is'],
+  ['sharpness', 'Sharpness', 'blur in pixels'],
 ] as const;
 
 /** What is marked over every picture. */

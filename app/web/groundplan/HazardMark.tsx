@@ -56,6 +56,14 @@ const WidthHandle = ({ view, hazard }: Pick<HazardMarkProps, 'view' | 'hazard'>)
   );
 };
 
+/** The name stands inside the ring's lower edge, under a small ring, and always on the drawing. */
+const nameAt = (view: PlanView, { position, radiusMetres }: Hazard): number => {
+  const [, y] = toPlan(view, position);
+  const radius = radiusMetres * view.unitsPerMetre;
+  const wish = radius < 34 ? radius + 14 : radius - 14;
+  return Math.min(Math.max(y + wish, 20 - planHalf), planHalf - 8) - y;
+};
+
 /** A hazard from above: a ring with strokes inward, its name in it; dragged, resized and deleted like everything else. */
 export const HazardMark = ({ view, hazard, isSelected }: HazardMarkProps) => {
   const { edit, select } = useApp.getState();
@@ -74,7 +82,7 @@ export const HazardMark = ({ view, hazard, isSelected }: HazardMarkProps) => {
         onMove={(to, run) => edit((setup) => moveHazard(setup, id, to), run)}
       >
         <path d={hazardPath(radius)} className="hazard-ring" />
-        <text y={4} className="mark-text hour">
+        <text y={nameAt(view, hazard)} className="mark-text hour">
           {name}
         </text>
       </PlanMark>

@@ -14,7 +14,10 @@ export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTi
     {timing?.walkSeconds != null && timing.slackSeconds != null && (
       <>
         <dt>The walk there</dt>
-        <dd>{walkText(timing.walkSeconds, timing.slackSeconds)}</dd>
+        <dd>
+          {walkText(timing.walkSeconds, timing.slackSeconds)}
+          {timing.roundHazards.length > 0 && ` · round ${timing.roundHazards.join(', ')}`}
+        </dd>
       </>
     )}
     {person && (

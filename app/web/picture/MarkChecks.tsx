@@ -10,6 +10,11 @@ const checks = [
   ['levels', 'Levels', 'The picture as a map of stops from mid-grey, each with its number'],
   ['shadows', 'Shadows', 'Outlines and hatches the shadows that each lamp casts, as the camera sees them'],
   ['outline', 'Lit outline', 'A doubled line where a lamp lights a subject’s outline: the rim'],
+  [
+    'sharpness',
+    'Sharpness',
+    'Lines where the blur is 1, 2, 4 and 8 pixels of the sensor; of several frames, the sharpest counts',
+  ],
 ] as const;
 const lines = [
   ['thirds', 'Thirds', 'Lines at the thirds of the picture'],

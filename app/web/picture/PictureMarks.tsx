@@ -8,6 +8,7 @@ import { OutlineMarks } from './OutlineMarks.tsx';
 import { PatchMark } from './PatchMark.tsx';
 import { passInks } from './pass-inks.ts';
 import { ShadowMarks } from './ShadowMarks.tsx';
+import { SharpnessMarks } from './SharpnessMarks.tsx';
 import { usePixelUnits } from './use-pixel-units.ts';
 
 /** Width of the drawing over a picture, in its own units. */
@@ -39,6 +40,7 @@ export const PictureMarks = ({ schemeId }: { schemeId: string }) => {
       <FramingMarks view={view} size={drawing.size} showsThirds={wants.thirds} showsHorizon={wants.horizon} />
       {marks && wants.outline && !hidesAnswer && <OutlineMarks outlines={marks.outlines} {...drawing} />}
       {marks && wants.shadows && !hidesAnswer && <ShadowMarks shadows={marks.shadows} {...drawing} />}
+      {marks && wants.sharpness && <SharpnessMarks blurs={marks.blurs} size={drawing.size} pixel={pixel} />}
       {setup.patch && <PatchMark setup={setup} scheme={scheme} patch={setup.patch} size={drawing.size} pixel={pixel} />}
     </svg>
   );

@@ -8,7 +8,7 @@ import { frameIdsShown } from './frames-shown.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
-export type { PassShadows, SubjectOutline } from '../workers/marks-messages.ts';
+export type { BlurLines, PassShadows, SubjectOutline } from '../workers/marks-messages.ts';
 
 /** Marks over the pictures as last worked out, by scheme id. They trail the setup by a few tenths of a second. */
 export const useMarksStore = create<{ readonly byScheme: Readonly<Record<string, SchemeMarks>> }>(() => ({
@@ -29,15 +29,15 @@ const framesOnScreen = (setup: Setup, scheme: Scheme): string[] => {
 
 /** All that the marks of a scheme hang on; the same values give the same marks. */
 const causesOf = (setup: Setup, scheme: Scheme): readonly unknown[] => {
-  const { shadows, outline } = useSession.getState().marks;
+  const { shadows, outline, sharpness } = useSession.getState().marks;
   const { camera, lamps, measuredBeams } = setup;
   const frames = framesOnScreen(setup, scheme).join();
-  return [scheme, stageKeyOf(setup), camera, lamps, measuredBeams, frames, shadows, outline];
+  return [scheme, stageKeyOf(setup), camera, lamps, measuredBeams, frames, shadows, outline, sharpness];
 };
 
 const areSame = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a?.every((v, i) => v === b[i]) ?? false;
 
-/** Starts the worker that outlines shadows and lit edges; one scheme at a time, always as it is now, only while marks are on. */
+/** Starts the worker that outlines shadows and lit edges, and draws lines of equal blur; one scheme at a time, always as it is now, only while marks are on. */
 export const startMarks = (): void => {
   let worker: Worker | null = null;
   let asked = 0;
@@ -81,7 +81,7 @@ export const startMarks = (): void => {
       known.clear();
       useMarksStore.setState({ byScheme: {} });
     }
-    if (pending || room === 'sweep' || !(marks.shadows || marks.outline)) return;
+    if (pending || room === 'sweep' || !(marks.shadows || marks.outline || marks.sharpness)) return;
     const onScreen = schemesOnScreen();
     const stale = setup.schemes.find(
       (scheme) =>
@@ -99,7 +99,7 @@ export const startMarks = (): void => {
       ...withoutKnownFiles(setup, sent),
       schemeIds: [stale.id],
       frameIds: framesOnScreen(setup, stale),
-      wants: { shadows: marks.shadows, outline: marks.outline },
+      wants: { shadows: marks.shadows, outline: marks.outline, sharpness: marks.sharpness },
     };
     worker.postMessage(request);
     sent = setup;

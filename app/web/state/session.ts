@@ -16,6 +16,8 @@ export interface Marks {
   readonly shadows: boolean;
   /** Where the subjects' outlines are lit. */
   readonly outline: boolean;
+  /** Lines of equal blur, in pixels of the sensor. */
+  readonly sharpness: boolean;
   /** Lines at the thirds of the picture. */
   readonly thirds: boolean;
   /** The horizon of level ground. */
@@ -89,7 +91,15 @@ interface Session {
 
 export const useSession = create<Session>((set) => ({
   room: 'viewfinder',
-  marks: { full: false, levels: false, shadows: false, outline: false, thirds: false, horizon: false },
+  marks: {
+    full: false,
+    levels: false,
+    shadows: false,
+    outline: false,
+    sharpness: false,
+    thirds: false,
+    horizon: false,
+  },
   comparedIds: null,
   showsUnlit: true,
   locksExposure: true,

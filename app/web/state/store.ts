@@ -108,10 +108,15 @@ const attempt = (
   }
 };
 
-/** Session pointers that lead nowhere after a step of history are set right. */
-const settle = (state: Pick<AppState, 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
+/**
+ * Session pointers that lead nowhere after a step of history are set right. In place of a scheme that is gone comes the one
+ * before it: what it was made of, as a rule.
+ */
+const settle = (state: Pick<AppState, 'history' | 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
   const { schemes, subjects, hazards } = history.present;
-  const scheme = schemes.find(({ id }) => id === state.schemeId) ?? (schemes[0] as Scheme);
+  const before = state.history.present.schemes.findIndex(({ id }) => id === state.schemeId) - 1;
+  const scheme =
+    schemes.find(({ id }) => id === state.schemeId) ?? schemes[Math.max(before, 0)] ?? (schemes[0] as Scheme);
   const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
   let { selection } = state;
   if (selection?.kind === 'pass') {

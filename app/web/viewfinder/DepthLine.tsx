@@ -3,6 +3,7 @@ import { focusAt } from '../state/edits/frame-edits.ts';
 import { useReport } from '../state/reports.ts';
 import { unsharpWords } from '../ui/depth-words.ts';
 import { metresText } from '../ui/words.ts';
+import { FocusFrames } from './FocusFrames.tsx';
 
 /** What is sharp, and where to focus when that is not enough. */
 export const DepthLine = () => {
@@ -37,6 +38,7 @@ export const DepthLine = () => {
           {!complete && <span>and more</span>}
         </span>
       )}
+      <FocusFrames />
     </div>
   );
 };

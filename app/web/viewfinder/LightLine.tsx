@@ -23,17 +23,19 @@ export const LightLine = () => {
         ]}
         onChange={(bounces) => edit((s) => setBounces(s, Number(bounces)))}
       />
-      <NumberField
-        label="Night level"
-        unit="stops"
-        value={setup.nightLevelStops}
-        min={-4}
-        max={1}
-        step={0.5}
-        format={(stops) => signed(stops)}
-        parse={parseStops}
-        onChange={(stops) => edit((s) => setNightLevel(s, stops))}
-      />
+      <span title="How bright lit things should be, from mid-grey; counts follow it. Usual: 0 to −2.5, most often −1.5">
+        <NumberField
+          label="Night level"
+          unit="stops"
+          value={setup.nightLevelStops}
+          min={-4}
+          max={1}
+          step={0.5}
+          format={(stops) => signed(stops)}
+          parse={parseStops}
+          onChange={(stops) => edit((s) => setNightLevel(s, stops))}
+        />
+      </span>
       <MarkChecks />
       <BurntMarks />
     </div>

@@ -34,7 +34,7 @@ const SweptLine = ({ setup, scheme, waypoints, colour }: SweptLineProps) => {
   return (
     <svg
       ref={svg}
-      className="picture-marks"
+      className="swept-marks"
       viewBox={`0 0 ${width} ${height}`}
       style={{ color: colour }}
       aria-hidden="true"

@@ -2,9 +2,9 @@ import type { ReportRequest } from './report-messages.ts';
 
 /** A question about the marks over one scheme's picture: `schemeIds` holds that scheme alone. */
 export interface MarksRequest extends ReportRequest {
-  /** The frames whose lamps are marked. */
+  /** The frames whose lamps are marked, and whose sharpness. */
   readonly frameIds: readonly string[];
-  readonly wants: { readonly shadows: boolean; readonly outline: boolean };
+  readonly wants: { readonly shadows: boolean; readonly outline: boolean; readonly sharpness: boolean };
 }
 
 /** Points of a line as x, y, x, y … in shares of the picture: 0 = left and top edge, 1 = right and bottom edge. */
@@ -35,10 +35,19 @@ export interface SubjectOutline {
   readonly runs: readonly OutlineRun[];
 }
 
+/** Where the blur of the sharpest frame shown is so many pixels of the sensor. */
+export interface BlurLines {
+  readonly pixels: number;
+  readonly lines: readonly Line[];
+  /** Where its number can stand, on the longest of them. */
+  readonly labels: readonly (readonly [x: number, y: number])[];
+}
+
 /** Marks over one scheme's picture; a kind that was not asked for is empty. */
 export interface SchemeMarks {
   readonly shadows: readonly PassShadows[];
   readonly outlines: readonly SubjectOutline[];
+  readonly blurs: readonly BlurLines[];
 }
 
 export interface MarksAnswer {

@@ -3,6 +3,7 @@ import { type LitGrid, litGrid, litState, litStateAt } from '../../../core/readi
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { type SurfacePoint, surfaceAlong } from '../../../core/trace/surface-point.ts';
 import { buildWorld, type World } from '../../../core/world/world.ts';
+import { blurLines } from './blur-lines.ts';
 import { contoursOf, deepestPlace, type Place } from './contours.ts';
 import type { MarksRequest, PassShadows, SchemeMarks } from './marks-messages.ts';
 import { type MarkedLight, outlineRuns } from './outline-runs.ts';
@@ -31,7 +32,7 @@ const shadowsOf = (
     return { frameId, passId, rings, middle: rings.length > 0 ? deepestPlace(mask) : null };
   });
 
-/** Shadows and lit outlines of one scheme, as its camera sees them through a pinhole. */
+/** Shadows, lit outlines and lines of equal blur of one scheme, as its camera sees them through a pinhole. */
 export const schemeMarks = (
   setup: Setup,
   scheme: Scheme,
@@ -51,6 +52,13 @@ export const schemeMarks = (
           const runs = outlineRuns(stage, grid, subject, lights, look);
           return runs.length > 0 ? [{ subjectId: id, runs }] : [];
         })
+      : [],
+    blurs: wants.sharpness
+      ? blurLines(
+          world,
+          scheme.camera ?? setup.camera,
+          scheme.frames.filter(({ id }) => frameIds.includes(id)),
+        )
       : [],
   };
 };

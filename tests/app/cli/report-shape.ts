@@ -56,6 +56,7 @@ const reading = z.strictObject({
     visibleSeconds: z.number().min(0),
     walkSeconds: z.number().min(0).nullable(),
     slackSeconds: z.number().nullable(),
+    roundHazards: z.array(z.string()),
   }),
   // the third question of the trade: will the lamp show?
   lens: z.strictObject({ seenShare: z.number(), shines: z.boolean(), hiddenBy: z.string().nullable() }),

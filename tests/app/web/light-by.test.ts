@@ -37,11 +37,19 @@ describe('lightBy', () => {
     expect(() => lightBy({ ...tree, schemes }, 's0', 'separate')).toThrow('at most 24 schemes');
   });
 
-  it('is one step of the history', () => {
+  it('is one step of the history; undone, the scheme that it was made of is back on screen', () => {
     const store = createAppStore(tree);
-    store.getState().edit((setup) => lightBy(setup, 'twin-rim', 'separate').setup);
+    let made = '';
+    store.getState().edit((setup) => {
+      const lit = lightBy(setup, 'long', 'separate');
+      made = lit.schemeId;
+      return lit.setup;
+    });
+    store.getState().chooseScheme(made);
     expect(store.getState().history.present.schemes).toHaveLength(tree.schemes.length + 1);
+    expect(store.getState().schemeId).toBe(made);
     store.getState().undo();
     expect(store.getState().history.present).toBe(tree);
+    expect(store.getState().schemeId).toBe('long');
   });
 });

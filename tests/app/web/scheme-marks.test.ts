@@ -19,7 +19,7 @@ const square = setupWith({ kind: 'box', widthMetres: 0.6, depthMetres: 0.6, heig
 const round = setupWith({ kind: 'cylinder', radiusMetres: 0.3, heightMetres: 1.2, sides: 48 });
 const { view } = buildWorld(square, square.schemes[0] as Scheme);
 const asked = (setup: Setup, shadows: boolean, outline: boolean, frameIds = ['frame']) =>
-  schemeMarks(setup, setup.schemes[0] as Scheme, { frameIds, wants: { shadows, outline } });
+  schemeMarks(setup, setup.schemes[0] as Scheme, { frameIds, wants: { shadows, outline, sharpness: false } });
 const pointsOf = (line: Line) =>
   Array.from({ length: line.length / 2 }, (_, i) => [line[2 * i], line[2 * i + 1]] as const);
 

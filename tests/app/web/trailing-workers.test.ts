@@ -32,7 +32,7 @@ const newest = () => SlowWorker.started.at(-1) as SlowWorker;
 const last = (worker: SlowWorker) => worker.asked.at(-1) as SlowWorker['asked'][number];
 const answerMarks = () => {
   const { id, schemeIds } = last(marks);
-  marks.onmessage?.({ data: { id, schemeId: schemeIds[0], marks: { shadows: [], outlines: [] } } });
+  marks.onmessage?.({ data: { id, schemeId: schemeIds[0], marks: { shadows: [], outlines: [], blurs: [] } } });
 };
 const answerReports = (name: string) => {
   const { id, schemeIds } = last(reports);

@@ -6,6 +6,7 @@ import { Mixer } from '../../../app/web/render/mixer.ts';
 import type { Tile } from '../../../app/web/render/scene.ts';
 import { layersOfScene, SceneLayers } from '../../../app/web/render/scene-layers.ts';
 import { shownFrames } from '../../../app/web/render/shown-frames.ts';
+import wallText from '../../../assets/setups/drystone-wall.json?raw';
 import type { Response } from '../../../core/camera/response.ts';
 import { blendEntries, wholeFrame } from '../../../core/setup/blend-entries.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
@@ -15,6 +16,7 @@ import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
 import { benchMovedSubject, type DragTimes } from './bench-moved-subject.ts';
+import { benchMovingPass, type Convergence } from './bench-moving-pass.ts';
 import { benchSweep } from './bench-sweep.ts';
 
 /** What tests call on this page: the app's renderer without the app. */
@@ -40,6 +42,8 @@ export interface Harness {
   movedSubject(triangles: number, size: { width: number; height: number }, frames: number): DragTimes;
   /** Times of a sweep of one pass, small tiles against a sample at full size. */
   sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
+  /** How many samples a pass takes, standing and moving. */
+  movingPass(setupText: string, size: { width: number; height: number }): Convergence[];
   /** Times of one sample of the same view over ever more triangles. */
   growth(
     growth: Growth,
@@ -114,6 +118,7 @@ const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
   movedSubject: (triangles, size, frames) => benchMovedSubject(gl, triangles, size, frames),
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
+  movingPass: (setupText, size) => benchMovingPass(gl, setupText, size),
   growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, frameId, { width, height }, samples),
@@ -146,6 +151,12 @@ const report = (result: object): void => {
 };
 if (bench === 'moved-lamp') report(benchMovedLamp(gl, 1280, 720));
 if (bench === 'moved-subject') report(benchMovedSubject(gl, 30_000, { width: 1280, height: 720 }, 120));
+if (bench === 'moving-pass')
+  for (const [width, height] of [
+    [96, 54],
+    [640, 360],
+  ] as const)
+    report({ width, height, found: benchMovingPass(gl, wallText, { width, height }) });
 if (bench === 'growth')
   for (const growth of ['finer', 'closer'] as const)
     report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });

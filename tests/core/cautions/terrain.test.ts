@@ -74,16 +74,21 @@ const pen = onePassSetup({
 
 describe('terrain, where one walks', () => {
   it('goes round it as long as there is room: longer, without a caution', () => {
-    const metresOf = (hazards: Hazard[]) => {
+    const timingOf = (hazards: Hazard[]) => {
       const setup = { ...pen, hazards };
-      const report = reportScheme(setup, setup.schemes[0] as Scheme);
-      return (report.frames[0]?.passes[1]?.timing.walkSeconds ?? 0) * setup.walking.metresPerSecond;
+      return reportScheme(setup, setup.schemes[0] as Scheme).frames[0]?.passes[1]?.timing;
     };
+    const metresOf = (hazards: Hazard[]) => (timingOf(hazards)?.walkSeconds ?? 0) * pen.walking.metresPerSecond;
     expect(terrainOf(pen, hazard(0, 0, 1.3))).toEqual([]);
     // straight on it is 8 m, a fifth more on foot; round a circle of 1.6 m that lies in the way at least by its tangents
     const [reach, radius] = [4, 1.6];
     const tangents = 2 * (Math.sqrt(reach ** 2 - radius ** 2) + radius * Math.asin(radius / reach));
     expect(metresOf([])).toBeCloseTo(9.6, 6);
+    // the pass says what it goes round, and nothing of what lies beside the way
+    expect(timingOf([hazard(0, 0, 1.3), { ...hazard(8, -8, 1), id: 'aside', name: 'Aside' }])?.roundHazards).toEqual([
+      'Bog',
+    ]);
+    expect(timingOf([hazard(0, 0, 1.55)])?.roundHazards).toEqual([]);
     expect(metresOf([hazard(0, 0, 1.3)])).toBeGreaterThan(1.2 * tangents * 0.99);
     expect(metresOf([hazard(0, 0, 1.3)])).toBeLessThan(1.2 * tangents * 1.03);
   });

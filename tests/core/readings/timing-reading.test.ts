@@ -117,7 +117,7 @@ describe('timing of passes', () => {
           metresPerSecond: 1,
         }),
       )[0] ?? [];
-    expect(s).toEqual({ visibleSeconds: 0, walkSeconds: null, slackSeconds: null });
+    expect(s).toEqual({ visibleSeconds: 0, walkSeconds: null, slackSeconds: null, roundHazards: [] });
     expect(b?.slackSeconds).toBeCloseTo(27 - 10 * detourRatio, 9);
   });
 
