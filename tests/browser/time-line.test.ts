@@ -116,7 +116,7 @@ describe('the night on its clock', () => {
     edits++;
     await type(page.getByRole('region', { name: 'Frame Painted' }).getByLabel('Delay'), '45');
     edits++;
-    await expect.poll(() => page.locator('.time-order').innerText()).toMatch(/0:53\s*2 Painted · 55 s/);
+    await expect.poll(() => page.locator('.time-order').innerText()).toMatch(/0:53\s*2 Painted · 55\ss/);
 
     // another frame, in its turn
     await page.locator('.frames-drop summary').click();
