@@ -33,6 +33,16 @@ const drag = async (app: AppPage, thing: Locator, pixels: number, keys: readonly
   for (const key of keys) await keyboard.up(key);
 };
 
+/** Red, green and blue of a small picture, row by row. */
+const pixels = (app: AppPage, name: string): Promise<number[]> =>
+  app.page.getByRole('img', { name, exact: true }).evaluate((element) => {
+    const canvas = element as HTMLCanvasElement;
+    const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+    return [...data].filter((_, i) => i % 4 < 3);
+  });
+
+const brightest = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, value), 0);
+
 /** What the journey changes, as it is on the page. */
 const state = async (app: AppPage) => ({
   frames: await frameNames(app),
@@ -55,6 +65,32 @@ describe('the night on its clock', () => {
     browser = await launch();
   });
   afterAll(() => browser.close());
+
+  it('shows in the blend what counts there: a frame alone, on the ground alone', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    const { page } = app;
+    await page.locator('.blend-toggle').click();
+    await page.getByRole('img', { name: 'The blend' }).waitFor();
+    const part = (name: string) => page.getByRole('group', { name: `${name} in the blend` });
+    await app.settled();
+    const both = await pixels(app, 'The blend');
+    expect(both).not.toEqual(await pixels(app, 'Sky alone'));
+    await type(part('Painted').getByLabel('Weight'), '0');
+    await expect.poll(() => part('Painted').innerText()).toMatch(/no light/);
+    await app.settled();
+    // lightened by nothing, the sky frame is what it was
+    expect(await pixels(app, 'The blend')).toEqual(await pixels(app, 'Sky alone'));
+    await part('Sky').getByLabel('Counts').selectOption({ label: 'on the ground' });
+    await app.settled();
+    const [ground, sky] = [await pixels(app, 'The blend'), await pixels(app, 'Sky alone')];
+    // the top row is sky, the bottom row is ground
+    expect(brightest(ground.slice(0, 400))).toBe(0);
+    expect(brightest(sky.slice(0, 400))).toBeGreaterThan(20);
+    expect(ground.slice(-400)).toEqual(sky.slice(-400));
+    expect(brightest(sky.slice(-400))).toBeGreaterThan(0);
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
 
   it('adds a frame, drags and types times, sees a walk that does not fit, blends, and takes all of it back', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
