@@ -7,7 +7,7 @@ import { wayMarks } from './way-marks.ts';
 /** Where the bar stands in its lane, pixels. */
 const [top, height] = [15, 20] as const;
 /** How far a hand may be off an end. */
-const gripPixels = 14;
+const gripPixels = 20;
 /** Room that the seconds need. */
 const wordPixels = 46;
 
@@ -57,9 +57,9 @@ export const PassBar = ({ track, pass, light, isSelected, onSelect, onMove }: Pa
         <rect
           className="time-target"
           x={edge === 'on' ? x - gripPixels : x - inside}
-          y={top - 6}
+          y={top - 13}
           width={gripPixels + inside}
-          height={height + 10}
+          height={height + 18}
         />
         <path d={`M${x} ${top - 3}v${height + 6}`} />
       </>
