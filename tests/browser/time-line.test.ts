@@ -92,6 +92,40 @@ describe('the night on its clock', () => {
     await app.close();
   });
 
+  it('names, moves, copies and deletes frames; the last one stays', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const { page } = app;
+    const list = page.locator('.frames-drop');
+    const press = (name: string) => list.getByRole('button', { name, exact: true }).click();
+    const open = () => list.locator('summary').click();
+    await page.getByRole('button', { name: 'Painted', exact: true }).click();
+    await open();
+    await type(list.getByLabel('Name of the frame'), 'Stones');
+    await press('Earlier');
+    expect(await frameNames(app)).toEqual(['Stones', 'Sky']);
+    expect(await list.getByRole('button', { name: 'Earlier' }).isDisabled()).toBe(true);
+    await press('Duplicate');
+    expect(await frameNames(app)).toEqual(['Stones', 'Stones 2', 'Sky']);
+    expect(await page.getByRole('button', { name: 'Stones 2', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    for (const left of [['Stones', 'Sky'], ['Sky']]) {
+      await page
+        .getByRole('button', { name: /^Stones/ })
+        .last()
+        .click();
+      await open();
+      await press('Delete');
+      expect(await frameNames(app)).toEqual(left);
+    }
+    await open();
+    expect(await list.getByRole('button', { name: 'Delete', exact: true }).count()).toBe(0);
+    await page.keyboard.press('Escape');
+    for (let i = 0; i < 5; i++) await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await frameNames(app)).toEqual(['Sky', 'Painted']);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
+
   it('adds a frame, drags and types times, sees a walk that does not fit, blends, and takes all of it back', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
     const { page } = app;
