@@ -3,8 +3,8 @@ import type { WalkFit } from './walk-fit.ts';
 import { walkText } from './walk-text.ts';
 
 const y = 7;
-/** Room that the words need, pixels. */
-const wordPixels = 66;
+/** Room that the words need in the line, pixels. */
+const wordPixels = 62;
 
 /** How it ends: a foot where one is in time, else the shape of the caution about it. */
 const endPath = (x: number, late: WalkFit['late']) => {
@@ -19,12 +19,15 @@ export const WalkLine = ({ track, fit }: { track: Track; fit: WalkFit }) => {
   const start = Math.max(track.x(startSeconds), 2);
   const end = Math.min(track.x(startSeconds + walkSeconds), track.width - 8);
   if (end <= start) return null;
+  const middle = (start + end) / 2;
+  const hasWords = end - start > wordPixels + 12;
+  const gap = hasWords ? `H${middle - wordPixels / 2}M${middle + wordPixels / 2} ${y}` : '';
   return (
     <g className={late ? 'time-walk time-walk-late' : 'time-walk'} aria-hidden="true">
-      <path className="time-walk-way" d={`M${start} ${y}H${late ? end - 5 : end}`} />
+      <path className="time-walk-way" d={`M${start} ${y}${gap}H${late ? end - 5 : end}`} />
       <path className={late ? `time-walk-${late}` : undefined} d={endPath(end, late)} />
-      {end - start > wordPixels && (
-        <text x={(start + end) / 2} y={y + 4} textAnchor="middle">
+      {hasWords && (
+        <text x={middle} y={y + 4} textAnchor="middle">
           walk {walkText(walkSeconds)}
         </text>
       )}
