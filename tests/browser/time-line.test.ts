@@ -33,6 +33,16 @@ const drag = async (app: AppPage, thing: Locator, pixels: number, keys: readonly
   for (const key of keys) await keyboard.up(key);
 };
 
+/** Red, green and blue of a small picture, row by row. */
+const pixels = (app: AppPage, name: string): Promise<number[]> =>
+  app.page.getByRole('img', { name, exact: true }).evaluate((element) => {
+    const canvas = element as HTMLCanvasElement;
+    const { data } = canvas.getContext('2d')?.getImageData(0, 0, canvas.width, canvas.height) ?? { data: [] };
+    return [...data].filter((_, i) => i % 4 < 3);
+  });
+
+const brightest = (values: readonly number[]): number => values.reduce((most, value) => Math.max(most, value), 0);
+
 /** What the journey changes, as it is on the page. */
 const state = async (app: AppPage) => ({
   frames: await frameNames(app),
@@ -55,6 +65,66 @@ describe('the night on its clock', () => {
     browser = await launch();
   });
   afterAll(() => browser.close());
+
+  it('shows in the blend what counts there: a frame alone, on the ground alone', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    const { page } = app;
+    await page.locator('.blend-toggle').click();
+    await page.getByRole('img', { name: 'The blend' }).waitFor();
+    const part = (name: string) => page.getByRole('group', { name: `${name} in the blend` });
+    await app.settled();
+    const both = await pixels(app, 'The blend');
+    expect(both).not.toEqual(await pixels(app, 'Sky alone'));
+    await type(part('Painted').getByLabel('Weight'), '0');
+    await expect.poll(() => part('Painted').innerText()).toMatch(/no light/);
+    await app.settled();
+    // lightened by nothing, the sky frame is what it was
+    expect(await pixels(app, 'The blend')).toEqual(await pixels(app, 'Sky alone'));
+    await part('Sky').getByLabel('Counts').selectOption({ label: 'on the ground' });
+    await app.settled();
+    const [ground, sky] = [await pixels(app, 'The blend'), await pixels(app, 'Sky alone')];
+    // the top row is sky, the bottom row is ground
+    expect(brightest(ground.slice(0, 400))).toBe(0);
+    expect(brightest(sky.slice(0, 400))).toBeGreaterThan(20);
+    expect(ground.slice(-400)).toEqual(sky.slice(-400));
+    expect(brightest(sky.slice(-400))).toBeGreaterThan(0);
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
+
+  it('names, moves, copies and deletes frames; the last one stays', async () => {
+    const app = await AppPage.open(browser, { samples: 1 });
+    const { page } = app;
+    const list = page.locator('.frames-drop');
+    const press = (name: string) => list.getByRole('button', { name, exact: true }).click();
+    const open = () => list.locator('summary').click();
+    await page.getByRole('button', { name: 'Painted', exact: true }).click();
+    await open();
+    await type(list.getByLabel('Name of the frame'), 'Stones');
+    await press('Earlier');
+    expect(await frameNames(app)).toEqual(['Stones', 'Sky']);
+    expect(await list.getByRole('button', { name: 'Earlier' }).isDisabled()).toBe(true);
+    await press('Duplicate');
+    expect(await frameNames(app)).toEqual(['Stones', 'Stones 2', 'Sky']);
+    expect(await page.getByRole('button', { name: 'Stones 2', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    for (const left of [['Stones', 'Sky'], ['Sky']]) {
+      await page
+        .getByRole('button', { name: /^Stones/ })
+        .last()
+        .click();
+      await open();
+      await press('Delete');
+      expect(await frameNames(app)).toEqual(left);
+    }
+    await open();
+    expect(await list.getByRole('button', { name: 'Delete', exact: true }).count()).toBe(0);
+    await page.keyboard.press('Escape');
+    for (let i = 0; i < 5; i++) await page.getByRole('button', { name: 'Undo' }).click();
+    expect(await frameNames(app)).toEqual(['Sky', 'Painted']);
+    expect(await page.getByRole('button', { name: 'Undo' }).isDisabled()).toBe(true);
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
 
   it('adds a frame, drags and types times, sees a walk that does not fit, blends, and takes all of it back', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
@@ -116,7 +186,7 @@ describe('the night on its clock', () => {
     edits++;
     await type(page.getByRole('region', { name: 'Frame Painted' }).getByLabel('Delay'), '45');
     edits++;
-    await expect.poll(() => page.locator('.time-order').innerText()).toMatch(/0:53\s*2 Painted · 55 s/);
+    await expect.poll(() => page.locator('.time-order').innerText()).toMatch(/0:53\s*2 Painted · 55\ss/);
 
     // another frame, in its turn
     await page.locator('.frames-drop summary').click();

@@ -2,14 +2,14 @@ import type { Track } from './track.ts';
 import type { WalkFit } from './walk-fit.ts';
 import { walkText } from './walk-text.ts';
 
-const y = 8;
+const y = 7;
 /** Room that the words need, pixels. */
 const wordPixels = 66;
 
 /** How it ends: a foot where one is in time, else the shape of the caution about it. */
 const endPath = (x: number, late: WalkFit['late']) => {
-  if (late === 'danger') return `M${x} 3l6 10h-12Z`;
-  return late ? `M${x} 3l5 5l-5 5l-5 -5Z` : `M${x} 4V12`;
+  if (late === 'danger') return `M${x} 2l6 10h-12Z`;
+  return late ? `M${x} 2l5 5l-5 5l-5 -5Z` : `M${x} 3V11`;
 };
 
 /** The walk to a pass, from the end of the one before to when one is there; dashed where that is after the lamp goes on. */

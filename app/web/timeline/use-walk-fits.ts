@@ -2,14 +2,19 @@ import type { Frame, Pass } from '../../../core/setup/schema/setup.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
 import type { Turn } from './turns.ts';
-import { type WalkFit, walkFit } from './walk-fit.ts';
+import { cameraFit, type WalkFit, walkFit } from './walk-fit.ts';
 
 /** Asks for the walk to a pass of the present scheme, as far as it has been worked out. */
 export const useWalkFits = (turns: readonly Turn[]): ((frame: Frame, pass: Pass) => WalkFit | null) => {
   const { metresPerSecond } = useSetup().walking;
   const report = useReport();
+  const firstDelaySeconds = turns[0]?.frame.delaySeconds ?? 0;
+  const out = report?.walks.find(({ from }) => from === null);
   return (frame, pass) => {
-    const before = turns.find((turn) => turn.frame === frame)?.before.get(pass.id);
+    const turn = turns.find((each) => each.frame === frame);
+    const before = turn?.before.get(pass.id);
+    if (turn && !before && out?.to?.frameId === frame.id && out.to.passId === pass.id)
+      return cameraFit(pass, out.seconds, turn.order.startSeconds, firstDelaySeconds);
     const readings = report?.frames.find(({ id }) => id === frame.id)?.passes;
     const timing = readings?.find(({ passId }) => passId === pass.id)?.timing;
     return walkFit(pass, before, timing, metresPerSecond);

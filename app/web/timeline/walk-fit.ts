@@ -14,6 +14,8 @@ export interface WalkFit {
   readonly slackSeconds: number | null;
   /** How bad it is to come too late, as the caution about it has it; null where one does not. */
   readonly late: Severity | null;
+  /** For the way from the camera: the delay of the first frame that would do, whole seconds; null for other ways. */
+  readonly delaySeconds: number | null;
 }
 
 /**
@@ -31,13 +33,28 @@ export const walkFit = (
   if (!timing || !before) return null;
   const { walkSeconds } = timing;
   const startSeconds = before.endSeconds;
-  if (walkSeconds === null) return { startSeconds, walkSeconds, slackSeconds: null, late: null };
+  if (walkSeconds === null) return { startSeconds, walkSeconds, slackSeconds: null, late: null, delaySeconds: null };
   const slackSeconds = pass.on - startSeconds - walkSeconds;
   const isLate = slackSeconds < 0 && walkSeconds * metresPerSecond >= limits.stepMetres;
-  return {
-    startSeconds,
-    walkSeconds,
-    slackSeconds,
-    late: isLate ? (before.isWithinFrame ? 'danger' : 'warning') : null,
-  };
+  const late = isLate ? (before.isWithinFrame ? 'danger' : 'warning') : null;
+  return { startSeconds, walkSeconds, slackSeconds, late, delaySeconds: null };
+};
+
+/**
+ * How the way from the camera to the first pass that is held fits: one sets out as the first delay begins. It is never
+ * late, for the shutter can be set off from afar.
+ *
+ * @param opensSeconds when the pass's frame opens, from the first shutter
+ * @param firstDelaySeconds delay of the first frame
+ */
+export const cameraFit = (
+  pass: Pass,
+  walkSeconds: number,
+  opensSeconds: number,
+  firstDelaySeconds: number,
+): WalkFit => {
+  const startSeconds = -opensSeconds - firstDelaySeconds;
+  const slackSeconds = pass.on - startSeconds - walkSeconds;
+  const delaySeconds = Math.max(Math.ceil(firstDelaySeconds - slackSeconds - 1e-9), 0);
+  return { startSeconds, walkSeconds, slackSeconds, late: null, delaySeconds };
 };

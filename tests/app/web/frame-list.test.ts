@@ -51,6 +51,19 @@ describe('addFrame', () => {
     for (const { whiteBalance } of made) expect(whiteBalance).toEqual(shown.whiteBalance);
   });
 
+  it.each([
+    // 500 over the focal length (common practice, no published source) allows 35.7, 20.8, 12.5, 10 and 2.5 s
+    [14, 15],
+    [24, 15],
+    [40, 10],
+    [50, 10],
+    [200, 2.5],
+  ])('keeps stars from drawing lines through %d mm: %d s', (focalLengthMm, seconds) => {
+    const setup = { ...stones, camera: { ...stones.camera, focalLengthMm } };
+    const made = addFrame(setup, place, 'sky');
+    expect(frameIn(made.setup, made.frameId).seconds).toBe(seconds);
+  });
+
   it('gives the land about three stops more than the sky (common practice, no published source; within 1/6 stop)', () => {
     const light = ({ aperture, seconds, iso }: Pick<Frame, 'aperture' | 'seconds' | 'iso'>) =>
       (exactSeconds(seconds) * exactIso(iso)) / exactFNumber(aperture) ** 2;

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { heldWords, orderWords } from '../../../app/web/timeline/pass-words.ts';
 import { snapped, ticksOf, trackOf } from '../../../app/web/timeline/track.ts';
 import { turnsOf } from '../../../app/web/timeline/turns.ts';
-import { walkFit } from '../../../app/web/timeline/walk-fit.ts';
+import { cameraFit, walkFit } from '../../../app/web/timeline/walk-fit.ts';
 import { wayMarks } from '../../../app/web/timeline/way-marks.ts';
 import { minutesText } from '../../../app/web/ui/minutes-text.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
@@ -38,6 +38,35 @@ describe('walks on the time line', () => {
       }
     }
     expect(walks).toBeGreaterThan(0);
+  });
+});
+
+describe('the way from the camera', () => {
+  it.each([
+    ['lone-tree', 'twin-rim'],
+    ['lone-tree', 'long'],
+    ['natural-arch', 'key-and-accent'],
+    ['three-stones', 'side'],
+  ])('%s, %s: has the report’s time (abs 1e-9 s), and names the delay that would just do', (name, schemeId) => {
+    const setup = read(name);
+    const scheme = setup.schemes.find(({ id }) => id === schemeId) as Scheme;
+    const out = reportScheme(setup, scheme).walks.find(({ from }) => from === null);
+    const turns = turnsOf(scheme);
+    const turn = turns.find(({ frame }) => frame.id === out?.to?.frameId);
+    const pass = turn?.frame.passes.find(({ id }) => id === out?.to?.passId);
+    if (!out || !turn || !pass) {
+      // nobody walks to lamps on stands
+      expect(turns.every(({ frame }) => frame.passes.every(({ held }) => held === 'stand'))).toBe(true);
+      return;
+    }
+    expect(turn.before.has(pass.id)).toBe(false);
+    const delay = turns[0]?.frame.delaySeconds as number;
+    const slack = (firstDelay: number) =>
+      cameraFit(pass, out.seconds, turn.order.startSeconds, firstDelay).slackSeconds as number;
+    expect(slack(delay)).toBeCloseTo((out.availableSeconds as number) - out.seconds, 9);
+    const wanted = cameraFit(pass, out.seconds, turn.order.startSeconds, delay).delaySeconds as number;
+    expect(slack(wanted)).toBeGreaterThanOrEqual(-1e-6);
+    if (wanted > 0) expect(slack(wanted - 1)).toBeLessThan(1e-6);
   });
 });
 

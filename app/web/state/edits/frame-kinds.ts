@@ -15,13 +15,13 @@ export const frameKinds: Readonly<Record<Purpose, FrameKind>> = {
   sky: {
     label: 'Sky frame',
     name: 'Sky',
-    says: 'for the stars, without lamps: f/2.8 · 15 s · ISO 6400',
+    says: 'for the stars, without lamps: f/2.8 · up to 15 s · ISO 6400',
     exposure: { aperture: 2.8, seconds: 15, iso: 6400, delaySeconds: 2 },
   },
   land: {
     label: 'Land frame',
     name: 'Land',
-    says: 'for the ground by what light there is: f/4 · 240 s · ISO 6400',
+    says: 'for the ground, without lamps: f/4 · 240 s · ISO 6400',
     exposure: { aperture: 4, seconds: 240, iso: 6400, delaySeconds: 2 },
   },
   painted: {

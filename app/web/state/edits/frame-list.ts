@@ -1,8 +1,11 @@
+import { fixedRuleSeconds } from '../../../../core/camera/star-rules.ts';
 import { fullEntry } from '../../../../core/setup/blend-entries.ts';
 import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { stepThird } from '../../../../core/units/third-stops.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { frameKinds } from './frame-kinds.ts';
+import { cameraOf } from './place-edits.ts';
 import { freshName, plainName } from './plain-name.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
@@ -20,6 +23,19 @@ export interface WithFrame {
 /** Where stars are in focus. */
 const farMetres = 10000;
 
+/** Seconds before the stars draw lines by the loosest rule in use, in a marked time; never longer than asked for. */
+const starSeconds = (setup: Setup, schemeId: string, most: number): number => {
+  const { focalLengthMm, sensor } = cameraOf(setup, schemeId);
+  const fullFrameMm = (focalLengthMm * Math.hypot(36, 24)) / Math.hypot(sensor.widthMm, sensor.heightMm);
+  let seconds = most;
+  while (seconds > fixedRuleSeconds(fullFrameMm)) {
+    const shorter = stepThird('seconds', seconds, -1);
+    if (shorter === seconds) break;
+    seconds = shorter;
+  }
+  return seconds;
+};
+
 const withRoom = (scheme: Scheme): void => {
   if (scheme.frames.length >= mostFrames) throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
 };
@@ -30,7 +46,8 @@ const blendWith = ({ blend }: Scheme, entries: Scheme['blend']['frames']): Schem
 
 /**
  * A new frame of a kind after the others, without lamps. It has the white balance of the frame that is shown, so that the
- * blend is of one colour, and its focus; a sky frame is focused on the stars. It counts in the blend everywhere.
+ * blend is of one colour, and its focus; a sky frame is focused on the stars, and shorter with a longer lens. It counts in
+ * the blend everywhere.
  */
 export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpose: Frame['purpose']): WithFrame => {
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
@@ -42,8 +59,10 @@ export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpos
   const id = freshId(scheme.frames, purpose);
   const { whiteBalance } = model;
   const focusMetres = purpose === 'sky' ? farMetres : model.focusMetres;
+  const seconds = purpose === 'sky' ? starSeconds(setup, schemeId, exposure.seconds) : exposure.seconds;
   const frame: Frame = {
     ...exposure,
+    seconds,
     id,
     name: freshName(names, name),
     purpose,
