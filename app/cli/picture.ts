@@ -1,5 +1,6 @@
 import { encode } from 'fast-png';
 import type { Frame, Scheme, Setup } from '../../core/setup/schema/setup.ts';
+import { traceBlend } from '../../core/trace/blend.ts';
 import type { PictureSize } from '../../core/trace/layer.ts';
 import { developPicture, tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld, type World, type WorldFrame } from '../../core/world/world.ts';
@@ -8,7 +9,7 @@ import { loadSetup } from './load-setup.ts';
 import { readWords, wholeOption } from './read-words.ts';
 import { checkWritable, writeOutput } from './write-output.ts';
 
-const usage = 'lampfall picture FILE --out x.png [--width 480] [--samples 64] [--scheme ID] [--frame ID]';
+const usage = 'lampfall picture FILE --out x.png [--width 480] [--samples 64] [--scheme ID] [--frame ID | --blend]';
 const maxPixels = 4096 * 4096;
 
 const pick = <T extends Scheme | Frame>(word: string, items: readonly T[], id: string | undefined, preset: T): T => {
@@ -46,22 +47,26 @@ const announce = (world: World, frame: WorldFrame, { width, height, samples }: P
   process.stderr.write(`tracing ${width} x ${height}, ${samples} samples: about ${Math.ceil(seconds)} s\n`);
 };
 
+/** Eight-bit sRGB PNG of a linear picture. */
+const pngOf = (linear: Float64Array, { development }: WorldFrame, { width, height }: PictureSize): Uint8Array =>
+  encode({ width, height, channels: 3, depth: 8, data: developPicture(linear, development.response) });
+
 /** Eight-bit sRGB PNG of one frame, traced by the reference. */
 export const picturePng = (world: World, frame: WorldFrame, size: PictureSize): Uint8Array =>
-  encode({
-    width: size.width,
-    height: size.height,
-    channels: 3,
-    depth: 8,
-    data: developPicture(tracePicture(world, frame, size), frame.development.response),
-  });
+  pngOf(tracePicture(world, frame, size), frame, size);
 
 export const picture: Command = {
   usage,
-  about: 'traces one frame and writes it as a PNG; without choice the first scheme’s last frame',
+  about: 'traces one frame, or the blend, and writes it as a PNG; without choice the first scheme’s last frame',
   run: (line) => {
     const text = { type: 'string' } as const;
-    const words = readWords(line, { out: text, width: text, samples: text, scheme: text, frame: text }, usage);
+    const words = readWords(
+      line,
+      { out: text, width: text, samples: text, scheme: text, frame: text, blend: { type: 'boolean' } },
+      usage,
+    );
+    if (words.isSet('blend') && words.isSet('frame'))
+      throw new CommandError(`--frame or --blend, not both; usage: ${usage}`);
     const out = words.option('out');
     if (!out) throw new CommandError(`--out is missing; usage: ${usage}`);
     if (!out.toLowerCase().endsWith('.png'))
@@ -75,6 +80,10 @@ export const picture: Command = {
     const frame = world.frames.find((each) => each.id === id) as WorldFrame;
     const size = sizeOf(world, width, samples);
     announce(world, frame, size);
-    writeOutput(out, picturePng(world, frame, size));
+    const { pixelsWide } = (scheme.camera ?? setup.camera).sensor;
+    const png = words.isSet('blend')
+      ? pngOf(traceBlend(world, scheme, pixelsWide, size), frame, size)
+      : picturePng(world, frame, size);
+    writeOutput(out, png);
   },
 };

@@ -1,6 +1,7 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
+import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
@@ -22,6 +23,7 @@ import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
@@ -92,6 +94,7 @@ const rooms = [
   ['lamps', 'Lamps'],
   ['subjects', 'Subjects'],
   ['exposure', 'Exposure'],
+  ['time', 'Time'],
   ['notes', 'Cautions'],
 ] as const;
 
@@ -140,7 +143,7 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          <Left />
+          {Left === Viewfinder ? <Viewfinder belowFrames={<BlendPanel />} /> : <Left />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
@@ -168,6 +171,7 @@ export const App = () => {
           <Slips />
           <Subjects />
         </div>
+        {!pointing && <TimeLine />}
         <nav className="switch" aria-label="Rooms">
           {rooms.map(([id, name]) => (
             <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>

@@ -1,3 +1,4 @@
+import { namedEntries } from '../setup/blend-entries.ts';
 import type { FrameCase, SchemeCase } from './caution.ts';
 
 /** A frame as it counts in the picture. */
@@ -9,11 +10,9 @@ export interface BlendPart extends FrameCase {
 }
 
 /** The frames of a scheme as they count in its picture; those without weight don't. */
-export const blendParts = ({ scheme: { blend }, frames }: SchemeCase): BlendPart[] => {
-  if (blend.frames.length === 0) return frames.map((each) => ({ ...each, weight: 1, hasSky: true, hasLand: true }));
-  return blend.frames.flatMap(({ frameId, weight, where }) => {
+export const blendParts = ({ scheme, frames }: SchemeCase): BlendPart[] =>
+  namedEntries(scheme).flatMap(({ frameId, weight, where }) => {
     const found = frames.find(({ frame }) => frame.id === frameId);
     const part = { weight, hasSky: where === 'everything' || where === 'sky', hasLand: where !== 'sky' };
     return found && weight > 0 ? [{ ...found, ...part }] : [];
   });
-};

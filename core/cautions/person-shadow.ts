@@ -1,10 +1,10 @@
 import { anyHit } from '../geometry/cast-ray.ts';
 import { distance, normalize, sub } from '../geometry/vec.ts';
-import { feetOf } from '../readings/holder.ts';
 import { targetSurface } from '../readings/target-reading.ts';
 import type { Pass } from '../setup/schema/setup.ts';
 import { isInTheWay } from '../walk/body.ts';
-import { placeOnPath, type WorldLight } from '../world/world.ts';
+import { feetOf } from '../world/holder.ts';
+import { placeAtTime, type WorldLight } from '../world/world.ts';
 import type { PassCase, PassRule } from './caution.ts';
 import { limits } from './limits.ts';
 
@@ -19,9 +19,9 @@ const shadedShare = ({ world, pass, light }: PassCase, other: Pass, { source }: 
   let shaded = 0;
   for (let k = 0; k < looks; k++) {
     const seconds = from + ((to - from) * (k + 0.5)) / looks;
-    const lamp = placeOnPath(source.path, seconds);
+    const lamp = placeAtTime(source, other, seconds);
     const target = targetSurface(stage, view.position, lamp.aim);
-    if (!target || !isInTheWay(feetOf(stage, placeOnPath(light.source.path, seconds)), lamp.position, target.place))
+    if (!target || !isInTheWay(feetOf(stage, placeAtTime(light.source, pass, seconds)), lamp.position, target.place))
       continue;
     // where no light would land anyway, nobody takes any
     const toLamp = sub(lamp.position, target.shadowOrigin);

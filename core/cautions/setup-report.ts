@@ -13,6 +13,7 @@ import {
   type Walk,
   walksOf,
 } from '../readings/timing-reading.ts';
+import { type WalkLine, walkLines } from '../readings/walk-lines.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
@@ -47,6 +48,8 @@ export interface SchemeReport {
   readonly id: string;
   readonly name: string;
   readonly frames: readonly FrameReport[];
+  /** The ways on foot of one person who does all passes: from the camera, from pass to pass, and back. */
+  readonly walks: readonly WalkLine[];
   /** Those of the camera, then those of all frames, in order. */
   readonly cautions: readonly Caution[];
 }
@@ -152,6 +155,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
     id: scheme.id,
     name: scheme.name,
     frames,
+    walks: walkLines(setup, scheme, world, walkTo),
     cautions: [...cameraInside(world), ...frames.flatMap((frame) => frame.cautions)],
   };
 };

@@ -1,8 +1,8 @@
 import { fromMiddle, nearestOnWay } from '../readings/hazard-ground.ts';
-import { feetOf } from '../readings/holder.ts';
 import { momentsOf } from '../readings/moments.ts';
 import { onLevel } from '../readings/walk-ground.ts';
 import type { Hazard } from '../setup/schema/setup.ts';
+import { feetOf } from '../world/holder.ts';
 import type { Caution, ReadPass, SchemeCase, SchemeRule } from './caution.ts';
 
 type Told = Caution & { readonly frameId: string };

@@ -1,5 +1,5 @@
 import { saturationRatio } from '../camera/exposure.ts';
-import { type Layer, type PictureSize, traceLayers } from '../trace/layer.ts';
+import { type Layer, type PictureSize, traceWithCovers } from '../trace/layer.ts';
 import { mixLayers } from '../trace/picture.ts';
 import type { Source, World, WorldFrame } from '../world/world.ts';
 
@@ -47,12 +47,14 @@ export const smallPictures = ({ stage, view, aspect, frames }: World): SmallPict
       sources.set(keys[f]?.[i] as string, source);
     });
   });
-  const traced = traceLayers(stage, view, [...sources.values()], size);
-  const known = new Map([...sources.keys()].map((key, i) => [key, traced[i] as Layer]));
+  const traced = traceWithCovers(stage, view, [...sources.values()], size);
+  const places = new Map([...sources.keys()].map((key, i) => [key, i]));
   return frames.map((each, f) => {
     const frame: WorldFrame = { ...each, view, development: { ...each.development, noise: null } };
-    const layers = (keys[f] as string[]).map((key) => known.get(key) as Layer);
-    return { frame, layers, linear: mixLayers(frame, layers, size), size };
+    const at = (keys[f] as string[]).map((key) => places.get(key) as number);
+    const layers = at.map((i) => traced.layers[i] as Layer);
+    const covers = at.map((i) => traced.covers[i] ?? null);
+    return { frame, layers, linear: mixLayers(frame, { layers, covers }, size), size };
   });
 };
 

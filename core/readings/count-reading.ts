@@ -1,7 +1,7 @@
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import type { Stage } from '../world/stage.ts';
-import type { WorldLight } from '../world/world.ts';
+import type { LampPlace, WorldLight } from '../world/world.ts';
 import {
   atLevel,
   isoForCount,
@@ -12,7 +12,6 @@ import {
   stopsAfterCount,
 } from './count.ts';
 import { type CountAdvice, tooBrightAtLowest, tooDarkAtFull } from './count-advice.ts';
-import type { Moment } from './moments.ts';
 import { distanceForLight, levelDistance } from './stand-back.ts';
 import type { TargetReading } from './target-reading.ts';
 
@@ -41,7 +40,7 @@ export interface CountCase {
   readonly surface: SurfacePoint | null;
   readonly target: TargetReading | null;
   /** Where the lamp is half-way through. */
-  readonly moment: Moment;
+  readonly moment: LampPlace;
   readonly levelPercent: number;
   readonly lowestLevelPercent: number;
   /** Whether the lamp stands lit for the whole frame, so that only its level can change. */

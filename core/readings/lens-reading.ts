@@ -2,7 +2,9 @@ import { isInFrame } from '../camera/camera-view.ts';
 import { anyHit, closestHit } from '../geometry/cast-ray.ts';
 import { distance, normalize, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
-import { poseAt, type World, type WorldLight } from '../world/world.ts';
+import { isInTheWay } from '../walk/body.ts';
+import { feetOf } from '../world/holder.ts';
+import { placeAtShare, poseAt, type World, type WorldLight } from '../world/world.ts';
 
 /** What the lens sees of a pass's bare lamp, by rays. */
 export interface LensReading {
@@ -30,6 +32,8 @@ const reach = 1 - 1e-4;
 /** Looks from the lens to the emitter. */
 export const lensReading = ({ stage, view }: World, { source }: WorldLight): LensReading => {
   if (source.kind !== 'lamp') return { seenShare: 0, shines: false, hiddenBy: null };
+  const isBehindHolder = (to: Vec3, time: number) =>
+    source.holder !== null && isInTheWay(feetOf(stage, placeAtShare(source, time)), view.position, to);
   const isClear = (to: Vec3) =>
     !anyHit(stage.tree, view.position, normalize(sub(to, view.position)), distance(view.position, to) * reach);
   const times = source.path.length > 1 ? Array.from({ length: moments }, (_, i) => i / (moments - 1)) : [0.5];
@@ -38,7 +42,7 @@ export const lensReading = ({ stage, view }: World, { source }: WorldLight): Len
     for (const [u, v] of spots) {
       const pose = poseAt(source, time);
       const { spot, normal } = emitterSpot(source.emitter, pose, u, v);
-      if (!isInFrame(view, spot)) continue;
+      if (!isInFrame(view, spot) || isBehindHolder(spot, time)) continue;
       if (!isClear(spot)) {
         const hit = closestHit(stage.tree, view.position, normalize(sub(spot, view.position)));
         hiddenBy ??= (hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id) ?? 'ground';

@@ -41,5 +41,5 @@ export const readingSamples = (source: Source): SampleNumbers[] => {
     }));
   if (source.kind === 'lamp' && isWalked(source))
     return Array.from({ length: walkedSamples }, (_, s) => emitterNumbers(s, (s + 0.5) / walkedSamples));
-  return Array.from({ length: restingSamples }, (_, s) => emitterNumbers(s, sampleNumber(s, dimension.time, 0, 0)));
+  return Array.from({ length: restingSamples }, (_, s) => emitterNumbers(s, sampleNumber(s, dimension.moment, 0, 0)));
 };

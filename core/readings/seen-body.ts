@@ -2,8 +2,8 @@ import { isInFrame, projectPoint } from '../camera/camera-view.ts';
 import { anyHit } from '../geometry/cast-ray.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { bodyOutline, isInTheWay } from '../walk/body.ts';
-import { placeOnPath, type Source, type World } from '../world/world.ts';
-import { feetOf } from './holder.ts';
+import { feetOf } from '../world/holder.ts';
+import { placeAtShare, type Source, type World } from '../world/world.ts';
 
 export type LampSource = Extract<Source, { kind: 'lamp' }>;
 
@@ -21,8 +21,7 @@ export interface SeenBody {
 }
 
 export const seenBody = ({ stage, view }: World, source: LampSource, share: number): SeenBody => {
-  const [on, off] = source.onOff;
-  const feet = feetOf(stage, placeOnPath(source.path, on + (off - on) * share));
+  const feet = feetOf(stage, placeAtShare(source, share));
   const eye = view.position;
   const { cells, across } = bodyOutline(feet, eye, cellMetres);
   const isSeen = (cell: Vec3) =>

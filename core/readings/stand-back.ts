@@ -4,8 +4,7 @@ import { poseToward } from '../photometry/emitter.ts';
 import { openLux } from '../photometry/open-light.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import type { Stage } from '../world/stage.ts';
-import type { Source } from '../world/world.ts';
-import type { Moment } from './moments.ts';
+import type { LampPlace, Source } from '../world/world.ts';
 
 const halvings = 40;
 /** Places that are looked at on the way, before the halving. */
@@ -16,13 +15,13 @@ const [nearest, farthest] = [0.1, 100];
 type LampSource = Extract<Source, { kind: 'lamp' }>;
 
 /** Where a lamp stands when it is moved level to a share of its distance from its aim, its height kept. */
-const placeAt = ({ position, aim }: Moment, share: number): Vec3 => {
+const placeAt = ({ position, aim }: LampPlace, share: number): Vec3 => {
   const move = (axis: 0 | 2) => aim[axis] + (position[axis] - aim[axis]) * share;
   return [move(0), position[1], move(2)];
 };
 
 /** Level distance of a lamp from what it is aimed at, metres. */
-export const levelDistance = ({ position, aim }: Moment): number =>
+export const levelDistance = ({ position, aim }: LampPlace): number =>
   Math.hypot(position[0] - aim[0], position[2] - aim[2]);
 
 /**
@@ -37,7 +36,7 @@ export const distanceForLight = (
   stage: Stage,
   source: LampSource,
   surface: SurfacePoint,
-  from: Moment,
+  from: LampPlace,
   ratio: number,
 ): number | null => {
   const now = levelDistance(from);

@@ -3,9 +3,9 @@ import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
-import { placeOnPath, type World } from '../world/world.ts';
+import { feetOf } from '../world/holder.ts';
+import { placeAtTime, type World } from '../world/world.ts';
 import { hazardFootprints, hazardsOn } from './hazard-ground.ts';
-import { feetOf } from './holder.ts';
 import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
 
 /** When a frame is exposed if all frames follow each other as listed, each after its delay. */
@@ -31,6 +31,7 @@ export interface PassTiming {
 
 /** The way on foot to a pass from the one that was held before it. */
 export interface Walk {
+  readonly fromFrameId: string;
   readonly fromPassId: string;
   readonly fromName: string;
   /** Whether both lie in one frame. */
@@ -60,7 +61,7 @@ export const frameOrders = ({ frames }: Pick<Scheme, 'frames'>): FrameOrder[] =>
 };
 
 /** A pass held in the hand, in running order. */
-interface Turn {
+export interface Turn {
   readonly frame: Frame;
   readonly pass: Pass;
   readonly startSeconds: number;
@@ -70,14 +71,15 @@ interface Turn {
   readonly endFeet: Vec3;
 }
 
-const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
+/** The passes that are held in the hand, in the order in which they are done. */
+export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
   const orders = frameOrders(scheme);
   const turns = scheme.frames.flatMap((frame, f) =>
     frame.passes.flatMap((pass): Turn[] => {
       const source = frames[f]?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
       if (pass.held !== 'hand' || source?.kind !== 'lamp') return [];
       const opens = (orders[f] as FrameOrder).startSeconds;
-      const feet = (seconds: number) => feetOf(stage, placeOnPath(source.path, seconds));
+      const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
       const [startFeet, endFeet] = [feet(pass.on), feet(pass.off)];
       return [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off, startFeet, endFeet }];
     }),
@@ -85,36 +87,50 @@ const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
   return turns.sort((a, b) => a.startSeconds - b.startSeconds);
 };
 
-const walkTo = (turn: Turn, before: Turn, setup: Setup, { stage, view }: World): Walk | null => {
+/** The way on foot between two places where one stands, world metres; null where none leads there. */
+export const wayOnFoot = (
+  from: Vec3,
+  to: Vec3,
+  setup: Setup,
+  { stage, view }: World,
+): Pick<Walk, 'metres' | 'seconds' | 'points' | 'hazardIds' | 'roundHazardIds'> | null => {
   const { walking } = setup;
-  const feet = [before.endFeet, turn.startFeet];
-  const [from, to] = feet.map(onLevel) as [GroundPoint, GroundPoint];
+  const ends = [onLevel(from), onLevel(to)] as const;
   const [east, north] = onLevel(view.position);
   // so far that the way round its far end is never the shorter one
-  const far = 100 + 4 * [from, to].reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
+  const far = 100 + 4 * ends.reduce((sum, end) => sum + Math.hypot(end[0] - east, end[1] - north), 0);
   const picture = walking.keepsOutOfPicture ? pictureWedge(view, far) : null;
-  const things = footprintsBetween(stage, setup, feet);
-  const around = [...things, ...hazardFootprints(setup.hazards, [from, to])];
+  const things = footprintsBetween(stage, setup, [from, to]);
+  const around = [...things, ...hazardFootprints(setup.hazards, ends)];
   // where both can't be had, one walks through the picture rather than through a bog
   const way =
-    shortestWalk(from, to, around, picture) ??
-    shortestWalk(from, to, around, null) ??
-    shortestWalk(from, to, things, picture);
+    shortestWalk(...ends, around, picture) ??
+    shortestWalk(...ends, around, null) ??
+    shortestWalk(...ends, things, picture);
   if (!way) return null;
   const metres = way.metres * detourRatio;
   const hazardIds = hazardsOn(setup.hazards, way.points).map(({ id }) => id);
-  const straight = setup.hazards.length > 0 ? shortestWalk(from, to, things, picture) : null;
+  const straight = setup.hazards.length > 0 ? shortestWalk(...ends, things, picture) : null;
   const met = straight ? hazardsOn(setup.hazards, straight.points).map(({ id }) => id) : [];
   return {
-    fromPassId: before.pass.id,
-    fromName: before.pass.name,
-    isWithinFrame: before.frame === turn.frame,
     metres,
     seconds: metres / walking.metresPerSecond,
-    availableSeconds: turn.startSeconds - before.endSeconds,
     points: way.points,
     hazardIds,
     roundHazardIds: met.filter((id) => !hazardIds.includes(id)),
+  };
+};
+
+const walkTo = (turn: Turn, before: Turn, setup: Setup, world: World): Walk | null => {
+  const way = wayOnFoot(before.endFeet, turn.startFeet, setup, world);
+  if (!way) return null;
+  return {
+    fromFrameId: before.frame.id,
+    fromPassId: before.pass.id,
+    fromName: before.pass.name,
+    isWithinFrame: before.frame === turn.frame,
+    availableSeconds: turn.startSeconds - before.endSeconds,
+    ...way,
   };
 };
 

@@ -1,13 +1,10 @@
+import { pointsSomewhere } from '../passes/stretch-path.ts';
 import type { Pass, Position, Waypoint } from '../setup/schema/setup.ts';
 import { SweepError } from './sweep-error.ts';
 
 /** What the document takes: 5 km level, 500 m down, 2 km up. */
 const isInDocument = ([east, north, up]: Position): boolean =>
   Math.abs(east) <= 5000 && Math.abs(north) <= 5000 && up >= -500 && up <= 2000;
-
-/** Whether lamp and aim differ by more than the micrometre that the document asks for. */
-export const pointsSomewhere = ({ position, aim }: Pick<Waypoint, 'position' | 'aim'>): boolean =>
-  position.some((v, i) => Math.abs(v - (aim[i] as number)) > 1e-6);
 
 /** To the micrometre, and no minus nought: what a file can hold and people can read. */
 const rounded = (v: number): number => Math.round(v * 1e6) / 1e6 + 0;

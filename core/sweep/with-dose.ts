@@ -1,7 +1,7 @@
+import { retimedPass } from '../passes/retimed-pass.ts';
 import type { Frame, Lamp, Pass } from '../setup/schema/setup.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
-import { stretchedPath } from './stretch-path.ts';
 
 /** A pass after its dose was changed. */
 export interface DosedPass {
@@ -27,9 +27,7 @@ const withSeconds = (pass: Pass, frame: Frame, seconds: number): Pass => {
   const on = clamp(pass.on, 0, frame.seconds - length);
   // on + length may round to a hair past the frame's end
   const off = Math.min(on + length, frame.seconds);
-  if (pass.waypoints.length === 1) return { ...pass, on, off };
-  const waypoints = stretchedPath(pass.waypoints, [pass.on, pass.off], [on, off]);
-  return waypoints ? { ...pass, on, off, waypoints } : pass;
+  return retimedPass(pass, on, off) ?? pass;
 };
 
 /**

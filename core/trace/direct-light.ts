@@ -1,9 +1,11 @@
 import type { Ray } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import type { Stage } from '../world/stage.ts';
-import type { Source } from '../world/world.ts';
-import type { SampleNumbers } from './irradiance.ts';
+import { poseAt, type Source } from '../world/world.ts';
+import { holderAlong, holderLuminance } from './holder-light.ts';
+import type { SampleNumbers, TakenTogether } from './irradiance.ts';
 import { surfaceLuminance } from './lit-surface.ts';
+import type { MomentsTaken } from './moments-taken.ts';
 import { bareLuminance } from './seen-source.ts';
 import { wayOn } from './sheen.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
@@ -46,24 +48,42 @@ export const look = (stage: Stage, ray: Ray, way: readonly [number, number] | nu
 };
 
 const black: Triple = [0, 0, 0];
+const farAway = 1e5;
 
 /**
  * Luminance toward the eye of one source's direct light, one sample, per unit strength, linear RGB: of what it sees, and of
- * what shows in the sheen of that. Light that a sheen or a mirror throws onto other things is left out.
+ * what shows in the sheen of that. Light that a sheen or a mirror throws onto other things is left out. Whoever holds the
+ * lamp stands before what the ray meets, not in the sheens of things.
  */
-export const directLuminance = (
-  stage: Stage,
-  source: Source,
-  { ray, surface, shown, isMiddle }: Seen,
-  numbers: SampleNumbers,
-): Triple => {
-  const bare = bareLuminance(source, ray, surface, numbers.time, Number.POSITIVE_INFINITY);
-  const lit = surface ? surfaceLuminance(stage, source, surface, numbers, isMiddle ? 'spots' : 'shared') : black;
-  if (!shown) return [bare + lit[0], bare + lit[1], bare + lit[2]];
-  const bareThere = bareLuminance(source, shown.ray, shown.surface, numbers.time, shown.density);
+export const directLuminance = (stage: Stage, source: Source, seen: Seen, numbers: SampleNumbers): Triple => {
+  const { ray, surface, shown, isMiddle } = seen;
+  const { taken } = numbers;
+  const poses = source.kind === 'lamp' ? (taken?.poses ?? [poseAt(source, numbers.time)]) : [];
+  const hits = source.kind === 'lamp' && taken ? holderAlong(taken, ray, surface?.distance ?? farAway) : null;
+  const limits = hits?.map((hit) => hit?.t ?? farAway) ?? null;
+  const before = hits && {
+    ...numbers,
+    taken: { ...(taken as TakenTogether), isHidden: hits.map((hit) => hit !== null) },
+  };
+  const bare = bareLuminance(source, ray, surface, poses, limits, Number.POSITIVE_INFINITY);
+  const onHolder =
+    source.kind === 'lamp' && hits && taken ? holderLuminance(stage, source, ray, hits, numbers, taken) : 0;
+  const by = isMiddle ? 'spots' : 'shared';
+  const lit = surface ? surfaceLuminance(stage, source, surface, before ?? numbers, by) : black;
+  const near = bare + onHolder;
+  if (!shown) return [near + lit[0], near + lit[1], near + lit[2]];
+  // the sheen shows for as long as nobody stands before it
+  const open = hits ? hits.filter((hit) => hit === null).length / hits.length : 1;
+  const bareThere = bareLuminance(source, shown.ray, shown.surface, poses, null, shown.density);
   // a highlight met by chance from a rough sheen would be a bright speck
-  const by = shown.density === Number.POSITIVE_INFINITY ? 'spots' : 'none';
-  const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, by) : black;
-  const at = (c: 0 | 1 | 2) => bare + lit[c] + shown.weight[c] * (bareThere + there[c]);
+  const byThere = shown.density === Number.POSITIVE_INFINITY ? 'spots' : 'none';
+  const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, byThere) : black;
+  const at = (c: 0 | 1 | 2) => near + lit[c] + open * shown.weight[c] * (bareThere + there[c]);
   return [at(0), at(1), at(2)];
+};
+
+/** Share of the moments taken at which the ray meets whoever holds the lamp before anything else, 0 to 1. */
+export const holderShare = ({ ray, surface }: Seen, taken: MomentsTaken): number => {
+  const hits = holderAlong(taken, ray, surface?.distance ?? farAway);
+  return hits ? hits.filter((hit) => hit !== null).length / hits.length : 0;
 };

@@ -3,8 +3,10 @@ import { discFromSquare } from '../geometry/disc-from-square.ts';
 import { add, basisAround, dot, normalize, scale, type Vec3 } from '../geometry/vec.ts';
 import type { Pose } from '../photometry/emitter.ts';
 import { openLampSample } from '../photometry/open-light.ts';
+import { isInTheWay } from '../walk/body.ts';
 import type { Stage } from '../world/stage.ts';
 import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
+import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
 
 /** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
 export interface Receiver {
@@ -18,8 +20,18 @@ export interface Receiver {
 export interface SampleNumbers {
   readonly u: number;
   readonly v: number;
-  /** Share of the on-time, 0 to 1. */
+  /** Moment that a lamp is taken at, share of its on-time, 0 to 1; not asked where `taken` is given. */
   readonly time: number;
+  /** Several moments of a lamp together, as pictures are traced. */
+  readonly taken?: TakenTogether;
+}
+
+/** Moments of a lamp that one sample takes light from together. */
+export interface TakenTogether extends MomentsTaken {
+  /** Number in [0, 1) that draws the moment that the shadow is traced for. */
+  readonly choice: number;
+  /** At which moments the receiver is out of sight behind whoever holds the lamp. */
+  readonly isHidden?: readonly boolean[] | undefined;
 }
 
 /** Shadow rays end this share short of the lamp, so that nothing at the lamp itself blocks them. */
@@ -33,29 +45,42 @@ export interface Arrival {
   readonly toLight: Vec3;
   /** What stands nearer than this in that direction keeps it off. */
   readonly limit: number;
-  /** Of a lamp: how it stands, and which spot of it is meant. */
-  readonly lamp: { readonly pose: Pose; readonly distance: number; readonly spotNormal: Vec3 | null } | null;
+  /** Of a lamp: how it stands, which spot of it is meant, and where its holder stands who is drawn. */
+  readonly lamp: {
+    readonly pose: Pose;
+    readonly distance: number;
+    readonly spotNormal: Vec3 | null;
+    readonly feet: Vec3 | null;
+  } | null;
   /** Whether it stands for light from all of the sky at once. */
   readonly isAllRound: boolean;
 }
 
 const farAway = 1e5;
+const nothing: Arrival = { lux: 0, toLight: [0, 1, 0], limit: 0, lamp: null, isAllRound: false };
+
+/**
+ * Of a lamp taken at several moments all count for the light, and one drawn by its light for the shadow: as good as their
+ * mean over many samples (resampled importance sampling, Talbot, Cline and Egbert 2005), with one ray for all of them.
+ */
+const lampArrival = (source: LampSource, receiver: Receiver, numbers: SampleNumbers): Arrival => {
+  const { u, v, time, taken } = numbers;
+  const poses = taken?.poses ?? [poseAt(source, time)];
+  const samples = poses.map((pose) => openLampSample(source.emitter, pose, receiver, u, v));
+  const weights = samples.map(({ lux }, m) => (taken?.isHidden?.[m] ? 0 : lux));
+  const m = drawnByWeight(weights, taken?.choice ?? 0);
+  if (m < 0) return nothing;
+  const { toLamp, distance, spotNormal } = samples[m] as (typeof samples)[number];
+  const lamp = { pose: poses[m] as Pose, distance, spotNormal, feet: taken?.feet?.[m] ?? null };
+  const lux = weights.reduce((sum, weight) => sum + weight, 0) / poses.length;
+  return { lux, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };
+};
 
 /** What one sample of a source sends to a receiver. */
 export const arrivalOf = (source: Source, receiver: Receiver, numbers: SampleNumbers): Arrival => {
   switch (source.kind) {
-    case 'lamp': {
-      const pose = poseAt(source, numbers.time);
-      const { lux, toLamp, distance, spotNormal } = openLampSample(
-        source.emitter,
-        pose,
-        receiver,
-        numbers.u,
-        numbers.v,
-      );
-      const lamp = { pose, distance, spotNormal };
-      return { lux, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };
-    }
+    case 'lamp':
+      return lampArrival(source, receiver, numbers);
     case 'moon': {
       const { first, second } = basisAround(source.toward);
       const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * moonRadiusRadians) as [number, number];
@@ -68,9 +93,12 @@ export const arrivalOf = (source: Source, receiver: Receiver, numbers: SampleNum
   }
 };
 
-/** Whether the light reaches the receiver. */
-export const arrives = (stage: Stage, { shadowOrigin }: Receiver, { lux, toLight, limit }: Arrival): boolean =>
-  lux > 0 && !anyHit(stage.tree, shadowOrigin, toLight, limit);
+/** Whether the light reaches the receiver, past things and past whoever holds the lamp. */
+export const arrives = (stage: Stage, { shadowOrigin }: Receiver, { lux, toLight, limit, lamp }: Arrival): boolean => {
+  if (lux <= 0) return false;
+  if (lamp?.feet && isInTheWay(lamp.feet, shadowOrigin, add(shadowOrigin, scale(toLight, limit)))) return false;
+  return !anyHit(stage.tree, shadowOrigin, toLight, limit);
+};
 
 /**
  * One sample of the illuminance that a source at unit strength puts on a receiver, in lux (per lumen or per lux of

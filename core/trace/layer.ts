@@ -3,8 +3,9 @@ import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
 import { type Bounces, bounceSample } from './bounce.ts';
 import { bounceNumbersOf, sheenNumbersOf } from './bounce-numbers.ts';
-import { directLuminance, look } from './direct-light.ts';
-import { dimension, sampleNumber, scatteredNumber, sharedSampleNumber } from './sequence.ts';
+import { directLuminance, holderShare, look } from './direct-light.ts';
+import { momentsTaken } from './moments-taken.ts';
+import { dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {
@@ -16,6 +17,12 @@ export interface PictureSize {
 /** A layer: mean luminance per unit strength, linear RGB, three numbers a pixel, rows from the top; cd/m^2 per lm or lx. */
 export type Layer = Float64Array;
 
+/** Layers, and for each the share of its samples at which whoever holds its lamp is before all else; null without one. */
+export interface TracedLayers {
+  readonly layers: readonly Layer[];
+  readonly covers: readonly (Float64Array | null)[];
+}
+
 const none = [0, 0, 0] as const;
 
 /**
@@ -23,14 +30,20 @@ const none = [0, 0, 0] as const;
  *
  * @returns one layer a source, in order, its bounced light included
  */
-export const traceLayers = (
+export const traceWithCovers = (
   stage: Stage,
   view: CameraView,
   sources: readonly Source[],
   { width, height, samples }: PictureSize,
   bounces: Bounces = 0,
-): Layer[] => {
+): TracedLayers => {
   const layers = sources.map(() => new Float64Array(width * height * 3));
+  const covers = sources.map((source) =>
+    source.kind === 'lamp' && source.holder ? new Float64Array(width * height) : null,
+  );
+  const moments = Array.from({ length: samples }, (_, s) =>
+    sources.map((source) => (source.kind === 'lamp' ? momentsTaken(stage, source, s) : null)),
+  );
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++)
       for (let s = 0; s < samples; s++) {
@@ -43,20 +56,31 @@ export const traceLayers = (
         const way = [dimension.bounceU, dimension.bounceV].map((dim) => scatteredNumber(s, dim, x, y));
         const seen = look(stage, ray, s === 0 ? null : [way[0] as number, way[1] as number]);
         const { surface } = seen;
-        const time = sharedSampleNumber(s, dimension.time);
-        const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time };
-        const bounceNumbers = bounces > 0 && surface ? bounceNumbersOf(s, x, y, time) : null;
+        const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time: 0.5 };
+        const choice = number(dimension.moment);
         sources.forEach((source, i) => {
-          const direct = directLuminance(stage, source, seen, numbers);
+          const taken = moments[s]?.[i] ?? null;
+          const direct = directLuminance(
+            stage,
+            source,
+            seen,
+            taken ? { ...numbers, taken: { ...taken, choice } } : numbers,
+          );
           const far =
-            surface && bounceNumbers
-              ? bounceSample(stage, source, surface, bounces, bounceNumbers, sheenNumbersOf(s, x, y))
+            surface && bounces > 0
+              ? bounceSample(stage, source, surface, bounces, bounceNumbersOf(s, x, y, taken), sheenNumbersOf(s, x, y))
               : none;
           const layer = layers[i] as Layer;
           const at = (y * width + x) * 3;
           for (const c of [0, 1, 2] as const)
             layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c]) / samples;
+          const cover = covers[i];
+          if (cover && taken) cover[at / 3] = (cover[at / 3] as number) + holderShare(seen, taken) / samples;
         });
       }
-  return layers;
+  return { layers, covers };
 };
+
+/** The layers alone. */
+export const traceLayers = (...what: Parameters<typeof traceWithCovers>): readonly Layer[] =>
+  traceWithCovers(...what).layers;

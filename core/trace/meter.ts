@@ -24,7 +24,7 @@ export const meterWith = (
 export const meterReceiver = (stage: Stage, source: Source, receiver: Receiver, samples = meterSamples): number => {
   const numbers = Array.from({ length: samples }, (_, s): SampleNumbers => {
     const number = (dim: number) => sampleNumber(s, dim, 0, 0);
-    return { u: number(dimension.emitterU), v: number(dimension.emitterV), time: number(dimension.time) };
+    return { u: number(dimension.emitterU), v: number(dimension.emitterV), time: number(dimension.moment) };
   });
   return meterWith(stage, source, receiver, numbers);
 };

@@ -7,7 +7,8 @@ export const dimension = {
   pixelY: 1,
   emitterU: 2,
   emitterV: 3,
-  time: 4,
+  /** Which of the moments of a sample shadows are traced for. */
+  moment: 4,
   lensU: 5,
   lensV: 6,
   bounceU: 7,
@@ -23,6 +24,8 @@ export const dimension = {
   sheenOrNot: 17,
   side: 18,
   secondSide: 19,
+  bouncedMoment: 20,
+  secondBouncedMoment: 21,
 } as const;
 /** Dimensions of the direct light, which share one sequence. */
 const dimensions = 7;
@@ -78,6 +81,15 @@ export const chanceNumber = (sample: number, dim: number, x: number, y: number):
 export const scatteredNumber = (sample: number, dim: number, x: number, y: number): number =>
   unit((Math.imul(sample, sequenceSteps[dim] as number) + pixelHash(x, y, dim)) >>> 0);
 
-/** The same for things that all pixels share, such as the moment along a pass. */
-export const sharedSampleNumber = (sample: number, dim: number): number =>
-  sample === 0 ? 0.5 : unit((Math.imul(sample, sequenceSteps[dim] as number) + 0x80000000) >>> 0);
+/**
+ * Where the moments of a sample lie in their parts of the on-time, in [0, 1): shared by all pixels, the middle for sample 0.
+ * The bits of the number turned round (van der Corput 1935), so that 2, 4, 8 … samples together are a grid of even steps.
+ */
+export const momentShift = (sample: number): number => {
+  let [shift, step] = [0.5, 0.5];
+  for (let bits = sample; bits > 0; bits = Math.floor(bits / 2)) {
+    shift += (bits % 2) * step;
+    step /= 2;
+  }
+  return shift % 1;
+};

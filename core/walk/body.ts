@@ -1,4 +1,4 @@
-import { add, dot, scale, sub, type Vec3 } from '../geometry/vec.ts';
+import { add, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 
 /**
  * Whoever holds a lamp: an upright capsule in clothes. Size and reach are common practice, no published source; what
@@ -13,7 +13,7 @@ export const body = {
 } as const;
 
 /**
- * Where somebody stands who holds a lamp: behind it, opposite its aim on the level; right under a lamp that points
+ * Where somebody stands who holds a lamp: behind it, opposite its aim on the level; to the south of a lamp that points
  * straight up or down.
  *
  * @returns the middle of the body, at the lamp's height, world metres
@@ -21,9 +21,54 @@ export const body = {
 export const bodyBehind = (lamp: Vec3, aim: Vec3): Vec3 => {
   const [x, z] = [lamp[0] - aim[0], lamp[2] - aim[2]];
   const level = Math.hypot(x, z);
-  if (level < 1e-6) return lamp;
+  if (level < 1e-6) return [lamp[0], lamp[1], lamp[2] + body.reachMetres];
   const k = body.reachMetres / level;
   return [lamp[0] + x * k, lamp[1], lamp[2] + z * k];
+};
+
+/** Where a ray meets a body: how far along it, and the unit normal there. */
+export interface BodyHit {
+  readonly t: number;
+  readonly normal: Vec3;
+}
+
+/** Nearest crossing of a ray and a ball from outside, or a negative number. */
+const alongBall = (offset: Vec3, direction: Vec3): number => {
+  const along = dot(offset, direction);
+  const gap2 = dot(offset, offset) - along * along;
+  const room = body.radiusMetres ** 2 - gap2;
+  return room > 0 ? along - Math.sqrt(room) : -1;
+};
+
+/**
+ * What a ray meets of a body from outside; null when it passes by, and for an eye within the body.
+ *
+ * @param feet middle of the body on what it stands on, world metres
+ * @param direction unit
+ */
+export const bodyAlong = (feet: Vec3, origin: Vec3, direction: Vec3): BodyHit | null => {
+  const { heightMetres, radiusMetres: r } = body;
+  const [low, high] = [feet[1] + r, feet[1] + heightMetres - r];
+  const [x, z] = [origin[0] - feet[0], origin[2] - feet[2]];
+  const a = direction[0] ** 2 + direction[2] ** 2;
+  const b = x * direction[0] + z * direction[2];
+  const over = origin[1] - Math.min(Math.max(origin[1], low), high);
+  if (x * x + z * z + over * over <= r * r) return null;
+  // by how far the ray passes from the axis: the difference of two large squares would be rough
+  const aside = x * direction[2] - z * direction[0];
+  const root = a * r * r - aside * aside;
+  if (root < 0) return null;
+  const side = a > 1e-12 ? (-b - Math.sqrt(root)) / a : -1;
+  const y = origin[1] + side * direction[1];
+  let t = side;
+  if (a <= 1e-12 || y < low || y > high) {
+    const end = (a <= 1e-12 ? origin[1] : y) < low ? low : high;
+    t = alongBall([-x, end - origin[1], -z], direction);
+  }
+  if (t <= 0) return null;
+  const at = add(origin, scale(direction, t));
+  const axisY = Math.min(Math.max(at[1], low), high);
+  return { t, normal: normalize(sub(at, [feet[0], axisY, feet[2]])) };
 };
 
 /** Square of the distance between two straight pieces p + s u and q + t v, s and t from 0 to 1 (Ericson 2005, 5.1.9, from memory). */

@@ -1,8 +1,8 @@
 import type { Import } from './read-imports.ts';
 
-const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan'];
+const worldSees = ['units', 'colour', 'geometry', 'photometry', 'camera', 'setup', 'sky', 'scan', 'walk'];
 const traceSees = [...worldSees, 'world'];
-const readingsSee = [...traceSees, 'trace', 'walk'];
+const readingsSee = [...traceSees, 'trace', 'passes'];
 const cautionsSee = [...readingsSee, 'readings'];
 
 /** What each folder of core may import beside itself (shared/design.md, "Direction"). */
@@ -18,6 +18,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   walk: ['units', 'geometry', 'setup'],
   world: worldSees,
   trace: traceSees,
+  passes: [...traceSees, 'trace'],
   readings: readingsSee,
   cautions: cautionsSee,
   kits: ['units', 'geometry', 'setup', 'world'],

@@ -6,6 +6,7 @@ import type { Harness } from '../browser/harness/main.ts';
 import { dragLine, dragTimes } from './drag.ts';
 import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
+import { movingPassLines, movingPassTimes } from './moving-pass.ts';
 import { scanLine, scanTimes } from './scan.ts';
 import { sweepLine, sweepTimes } from './sweep.ts';
 import { treeLines, treeTimes } from './tree.ts';
@@ -36,6 +37,7 @@ const times = await page.evaluate(() => (window as unknown as { harness: Harness
 const sweep = await sweepTimes(page);
 const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'closer')];
 const drag = await dragTimes(page);
+const moving = await movingPassTimes(page);
 const trees = treeTimes();
 console.log(dragLine(drag));
 console.log(scanLine(await scanTimes(browser)));
@@ -49,7 +51,7 @@ mkdirSync('.reports', { recursive: true });
 const parse = lm63ParseTimes();
 writeFileSync(
   '.reports/bench.json',
-  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees }, null, 2),
+  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving }, null, 2),
 );
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
@@ -71,6 +73,7 @@ console.log(
 console.log(sweepLine(sweep));
 for (const growth of growths) console.log(growthLines(growth));
 console.log(treeLines(trees));
+console.log(movingPassLines(moving));
 if (ratio > mostRatio) {
   console.error(`The moved lamp took ${ratio.toFixed(2)} x a sample; the bar is ${mostRatio} x.`);
   process.exitCode = 1;

@@ -117,7 +117,7 @@ interface Variant {
 }
 
 /**
- * A frame for every kind of lamp and beam, a moving pass, gels, cloth, snoots, moonlight, and sixteen passes at once,
+ * A frame for every kind of lamp and beam, moving passes, people in sight, gels, cloth, snoots, moonlight, and sixteen passes at once,
  * over every kind of part.
  */
 export const everyKindSetup = ({ bounces = 0, drawn = {}, inRoom = false, sensor = {}, iso = 400 }: Variant = {}) => {
@@ -160,6 +160,22 @@ export const everyKindSetup = ({ bounces = 0, drawn = {}, inRoom = false, sensor
           { time: 4, position: [4, 5, 0.6], aim: [0, 8, 0.8] },
         ],
       }),
+    ],
+  };
+  // people in the picture: one walks through it before a lantern, one stands in it beside a torch
+  const inSight = {
+    id: 'in-sight',
+    name: 'In sight',
+    seconds: 5,
+    passes: [
+      pass('walk', 'lantern', [0, 0, 0], {
+        strokes: 2,
+        waypoints: [
+          { time: 0, position: [-3, 6, 1.2], aim: [-2, 20, 1] },
+          { time: 2, position: [3, 6, 1.2], aim: [2, 20, 1] },
+        ],
+      }),
+      pass('stand', 'torch', [2, 5, 1], { off: 3, waypoints: [{ position: [2, 5, 1], aim: [-2, 7, 0.6] }] }),
     ],
   };
   const sixteen = {
@@ -207,7 +223,7 @@ export const everyKindSetup = ({ bounces = 0, drawn = {}, inRoom = false, sensor
       {
         id: 's',
         name: 'S',
-        frames: [...single, dressed, moving, sixteen].map((frame) => ({
+        frames: [...single, dressed, moving, inSight, sixteen].map((frame) => ({
           aperture: 1.8,
           focusMetres: 6,
           iso,

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
+import { traceBlend } from '../../core/trace/blend.ts';
 import { developPicture, tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld } from '../../core/world/world.ts';
 import { launch, openPage } from './browser.ts';
@@ -78,7 +79,7 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
 
   const frames = [
     ...['torch', 'flood', 'panel', 'lantern', 'tube', 'point', 'lobe', 'grid', 'measured', 'measured-point'],
-    ...['dressed', 'moving', 'sixteen'],
+    ...['dressed', 'moving', 'in-sight', 'sixteen'],
   ];
   const variants = {
     'direct light': {},
@@ -117,6 +118,59 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
       expect(Math.abs(v - Math.max(a, b))).toBeLessThanOrEqual(1e-6 * Math.max(a, b, 1e-9));
     });
     expect(fromPainted).toBeGreaterThan(100);
+  });
+
+  // each way of blending, with masks from the scene: sky and ground apart, a subject, all of it; soft edges
+  const subject = 'stone-2';
+  const blends = {
+    'lighten, sky and ground': {
+      mode: 'lighten',
+      frames: [
+        { frameId: 'sky', where: 'sky', featherPixels: 200 },
+        { frameId: 'painted', where: 'ground', weight: 0.7 },
+      ],
+    },
+    'add, a subject over the sky frame': {
+      mode: 'add',
+      frames: [{ frameId: 'sky' }, { frameId: 'painted', where: 'subject', subjectId: subject, featherPixels: 60 }],
+    },
+    'average, everywhere and a subject': {
+      mode: 'average',
+      frames: [
+        { frameId: 'painted', weight: 2 },
+        { frameId: 'sky', where: 'subject', subjectId: subject, featherPixels: 400 },
+      ],
+    },
+    'average, two parts alone': {
+      mode: 'average',
+      frames: [
+        { frameId: 'painted', where: 'ground' },
+        { frameId: 'sky', where: 'sky', weight: 0.5 },
+      ],
+    },
+  };
+  it.each(Object.entries(blends))('blend: %s', async (_, blend) => {
+    const document = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
+    for (const scheme of document.schemes) scheme.blend = blend;
+    const setup = parseSetup(JSON.stringify(document));
+    const scheme = setup.schemes.find(({ id }) => id === 'side');
+    if (!scheme) throw new Error('no scheme');
+    const size = { width: 96, height: 54, samples: 8 };
+    const cpu = traceBlend(buildWorld(setup, scheme), scheme, setup.camera.sensor.pixelsWide, size);
+    const gpu = await page.evaluate(
+      ([text, w, h, s]) => (window as unknown as { harness: Harness }).harness.blend(text, 'side', w, h, s),
+      [JSON.stringify(document), size.width, size.height, size.samples] as const,
+    );
+    const sorted = differences(gpu, cpu);
+    expect(sorted.length).toBeGreaterThan(300);
+    expect(percentile(sorted, 0.5)).toBeLessThanOrEqual(0.02);
+    expect(percentile(sorted, 0.95)).toBeLessThanOrEqual(0.08);
+    // the masks do something: the blend is neither frame
+    for (const { id } of scheme.frames) {
+      const frame = buildWorld(setup, scheme).frames.find((each) => each.id === id);
+      const alone = frame && tracePicture(buildWorld(setup, scheme), frame, { ...size, samples: 1 });
+      expect(percentile(differences(gpu, alone as Float64Array), 0.95)).toBeGreaterThan(0.1);
+    }
   });
 
   it.each(['soft', 'plain'] as const)(

@@ -5,6 +5,7 @@ import { NumberField } from '../ui/NumberField.tsx';
 import { parseQuantity } from '../ui/parse-quantity.ts';
 import { shutterText } from '../ui/words.ts';
 import { cutCounts } from './cut-counts.ts';
+import { FramesDrop } from './FramesDrop.tsx';
 import { useExposureEdit } from './use-exposure-edit.ts';
 
 const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : ' · magenta');
@@ -17,7 +18,8 @@ export const FrameLine = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const frame = useFrame();
-  const showsBlend = useApp((state) => state.showsBlend);
+  // one frame alone is its own blend
+  const showsBlend = useApp((state) => state.showsBlend) && scheme.frames.length > 1;
   const { chooseFrame, showBlend, tell } = useApp.getState();
   const { schemeIds, change, changeFocus } = useExposureEdit();
   const set = (field: FrameNumber) => (value: number) => change((s, place) => setFrameNumber(s, place, field, value));
@@ -45,6 +47,7 @@ export const FrameLine = () => {
             Blend
           </button>
         )}
+        <FramesDrop />
       </div>
       <div className="frame-fields" role="group" aria-label={`Camera settings of the frame ${frame.name}`}>
         {showsBlend && <span className="frame-of">{frame.name}:</span>}

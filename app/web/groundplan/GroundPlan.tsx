@@ -1,4 +1,4 @@
-import { useRef } from 'react';
+import { Fragment, useRef } from 'react';
 import type { Position } from '../../../core/setup/schema/setup.ts';
 import { stageOf } from '../../../core/world/stage.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
@@ -8,12 +8,14 @@ import { type PlanView, planHalf, planViewOf } from '../ui/plan-view.ts';
 import { CameraMark } from './CameraMark.tsx';
 import { HazardMarks } from './HazardMarks.tsx';
 import { LampMark } from './LampMark.tsx';
+import { PassPath } from './PassPath.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
 import { PlanPointer } from './PlanPointer.tsx';
 import { PlanTape } from './PlanTape.tsx';
 import { askingView, type Pointing } from './pointing.ts';
 import { ShadowShapes } from './ShadowShapes.tsx';
 import { SubjectMarks } from './SubjectMarks.tsx';
+import { WalkLines } from './WalkLines.tsx';
 
 /**
  * The ground from above: camera at the bottom, clock round the subject, lamps, shadows, frame edges. With `pointing`, a
@@ -26,6 +28,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const isDragging = useApp((state) => state.history.gestureStart !== null);
   const tape = useSession((state) => state.tape);
   const hidesShadows = useSession((state) => state.hidesAnswer);
+  const showsWalks = useSession((state) => state.showsWalks);
   const camera = cameraOf(setup, scheme.id);
   const stage = stageOf(setup);
   const passes = scheme.frames.flatMap((frame) => frame.passes.map((pass) => ({ frame, pass })));
@@ -67,21 +70,18 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
           ))}
         <HazardMarks view={view} />
         <SubjectMarks view={view} stage={stage} land={false} />
+        {showsWalks && !pointing && <WalkLines view={view} />}
         <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />
         {passes.map(({ frame, pass }) => {
           const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+          const isSelected = isPassSelected(frame.id, pass.id);
+          const of = lamp && { view, schemeId: scheme.id, frame, pass, lamp, isSelected };
           return (
-            lamp && (
-              <LampMark
-                key={`${frame.id}/${pass.id}`}
-                view={view}
-                schemeId={scheme.id}
-                frame={frame}
-                pass={pass}
-                lamp={lamp}
-                camera={camera.position}
-                isSelected={isPassSelected(frame.id, pass.id)}
-              />
+            of && (
+              <Fragment key={`${frame.id}/${pass.id}`}>
+                <LampMark {...of} camera={camera.position} />
+                <PassPath {...of} />
+              </Fragment>
             )
           );
         })}

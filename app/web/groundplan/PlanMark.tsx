@@ -19,6 +19,8 @@ interface PlanMarkProps {
   readonly onMove: (position: Position, run?: string) => void;
   /** What the Delete key does; without it, nothing. */
   readonly onDelete?: () => void;
+  /** How near a pointer takes hold of it, in drawing units; less for what stands close to others. */
+  readonly targetRadius?: number;
   readonly children: ReactNode;
 }
 
@@ -32,6 +34,7 @@ export const PlanMark = ({
   onSelect,
   onMove,
   onDelete,
+  targetRadius = 30,
   children,
 }: PlanMarkProps) => {
   const at = toPlan(view, position);
@@ -70,7 +73,7 @@ export const PlanMark = ({
       onKeyDown={onKeyDown}
       {...drag}
     >
-      <circle r={30} className="mark-target" />
+      <circle r={targetRadius} className="mark-target" />
       {children}
     </g>
   );

@@ -2,6 +2,7 @@ import type { Setup, Subject } from '../../../core/setup/schema/setup.ts';
 import { measuredLength } from '../../../core/units/measured-length.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { type Tape, useSession } from '../state/session.ts';
+import { Check } from '../ui/Check.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { paceWords, tapeWords } from '../ui/tape-words.ts';
 import { setTrueLength } from './true-length.ts';
@@ -28,10 +29,11 @@ const RealLength = ({ tape, scan }: { tape: Tape; scan: Subject }) => {
   );
 };
 
-/** Takes the measuring tape out and puts it away; says what it measures. */
+/** Takes the measuring tape out and puts it away, says what it measures; and whether ways on foot are drawn. */
 export const TapeBar = () => {
   const setup = useSetup();
   const tape = useSession((state) => state.tape);
+  const showsWalks = useSession((state) => state.showsWalks);
   const { set } = useSession.getState();
   const scan = useApp(({ selection }) =>
     selectedScan(setup, selection?.kind === 'subject' ? selection.subjectId : null),
@@ -47,6 +49,9 @@ export const TapeBar = () => {
       >
         Measure
       </button>
+      <span title="The ways on foot: from the camera to the first pass, from pass to pass, and back">
+        <Check label="Walks" isOn={showsWalks} onChange={(isOn) => set({ showsWalks: isOn })} />
+      </span>
       {tape && (
         <span role="status" title={paceWords}>
           {tapeWords(tape)}

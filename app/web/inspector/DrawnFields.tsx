@@ -31,6 +31,12 @@ export const DrawnFields = ({ drawn, onChange }: DrawnFieldsProps) => (
       isOn={drawn.noise}
       onChange={(noise) => onChange({ noise })}
     />
+    <Check
+      label="Who holds a lamp"
+      note="and the shadow they throw"
+      isOn={drawn.holder}
+      onChange={(holder) => onChange({ holder })}
+    />
     <Choice
       label="Highlights"
       value={drawn.response}

@@ -6,6 +6,7 @@ import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampFields } from './LampFields.tsx';
 import { PassFields } from './PassFields.tsx';
 import { PassNumbers } from './PassNumbers.tsx';
+import { PathFields } from './PathFields.tsx';
 
 interface LampInspectorProps {
   readonly schemeId: string;
@@ -25,8 +26,13 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
       <section className="group">
         <h3>This pass</h3>
         <PassFields place={place} frame={frame} pass={pass} lamp={lamp} />
-        {reading && <PassNumbers reading={reading} setup={setup} />}
       </section>
+      <PathFields place={place} pass={pass} />
+      {reading && (
+        <section className="group" aria-label="Numbers of this pass">
+          <PassNumbers reading={reading} setup={setup} />
+        </section>
+      )}
       <FrontFields place={place} frame={frame} pass={pass} lamp={lamp} />
       <LampFields lamp={lamp} />
       <div className="actions">

@@ -1,4 +1,5 @@
 import type { Caution } from '../../../core/cautions/caution.ts';
+import { firstStroke } from '../../../core/passes/stroke.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
@@ -62,6 +63,12 @@ const CountWord = ({ count: { spoken, spokenStops, missStops, advice } }: { coun
   return advice[0] ? <span className="slip-count">{advice[0].replace(/\.$/, '')}</span> : null;
 };
 
+/** "8 s", or "2 × 4 s" for a way that is gone twice. */
+const countText = (pass: Pass): string => {
+  const text = `${shutterText(firstStroke(pass).seconds)} s`;
+  return pass.strokes > 1 ? `${pass.strokes} × ${text}` : text;
+};
+
 /** One pass as a narrow strip; pressed, it opens to its inspector. */
 export const LampSlip = (props: LampSlipProps) => {
   const { schemeId, frame, pass, lamp, reading, hasFailed, cautions, isOpen } = props;
@@ -77,7 +84,7 @@ export const LampSlip = (props: LampSlipProps) => {
       <span>
         {reading ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}` : lamp.name}
       </span>
-      <span className="count">{shutterText(pass.off - pass.on)} s</span>
+      <span className="count">{countText(pass)}</span>
       <span className="slip-light">
         <TargetLine reading={reading} hasFailed={hasFailed} />
       </span>

@@ -63,6 +63,8 @@ export const addLampWithPass = (
     gels: [],
     cloth: null,
     snootDegrees: null,
+    strokes: 1,
+    dwell: 'typed' as const,
     waypoints: [{ time: 0, position: freePlace(setup, scheme), aim: cameraOf(setup, scheme.id).aim }],
   };
   return { setup: addPass(withLamp, { schemeId: scheme.id, frameId: frame.id }, pass), passId };

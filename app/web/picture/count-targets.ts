@@ -19,10 +19,11 @@ export const targetsOf = (tiles: readonly Tile[]): number => {
   const views = new Set<string>();
   const layers = new Set<string>();
   for (const { world, frames } of tiles.flatMap(picturesOf))
-    for (const { frame } of frames) {
+    for (const { frame, mask } of frames) {
       // through the open lens each frame has its own first hits, moon and sky
       const view = JSON.stringify(frame.view);
       views.add(view);
+      if (mask) layers.add(`${view}|mask ${mask.part}`);
       for (const { source } of frame.lights) {
         const key = `${view}|${keyOf(source)}`;
         layers.add(`${key}|0`);

@@ -1,7 +1,8 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
+import { buildWorld, type WorldFrame } from '../../../core/world/world.ts';
 import type { Size } from '../render/layer-store.ts';
 import type { Scene, Shown, Tile } from '../render/scene.ts';
+import { shownFrames } from '../render/shown-frames.ts';
 import { targetBytes } from '../render/targets.ts';
 import { framesShown } from '../state/frames-shown.ts';
 import { unlitId } from '../state/session.ts';
@@ -33,6 +34,8 @@ export interface WantedPicture extends WantedLight {
   readonly marksFull: boolean;
   /** Of the screen, in device pixels. */
   readonly size: Size;
+  /** A frame of its own, or the blend with null; left out, it shows what all do. */
+  readonly frame?: Frame | null;
 }
 
 interface SceneOptions {
@@ -49,19 +52,13 @@ const withoutLamps = (frame: WorldFrame): WorldFrame => ({
   lights: frame.lights.filter(({ source }) => source.kind !== 'lamp'),
 });
 
-const framesOf = (scheme: Scheme, { frames }: World, shown: Frame | null): Shown['frames'] =>
-  framesShown(scheme, shown).flatMap(({ frame: { id }, weight }) => {
-    const frame = frames.find((each) => each.id === id);
-    return frame ? [{ frame, weight }] : [];
-  });
-
 const shownOf = (wanted: WantedLight, frame: Frame | null): Shown => {
   const { setup, scheme, isUnlit, name } = wanted;
   const world = buildWorld(setup, scheme);
-  const frames = framesOf(scheme, world, frame);
+  const frames = shownFrames(setup, scheme, world, framesShown(scheme, frame));
   if (wanted.isByDay) {
     const [first] = frames;
-    const seen = first ? [{ frame: byDay(first.frame), weight: 1 }] : [];
+    const seen = first ? [{ frame: byDay(first.frame), weight: 1, mask: null, featherShare: 0 }] : [];
     return { name: `:day ${scheme.id}`, world, frames: seen, mode: 'add' };
   }
   const seen = isUnlit ? frames.map((each) => ({ ...each, frame: withoutLamps(each.frame) })) : frames;
@@ -84,7 +81,7 @@ export const sceneOf = (
 ): Scene => {
   const tiles = pictures.map(
     (picture): Tile => ({
-      ...shownOf(picture, frame),
+      ...shownOf(picture, picture.frame === undefined ? frame : picture.frame),
       screen: picture.screen,
       look: picture.look,
       against: picture.against && shownOf(picture.against, frame),

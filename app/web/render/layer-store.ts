@@ -1,6 +1,7 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
-import type { Source, World } from '../../../core/world/world.ts';
+import type { Traced } from '../../../core/trace/mask.ts';
+import type { World } from '../../../core/world/world.ts';
 import { ScratchHits } from './scratch-hits.ts';
 import { floatTarget, recordTarget, targetBytes } from './targets.ts';
 
@@ -13,7 +14,7 @@ export interface Size {
 /** One source's running mean over one camera's picture. */
 export interface StoredLayer {
   readonly key: string;
-  readonly source: Source;
+  readonly source: Traced;
   /** 0 = direct light; else what came by way of that many other surfaces at most. */
   readonly bounces: World['bounces'];
   readonly shot: Shot;
@@ -90,7 +91,7 @@ export class LayerStore {
     return shot;
   }
 
-  layer(key: string, source: Source, bounces: World['bounces'], shot: Shot): StoredLayer {
+  layer(key: string, source: Traced, bounces: World['bounces'], shot: Shot): StoredLayer {
     let layer = this.layers.get(key);
     if (!layer) {
       layer = { key, source, bounces, shot, coarse: null, full: null, samples: 0, lastUsed: 0 };

@@ -1,11 +1,13 @@
-import { Matrix3, type Texture, Vector2, Vector3, type WebGLRenderer, type WebGLRenderTarget } from 'three';
+import { Matrix3, type Texture, Vector2, Vector3, Vector4, type WebGLRenderer, type WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { Triple } from '../../../core/colour/matrix.ts';
-import { noiseDimensionOf } from '../../../core/trace/picture.ts';
+import { featherSigma } from '../../../core/trace/feather.ts';
+import { type CoverWeight, noiseDimensionOf } from '../../../core/trace/picture.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
+import { MaskBlur } from './mask-blur.ts';
 import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
 import { blendModes, recordFragment } from './shaders/record.frag.ts';
 import { floatTarget } from './targets.ts';
@@ -15,6 +17,8 @@ import { matrixFromRows } from './uniforms.ts';
 export interface WeightedLayer {
   readonly texture: Texture;
   readonly weight: Triple;
+  /** Of a lamp held by hand: what its holder's cover counts for; null for light that shines on behind people. */
+  readonly cover: CoverWeight | null;
 }
 
 /** A frame to be mixed. */
@@ -24,6 +28,8 @@ export interface FrameMix {
   readonly view: CameraView;
   /** Strength in the blend. */
   readonly weight: number;
+  /** Where it counts, with the width of the soft edge as a share of the picture's width; null = everywhere. */
+  readonly mask: { readonly texture: Texture; readonly featherShare: number } | null;
 }
 
 /** Two pictures can be held at a time. */
@@ -37,12 +43,14 @@ export class Mixer {
   private readonly mixPass = new FullScreenPass(mixFragment, {
     ...Object.fromEntries(this.slots.map((slot, i) => [`layer${i}`, slot])),
     weights: { value: Array.from({ length: layersPerPass }, () => new Vector3()) },
+    coverWeights: { value: Array.from({ length: layersPerPass }, () => new Vector4()) },
     sum: { value: null as Texture | null },
     startFresh: { value: true },
     pictureSize: { value: new Vector2() },
   });
   private readonly recordPass = new FullScreenPass(recordFragment, {
-    frameSum: { value: null as Texture | null },
+    heldSum: { value: null as Texture | null },
+    lastingSum: { value: null as Texture | null },
     before: { value: null as Texture | null },
     whiteBalance: { value: new Matrix3() },
     fallOffTangents: { value: new Vector2() },
@@ -50,8 +58,15 @@ export class Mixer {
     noiseDimension: { value: 0 },
     pictureSize: { value: new Vector2() },
     frameWeight: { value: 1 },
+    isMasked: { value: false },
+    mask: { value: null as Texture | null },
+    isAverage: { value: false },
+    weightEverywhere: { value: 0 },
+    weightMasked: { value: null as Texture | null },
     mode: { value: 0 },
   });
+  private readonly maskBlur = new MaskBlur();
+
   constructor(gl: WebGLRenderer) {
     this.gl = gl;
   }
@@ -66,24 +81,49 @@ export class Mixer {
     return made;
   }
 
-  /** Sum of a frame's weighted layers. */
-  private sumLayers(layers: readonly WeightedLayer[], width: number, height: number): WebGLRenderTarget {
+  /** Sum of weighted layers, black where there are none. */
+  private sumLayers(name: string, layers: readonly WeightedLayer[], width: number, height: number): WebGLRenderTarget {
     const u = this.mixPass.uniforms;
     u.pictureSize.value.set(width, height);
     let sum: WebGLRenderTarget | null = null;
     for (let start = 0; start === 0 || start < layers.length; start += layersPerPass) {
       const group = layers.slice(start, start + layersPerPass);
       u.weights.value.forEach((weight, i) => {
-        weight.set(...(group[i]?.weight ?? [0, 0, 0]));
-        (this.slots[i] as { value: Texture | null }).value = group[i]?.texture ?? null;
+        const layer = group[i];
+        weight.set(...(layer?.weight ?? [0, 0, 0]));
+        u.coverWeights.value[i]?.set(...(layer?.cover?.weight ?? [0, 0, 0]), layer?.cover?.share ?? 0);
+        (this.slots[i] as { value: Texture | null }).value = layer?.texture ?? null;
       });
       u.sum.value = sum?.texture ?? null;
       u.startFresh.value = start === 0;
-      const next: WebGLRenderTarget = this.target(sum === this.targets.get('sum-a') ? 'sum-b' : 'sum-a', width, height);
+      const [a, b] = [`${name}-a`, `${name}-b`];
+      const next: WebGLRenderTarget = this.target(sum === this.targets.get(a) ? b : a, width, height);
       this.mixPass.draw(this.gl, next);
       sum = next;
     }
     return sum as WebGLRenderTarget;
+  }
+
+  /** The masks of the frames, soft as they are wanted. */
+  private softMasks(frames: readonly FrameMix[], width: number, height: number): (Texture | null)[] {
+    return frames.map(({ mask }, i) => {
+      if (!mask) return null;
+      const [between, result] = ['mask-between', `mask-${i}`].map((name) => this.target(name, width, height));
+      if (!between || !result) return null;
+      this.maskBlur.blur(this.gl, mask.texture, featherSigma(mask.featherShare, width), between, result);
+      return result.texture;
+    });
+  }
+
+  /** What the frames of an average weigh together. */
+  private setWeights(frames: readonly FrameMix[], masks: readonly (Texture | null)[], width: number, height: number) {
+    const u = this.recordPass.uniforms;
+    u.weightEverywhere.value = frames.reduce((sum, { weight }, i) => sum + (masks[i] ? 0 : weight), 0);
+    const masked = frames.flatMap(({ weight }, i): WeightedLayer[] => {
+      const texture = masks[i];
+      return texture ? [{ texture, weight: [weight, weight, weight], cover: null }] : [];
+    });
+    u.weightMasked.value = this.sumLayers('weights', masked, width, height).texture;
   }
 
   private setDevelopment({ whiteBalance, vignetting, noise }: Development, view: CameraView, width: number): void {
@@ -111,12 +151,20 @@ export class Mixer {
   ): WebGLRenderTarget {
     const u = this.recordPass.uniforms;
     u.pictureSize.value.set(width, height);
+    const masks = this.softMasks(frames, width, height);
+    u.isAverage.value = mode === 'average';
+    if (mode === 'average') this.setWeights(frames, masks, width, height);
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {
-      u.frameSum.value = this.sumLayers(frame.layers, width, height).texture;
+      u.isMasked.value = masks[i] !== null;
+      u.mask.value = masks[i] ?? null;
+      const held = frame.layers.filter(({ cover }) => cover !== null);
+      const lasting = frame.layers.filter(({ cover }) => cover === null);
+      u.heldSum.value = this.sumLayers('held', held, width, height).texture;
+      u.lastingSum.value = this.sumLayers('lasting', lasting, width, height).texture;
       u.before.value = picture?.texture ?? null;
       this.setDevelopment(frame.development, frame.view, width);
-      u.frameWeight.value = mode === 'average' ? frame.weight / frames.length : frame.weight;
+      u.frameWeight.value = frame.weight;
       u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
       const next = this.target(`${held}-${(frames.length - 1 - i) % 2}`, width, height);
       this.recordPass.draw(this.gl, next);
@@ -127,6 +175,6 @@ export class Mixer {
 
   dispose(): void {
     for (const target of this.targets.values()) target.dispose();
-    for (const pass of [this.mixPass, this.recordPass]) pass.dispose();
+    for (const pass of [this.mixPass, this.recordPass, this.maskBlur]) pass.dispose();
   }
 }

@@ -181,7 +181,7 @@ export class PictureEngine {
   }
 
   private mix(shown: Shown, { width, height }: Size, held: Held) {
-    const mixes = shown.frames.map(({ frame, weight }) => this.sceneLayers.frameMix(shown, frame, weight));
+    const mixes = shown.frames.map((each) => this.sceneLayers.frameMix(shown, each));
     return this.mixer.mix(mixes, shown.mode, width, height, held);
   }
 

@@ -1,14 +1,17 @@
 import type { Texture } from 'three';
-import { layerWeight } from '../../../core/trace/picture.ts';
+import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
 import type { FrameMix, WeightedLayer } from './mixer.ts';
-import { picturesOf, type Scene, type Shown, type Tile } from './scene.ts';
+import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
 
 /** By place and id among the frame's lights: ids alone do not do, a pass may be called "sky". */
 const storeKey = (shown: Shown, frame: WorldFrame, light: number, bounces: number): string =>
   `${shown.name}/${frame.id}/${light}/${frame.lights[light]?.id}/${bounces}`;
+
+/** A mask lies over the picture of its frame: through the open lens each frame has its own. */
+const maskKey = (shown: Shown, { frame, mask }: ShownFrame): string => `${shown.name}/${frame.id}/mask/${mask?.part}`;
 
 /** Samples of bounced light under which it is only noise and is left out of the picture. */
 const fewestBounced = 4;
@@ -18,7 +21,10 @@ export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
   const direct = new Map<string, WantedLayer>();
   const bounced = new Map<string, WantedLayer>();
   for (const shown of scene.tiles.flatMap(picturesOf))
-    for (const { frame } of shown.frames)
+    for (const each of shown.frames) {
+      const { frame, mask } = each;
+      if (mask)
+        direct.set(maskKey(shown, each), { label: `mask ${mask.part}`, view: frame.view, source: mask, bounces: 0 });
       frame.lights.forEach(({ id, source }, i) => {
         const { bounces } = shown.world;
         const label = source.kind === 'lamp' ? `${shown.name}/${id}` : id;
@@ -27,6 +33,7 @@ export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
         if (bounces > 0)
           bounced.set(storeKey(shown, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
       });
+    }
   return new Map([...direct, ...bounced]);
 };
 
@@ -65,15 +72,20 @@ export class SceneLayers {
     return this.lastBounced.get(key)?.full?.texture;
   }
 
-  /** Whether all direct light of a tile has been traced, if only coarsely. */
+  /** What is traced so far of a layer. */
+  private textureOf(key: string): Texture | undefined {
+    const stored = this.stored.get(key);
+    return (stored?.full ?? stored?.coarse)?.texture;
+  }
+
+  /** Whether all direct light of a tile has been traced, and its masks, if only coarsely. */
   isReady(tile: Tile): boolean {
     return picturesOf(tile).every((shown) =>
-      shown.frames.every(({ frame }) =>
-        frame.lights.every((_, i) => {
-          const stored = this.stored.get(storeKey(shown, frame, i, 0));
-          return stored !== undefined && (stored.full ?? stored.coarse) !== null;
-        }),
-      ),
+      shown.frames.every((each) => {
+        const { frame, mask } = each;
+        const keys = frame.lights.map((_, i) => storeKey(shown, frame, i, 0));
+        return [...keys, ...(mask ? [maskKey(shown, each)] : [])].every((key) => this.textureOf(key));
+      }),
     );
   }
 
@@ -81,26 +93,31 @@ export class SceneLayers {
   gatheredOf(tile: Tile): number {
     let sum = 0;
     for (const shown of picturesOf(tile))
-      for (const { frame } of shown.frames)
+      for (const each of shown.frames) {
+        const { frame, mask } = each;
+        sum += mask ? (this.stored.get(maskKey(shown, each))?.samples ?? 0) : 0;
         for (const i of frame.lights.keys()) {
           const direct = this.stored.get(storeKey(shown, frame, i, 0));
           const { bounces } = shown.world;
           const bounced = bounces > 0 ? this.stored.get(storeKey(shown, frame, i, bounces)) : undefined;
           sum += (direct?.samples ?? 0) + (direct?.coarse ? 0.5 : 0) + (bounced?.samples ?? 0);
         }
+      }
     return sum;
   }
 
   /** A frame as the mixer takes it, of what has been traced so far. */
-  frameMix(shown: Shown, frame: WorldFrame, weight: number): FrameMix {
+  frameMix(shown: Shown, each: ShownFrame): FrameMix {
+    const { frame, weight, mask, featherShare } = each;
     const { bounces } = shown.world;
     const layers = frame.lights.flatMap((light, i): WeightedLayer[] => {
-      const stored = this.stored.get(storeKey(shown, frame, i, 0));
-      const texture = (stored?.full ?? stored?.coarse)?.texture as Texture;
+      const texture = this.textureOf(storeKey(shown, frame, i, 0)) as Texture;
       const weight = layerWeight(frame, light);
+      const cover = coverOf(frame, light);
       const farTexture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
-      return [{ texture, weight }, ...(farTexture ? [{ texture: farTexture, weight }] : [])];
+      return [{ texture, weight, cover }, ...(farTexture ? [{ texture: farTexture, weight, cover }] : [])];
     });
-    return { layers, development: frame.development, view: frame.view, weight };
+    const part = mask ? { texture: this.textureOf(maskKey(shown, each)) as Texture, featherShare } : null;
+    return { layers, development: frame.development, view: frame.view, weight, mask: part };
   }
 }

@@ -1,12 +1,23 @@
+import type { Mask } from '../../../core/trace/mask.ts';
 import type { World, WorldFrame } from '../../../core/world/world.ts';
 import type { Size } from './layer-store.ts';
+
+/** A frame in a picture, and how it counts there. */
+export interface ShownFrame {
+  readonly frame: WorldFrame;
+  readonly weight: number;
+  /** Part of the picture that it counts in; null = everywhere. */
+  readonly mask: Mask | null;
+  /** Width of the mask's soft edge, as a share of the picture's width. */
+  readonly featherShare: number;
+}
 
 /** Some frames of a world, blended: one picture. */
 export interface Shown {
   /** What its layers are called; pictures of one name are one. */
   readonly name: string;
   readonly world: World;
-  readonly frames: readonly { readonly frame: WorldFrame; readonly weight: number }[];
+  readonly frames: readonly ShownFrame[];
   readonly mode: 'lighten' | 'add' | 'average';
 }
 

@@ -58,7 +58,10 @@ export const createStageTextures = (stage: Stage): StageTextures => {
   const { nodes, corners, depth } = stage.tree;
   const textures = {
     nodes: floatTexture(1024, nodes.length / 4, (data) => data.set(nodes)),
-    corners: cornerTexture(corners, (t) => stage.finishOfTriangle[t] as number),
+    // the finish, and the subject by its index, 0 for the ground
+    corners: cornerTexture(corners, (t, c) =>
+      c === 1 ? (stage.subjectOfTriangle[t] as number) + 1 : (stage.finishOfTriangle[t] as number),
+    ),
     normals: cornerTexture(stage.normals, (t, c) => stage.tints?.[t * 3 + c] ?? 1),
     finishes: floatTexture(64 * finishTexels, stage.finishes.length * finishTexels, (data) =>
       data.set(stage.finishes.flatMap(finishNumbers)),

@@ -1,8 +1,8 @@
 import type { WebGLRenderer, WebGLRenderTarget } from 'three';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
-import { dimension, sharedSampleNumber } from '../../../core/trace/sequence.ts';
+import type { Traced } from '../../../core/trace/mask.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { Source, World } from '../../../core/world/world.ts';
+import type { World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
 import { MeasuredTables } from './measured-tables.ts';
 import { firstHitFragment } from './shaders/first-hit.frag.ts';
@@ -32,7 +32,7 @@ const lightPass = (fragment: string, bounces: number) =>
 /** What a sample of light is taken of. */
 export interface LightTask {
   readonly view: CameraView;
-  readonly source: Source;
+  readonly source: Traced;
   /** 0 = the direct light; else what comes by way of that many other surfaces at most. */
   readonly bounces: World['bounces'];
 }
@@ -90,7 +90,7 @@ export class Tracer {
     const pass = this.light[bounces] as (typeof this.light)[number];
     const u = pass.uniforms;
     setCamera(u, view, after, sample);
-    setSource(u, source, sharedSampleNumber(sample, dimension.time), this.tables);
+    if (this.stage) setSource(u, this.stage, source, sample, this.tables);
     u.firstHits.value = hits.texture;
     u.meanSoFar.value = before?.texture ?? null;
     pass.draw(this.gl, after, band.from, band.to);

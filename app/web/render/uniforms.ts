@@ -3,13 +3,16 @@ import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { basisAround } from '../../../core/geometry/vec.ts';
 import { isMeasured, lobePeakPerLumen, spillLevelPerLumen } from '../../../core/photometry/beam.ts';
 import type { Emitter, EmitterShape } from '../../../core/photometry/emitter.ts';
-import { poseAt, type Source } from '../../../core/world/world.ts';
+import { partNumber, type Traced } from '../../../core/trace/mask.ts';
+import { type MomentsTaken, momentsPerSample, momentsTaken } from '../../../core/trace/moments-taken.ts';
+import type { Stage } from '../../../core/world/stage.ts';
 import type { MeasuredTables } from './measured-tables.ts';
 import { sourceKinds } from './shaders/irradiance.glsl.ts';
 import type { StageTextures } from './stage-textures.ts';
 
 const shapes: Record<EmitterShape, number> = { point: 0, disc: 1, rectangle: 2, sphere: 3, tube: 4 };
 const vec3 = () => ({ value: new Vector3() });
+const vec3s = () => ({ value: Array.from({ length: momentsPerSample }, () => new Vector3()) });
 
 export const stageUniforms = () => ({
   nodes: { value: null as StageTextures['nodes'] | null },
@@ -31,14 +34,17 @@ export const cameraUniforms = () => ({
 
 export const sourceUniforms = () => ({
   sourceKind: { value: 0 },
+  maskPart: { value: 0 },
   towardMoon: vec3(),
   moonFirst: vec3(),
   moonSecond: vec3(),
   lampShape: { value: 0 },
-  lampPosition: vec3(),
-  lampAxis: vec3(),
-  lampFirst: vec3(),
-  lampSecond: vec3(),
+  momentCount: { value: 1 },
+  momentPosition: vec3s(),
+  momentAxis: vec3s(),
+  momentFirst: vec3s(),
+  momentFeet: vec3s(),
+  holderClothes: { value: -1 },
   lampHalfSize: { value: new Vector2() },
   lampLobe: { value: new Vector2() },
   lampSpill: vec3(),
@@ -85,14 +91,27 @@ const setBeam = (u: ReturnType<typeof sourceUniforms>, { beam, front }: Emitter,
   u.lampSpill.value.set(beam.cosSpill, beam.cosSpillEven, spillLevelPerLumen(beam));
 };
 
-/** Sets a source as it is at a share of its on-time. */
+const setMoments = (u: ReturnType<typeof sourceUniforms>, { poses, feet, clothes }: MomentsTaken): void => {
+  u.momentCount.value = poses.length;
+  for (const [m, { position, axis }] of poses.entries()) {
+    u.momentPosition.value[m]?.set(...position);
+    u.momentAxis.value[m]?.set(...axis);
+    u.momentFirst.value[m]?.set(...basisAround(axis).first);
+  }
+  u.holderClothes.value = feet ? clothes : -1;
+  for (const [m, place] of feet?.entries() ?? []) u.momentFeet.value[m]?.set(...place);
+};
+
+/** Sets a source, or the part of the picture that a mask is of, as a sample takes it. */
 export const setSource = (
   u: ReturnType<typeof sourceUniforms>,
-  source: Source,
-  time: number,
+  stage: Stage,
+  source: Traced,
+  sample: number,
   tables: MeasuredTables,
 ): void => {
   u.sourceKind.value = sourceKinds[source.kind];
+  if (source.kind === 'mask') u.maskPart.value = partNumber(source);
   if (source.kind === 'moon') {
     const { first, second } = basisAround(source.toward);
     u.towardMoon.value.set(...source.toward);
@@ -100,13 +119,8 @@ export const setSource = (
     u.moonSecond.value.set(...second);
   }
   if (source.kind !== 'lamp') return;
-  const pose = poseAt(source, time);
-  const { first, second } = basisAround(pose.axis);
+  setMoments(u, momentsTaken(stage, source, sample));
   u.lampShape.value = shapes[source.emitter.shape];
-  u.lampPosition.value.set(...pose.position);
-  u.lampAxis.value.set(...pose.axis);
-  u.lampFirst.value.set(...first);
-  u.lampSecond.value.set(...second);
   u.lampHalfSize.value.set(source.emitter.halfWidthMetres, source.emitter.halfHeightMetres);
   setBeam(u, source.emitter, tables);
 };

@@ -1,6 +1,7 @@
 import { create } from 'zustand';
 import type { Position, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from './app-store.ts';
+import type { PassPlace } from './edits/within.ts';
 
 /** What fills the left of the page. */
 export type Room = 'viewfinder' | 'compare' | 'sweep';
@@ -70,6 +71,12 @@ interface Session {
   readonly tape: Tape | null;
   /** A file with a scan that is being brought in; null = none. */
   readonly scanFile: File | null;
+  /** The pass whose sweep is being painted over the picture; null = none. */
+  readonly paints: PassPlace | null;
+  /** Which waypoint of the selected pass is open in its slip, from 0; null = none. */
+  readonly waypoint: number | null;
+  /** Whether the plan and the walkaround show the ways on foot. */
+  readonly showsWalks: boolean;
   /** null = all tiles side by side. */
   readonly pair: Pair | null;
   /** Step of the lesson that is followed; null = the lesson is put away. */
@@ -100,6 +107,9 @@ export const useSession = create<Session>((set) => ({
   showsByDay: false,
   tape: null,
   scanFile: null,
+  paints: null,
+  waypoint: null,
+  showsWalks: true,
   pair: null,
   lessonStep: null,
   hidesAnswer: false,
@@ -111,7 +121,12 @@ export const useSession = create<Session>((set) => ({
 const hasPasses = ({ schemes }: Setup): boolean =>
   schemes.some(({ frames }) => frames.some(({ passes }) => passes.length > 0));
 
+/** Which thing of which scheme is selected: selecting it again is no change. */
+const selectedKey = ({ schemeId, selection }: ReturnType<typeof useApp.getState>): string =>
+  JSON.stringify([schemeId, selection]);
+
 useApp.subscribe((state, old) => {
+  if (selectedKey(state) !== selectedKey(old)) useSession.setState({ paints: null, waypoint: null });
   const [present, before] = [state.history.present, old.history.present];
   if (present === before) return;
   // another document may use the same ids for its schemes; a place without lamps is dark, so it is shown by day

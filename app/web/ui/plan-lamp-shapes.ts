@@ -35,17 +35,20 @@ export const shadowShape = (pen: PlanPen, stage: Stage, { place }: PlanLamp): Pl
   return pen.path(hatched.join(''), { stroke: pen.inks.quiet, width: pen.pixel * 0.8, opacity: 0.8 });
 };
 
-/** A lamp's beam, its axis, and the way that it is carried. */
+/** A lamp's beam, its axis, the way that it is carried, and what its aim goes over. */
 export const beamShapes = (pen: PlanPen, measured: readonly MeasuredBeam[], entry: PlanLamp): PlanShape[] => {
   const colour = colourOf(pen, entry);
   const from = toPlan(pen.view, entry.place.position);
   const to = toPlan(pen.view, entry.place.aim);
   const wedge = wedgePath(...from, to[0] - from[0], to[1] - from[1], drawnBeamDegrees(entry.lamp, measured));
   const walk = entry.pass.waypoints.map(({ position }) => toPlan(pen.view, position));
+  const aims = entry.pass.waypoints.map(({ aim }) => toPlan(pen.view, aim));
+  const turns = aims.some(([x, y]) => Math.hypot(x - to[0], y - to[1]) > pen.pixel);
   return [
     pen.path(wedge, { fill: colour, opacity: pen.inks.beam }),
     pen.path(linePath([from, to]), { stroke: colour, dash: [1.5 * pen.pixel, 2.5 * pen.pixel] }),
     ...(walk.length > 1 ? [pen.path(linePath(walk), { stroke: colour })] : []),
+    ...(turns ? [pen.path(linePath(aims), { stroke: colour, dash: [pen.pixel, 2 * pen.pixel] })] : []),
   ];
 };
 

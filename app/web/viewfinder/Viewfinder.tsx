@@ -1,4 +1,4 @@
-import { type CSSProperties, useMemo } from 'react';
+import { type CSSProperties, type ReactNode, useMemo } from 'react';
 import { FrameLine } from '../frames/FrameLine.tsx';
 import { LevelKey } from '../picture/LevelKey.tsx';
 import { NoPicture } from '../picture/NoPicture.tsx';
@@ -11,11 +11,14 @@ import { useCardLost, useScene } from '../picture/use-scene.ts';
 import { useScreenSizes } from '../picture/use-screen-sizes.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
+import { blendScreen, frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
 import { useSession } from '../state/session.ts';
 import { DepthLine } from './DepthLine.tsx';
 import { LightLine } from './LightLine.tsx';
 import { RatioLine } from './RatioLine.tsx';
 import { StarLine } from './StarLine.tsx';
+import { SweepTool } from './SweepTool.tsx';
+import { SweptMarks } from './SweptMarks.tsx';
 import { useCameraKeys } from './use-camera-keys.ts';
 
 const able = canDrawPicture();
@@ -29,7 +32,9 @@ const Picture = () => {
   const marks = useSession((state) => state.marks);
   const isUnlit = useSession((state) => state.hidesAnswer);
   const isByDay = useSession((state) => state.showsByDay) && !isUnlit;
+  const paints = useSession((state) => state.paints);
   const [sizes, onSize] = useScreenSizes();
+  const smallSizes = useFrameScreens((state) => state.sizes);
   const isLost = useCardLost(true);
   const scene = useMemo(() => {
     const size = sizes.get('viewfinder');
@@ -46,13 +51,21 @@ const Picture = () => {
       marksFull: marks.full,
       size,
     } as const;
-    return sceneOf([picture], { frame: showsBlend ? null : frame, samples: maxSamples });
-  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, isUnlit, isByDay, sizes]);
+    const small = [...smallSizes].flatMap(([id, smallSize]) => {
+      const own = id === blendScreen ? null : scheme.frames.find((each) => each.id === id);
+      return own === undefined
+        ? []
+        : [{ ...picture, screen: frameScreenName(id), size: smallSize, frame: own, marksFull: false }];
+    });
+    return sceneOf([picture, ...small], { frame: showsBlend ? null : frame, samples: maxSamples });
+  }, [setup, scheme, frame, showsBlend, marks.levels, marks.full, isUnlit, isByDay, sizes, smallSizes]);
   useScene(scene);
   return (
     <>
       <Screen name="viewfinder" label={`Picture: ${scheme.name}`} onSize={onSize} />
       <PictureMarks schemeId={scheme.id} />
+      {!isUnlit && <SweptMarks setup={setup} scheme={scheme} />}
+      {paints && <SweepTool setup={setup} scheme={scheme} place={paints} />}
       <Progress />
       {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}
       {isLost && (
@@ -62,8 +75,12 @@ const Picture = () => {
   );
 };
 
-/** What the sensor records, with the line of camera settings under it. */
-export const Viewfinder = () => {
+/**
+ * What the sensor records, with the line of camera settings under it.
+ *
+ * @param belowFrames what comes right under that line
+ */
+export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
   const setup = useSetup();
   const scheme = useScheme();
   const hidesAnswer = useSession((state) => state.hidesAnswer);
@@ -89,6 +106,7 @@ export const Viewfinder = () => {
       </div>
       {able && hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
       <FrameLine />
+      {belowFrames}
       <div className="frame-more">
         <LightLine />
         <DepthLine />

@@ -53,6 +53,8 @@ export const LampFigure = ({ entry, isSelected }: { entry: WalkPass; isSelected:
   const degrees = drawnBeamDegrees(lamp, measuredBeams);
   const { position, ring, post, edges, axis, cross } = useMemo(() => linesOf(place, degrees), [place, degrees]);
   const walk = useMemo(() => pass.waypoints.map((waypoint) => worldFromDocument(waypoint.position)), [pass.waypoints]);
+  const aims = useMemo(() => pass.waypoints.map((waypoint) => worldFromDocument(waypoint.aim)), [pass.waypoints]);
+  const turns = aims.some((aim) => distance(aim, aims[0] as Vec3) > 0.01);
   const look = { color: colour, lineWidth: isSelected ? 2 : 1, transparent: true, opacity: isSelected ? 1 : 0.5 };
   const onClick = () => useApp.getState().select({ kind: 'pass', frameId: frame.id, passId: pass.id });
   return (
@@ -72,6 +74,7 @@ export const LampFigure = ({ entry, isSelected }: { entry: WalkPass; isSelected:
       <Line points={axis} {...look} lineWidth={1} dashed dashSize={0.08} gapSize={0.12} />
       <Line points={cross} segments {...look} depthTest={false} />
       {walk.length > 1 && <Line points={walk} {...look} />}
+      {turns && <Line points={aims} {...look} dashed dashSize={0.04} gapSize={0.12} depthTest={false} />}
       <WalkLabel at={position} text={pass.name} isStrong={isSelected} />
     </group>
   );

@@ -15,6 +15,7 @@ import { ShadowFigure } from './ShadowFigure.tsx';
 import { StageMesh } from './StageMesh.tsx';
 import { TapeFigure } from './TapeFigure.tsx';
 import { eyeOf, type ViewKind } from './views.ts';
+import { WalkFigures } from './WalkFigures.tsx';
 import { walkPasses } from './walk-passes.ts';
 
 const views: readonly (readonly [ViewKind, string])[] = [
@@ -33,6 +34,7 @@ const Walkaround = () => {
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
   const hidesAnswer = useSession((state) => state.hidesAnswer);
+  const showsWalks = useSession((state) => state.showsWalks);
   const keys = useRef<HTMLDivElement>(null);
   const [asked, setAsked] = useState<{ kind: ViewKind }>({ kind: 'start' });
   const world = useMemo(() => buildWorld(setup, scheme), [setup, scheme]);
@@ -82,6 +84,7 @@ const Walkaround = () => {
               const stands = isSelected(entry.frame.id, entry.pass.id);
               return <ShadowFigure key={entry.key} stage={world.stage} entry={entry} isSelected={stands} />;
             })}
+          {showsWalks && <WalkFigures />}
           {setup.patch && <PatchFigure patch={setup.patch} />}
           {moon?.kind === 'moon' && <MoonFigure toward={moon.toward as Vec3} aim={aim} awayMetres={spreadMetres} />}
           {held && !tape && <Handles key={held.key} held={held} mode={mode} />}

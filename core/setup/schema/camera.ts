@@ -30,6 +30,7 @@ export const camera = z
         focusBlur: flag('whether what is out of focus is drawn soft').default(false),
         vignetting: flag('whether the corners darken with the fourth power of the cosine').default(false),
         noise: flag('whether shot noise and read noise are drawn').default(false),
+        holder: flag('whether whoever holds a lamp is drawn, and the shadow they throw').default(true),
         response: choice(['soft', 'plain'], 'highlights roll off softly, or go straight to white').default('soft'),
       })
       .prefault({})

@@ -7,7 +7,7 @@ const seconds = (min: number, description: string) => quantity('seconds', min, 3
 
 const waypoint = z
   .strictObject({
-    time: seconds(0, 'after the shutter opens').default(0),
+    time: seconds(0, 'after the shutter opens, on the first stroke').default(0),
     position: position.describe('the lamp: [east, north, up] in metres'),
     aim: position.describe('what the lamp points at: [east, north, up] in metres'),
   })
@@ -32,7 +32,16 @@ export const pass = z
       .nullable()
       .default(null)
       .describe('full angle that a tube in front of the lamp lets pass (degrees); null = none'),
-    waypoints: z.array(waypoint).min(1, 'must have at least one waypoint').max(256, 'must be at most 256'),
+    waypoints: z
+      .array(waypoint)
+      .min(1, 'must have at least one waypoint')
+      .max(256, 'must be at most 256')
+      .describe('the way of the first stroke, which lasts from on for (off - on) / strokes'),
+    strokes: whole(1, 64, 'how many times the way is gone, there and back in turn').default(1),
+    dwell: choice(
+      ['typed', 'even-speed', 'even-dose'],
+      'how the waypoint times are set: typed, at even speed, or so that the dose at the aim points comes out even',
+    ).default('typed'),
   })
   .describe('one use of one lamp in one frame');
 

@@ -30,17 +30,23 @@ describe('lampfall picture', () => {
       await take('side.png'),
       await take('front.png', '--scheme', 'front', '--frame', 'painted'),
       await take('sky.png', '--frame', 'sky'),
+      await take('blend.png', '--blend'),
     ];
   });
 
   it('ends with 0, prints nothing where no person sits, and leaves only its pictures', () => {
-    expect(ran).toEqual(Array(3).fill({ exitCode: 0, stdout: '', stderr: '' }));
-    expect(readdirSync(folder).sort()).toEqual(['front.png', 'side.png', 'sky.png']);
+    expect(ran).toEqual(Array(4).fill({ exitCode: 0, stdout: '', stderr: '' }));
+    expect(readdirSync(folder).sort()).toEqual(['blend.png', 'front.png', 'side.png', 'sky.png']);
   });
 
   it('writes 48 x 32 pixels from a sensor of 36 x 24 mm, three channels of eight bits', () => {
     for (const out of ['side.png', 'front.png', 'sky.png'])
       expect(read(out)).toMatchObject({ width: 48, height: 32, channels: 3, depth: 8 });
+  });
+
+  it('blends the frames as the scheme says: the brighter of each byte', () => {
+    const [side, sky] = [read('side.png').data, read('sky.png').data];
+    expect(Array.from(read('blend.png').data)).toEqual(Array.from(side, (v, i) => Math.max(v, sky[i] as number)));
   });
 
   it('is neither black nor all one tone: some pixel is over 60 of 255, and over 20 levels occur', () => {

@@ -123,6 +123,8 @@ const stars = z.strictObject({
   ),
 });
 const share = z.number().min(0).max(1);
+const passKey = z.strictObject({ frameId: z.string(), passId: z.string() });
+
 /** What `lampfall readings --json` prints: the agreed names and no others. */
 export const reportShape = z.strictObject({
   setup: z.string(),
@@ -149,6 +151,17 @@ export const reportShape = z.strictObject({
           fillPassId: z.string().nullable(),
           patch: z.strictObject({ rmsContrast: z.number().min(0) }).nullable(),
           cautions: z.array(caution),
+        }),
+      ),
+      // the ways on foot, for plans: more than the list asks for
+      walks: z.array(
+        z.strictObject({
+          from: passKey.nullable(),
+          to: passKey.nullable(),
+          metres: z.number().min(0),
+          seconds: z.number().min(0),
+          availableSeconds: z.number().nullable(),
+          points: z.array(z.tuple([z.number(), z.number()])).min(2),
         }),
       ),
       cautions: z.array(caution),

@@ -54,7 +54,8 @@ describe('first hits that are kept', () => {
 });
 
 describe('bounced light of a lamp that moves', () => {
-  const tile = { name: 'tile', world, frames: [{ frame, weight: 1 }] } as unknown as Tile;
+  const shown = { frame, weight: 1, mask: null, featherShare: 0 };
+  const tile = { name: 'tile', world, frames: [shown] } as unknown as Tile;
   const keyOf = (light: number) => `tile/${frame.id}/${light}/${frame.lights[light]?.id}`;
   /** Textures of bounced light in the picture when the lamp's bounced layer is this one. */
   const shownWith = (layers: SceneLayers, store: LayerStore, shot: Shot, bounced: StoredLayer) => {
@@ -63,7 +64,7 @@ describe('bounced light of a lamp that moves', () => {
       stored.set(`${keyOf(i)}/0`, layerOf(store, `direct ${i}`, shot, 1));
     });
     layers.set(stored, 64);
-    return layers.frameMix(tile, frame, 1).layers.length - frame.lights.length;
+    return layers.frameMix(tile, shown).layers.length - frame.lights.length;
   };
 
   it('is left out at first, then shown on until that of the new place has four samples', () => {

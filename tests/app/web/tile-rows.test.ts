@@ -66,8 +66,9 @@ describe('frames that a picture shows', () => {
   };
 
   it('the like of the frame shown alone, at full weight, by id or else by purpose', () => {
-    expect(framesShown(side, painted)).toEqual([{ frame: painted, weight: 1 }]);
-    expect(framesShown(side, { ...painted, id: 'elsewhere' })).toEqual([{ frame: painted, weight: 1 }]);
+    const whole = { frame: painted, weight: 1, where: 'everything', subjectId: null, featherPixels: 0 };
+    expect(framesShown(side, painted)).toEqual([whole]);
+    expect(framesShown(side, { ...painted, id: 'elsewhere' })).toEqual([whole]);
   });
 
   it('else those of the blend with their weights, each named once; all of them where the blend names none', () => {

@@ -1,16 +1,22 @@
-import { DataTexture, FloatType, RGBAFormat, type Texture, WebGLRenderer } from 'three';
+import { DataTexture, FloatType, RGBAFormat, WebGLRenderer } from 'three';
 import { Developer } from '../../../app/web/render/developer.ts';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
+import type { StoredLayer } from '../../../app/web/render/layer-store.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
+import type { Tile } from '../../../app/web/render/scene.ts';
+import { layersOfScene, SceneLayers } from '../../../app/web/render/scene-layers.ts';
+import { shownFrames } from '../../../app/web/render/shown-frames.ts';
+import wallText from '../../../assets/setups/drystone-wall.json?raw';
 import type { Response } from '../../../core/camera/response.ts';
+import { blendEntries, wholeFrame } from '../../../core/setup/blend-entries.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
-import { layerWeight } from '../../../core/trace/picture.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import type { Growth } from '../../core/support/pebble-setup.ts';
 import { benchGrowth } from './bench-growth.ts';
 import { benchMovedLamp } from './bench-moved-lamp.ts';
 import { benchMovedSubject, type DragTimes } from './bench-moved-subject.ts';
+import { benchMovingPass, type Convergence } from './bench-moving-pass.ts';
 import { benchSweep } from './bench-sweep.ts';
 
 /** What tests call on this page: the app's renderer without the app. */
@@ -24,7 +30,7 @@ export interface Harness {
     height: number,
     samples: number,
   ): number[];
-  /** The frames of a scheme, blended by its mode, as `picture`. */
+  /** A scheme’s blend, as `picture`. */
   blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
   /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
   develop(midGreyRatios: number[], response: Response): number[];
@@ -36,6 +42,8 @@ export interface Harness {
   movedSubject(triangles: number, size: { width: number; height: number }, frames: number): DragTimes;
   /** Times of a sweep of one pass, small tiles against a sample at full size. */
   sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
+  /** How many samples a pass takes, standing and moving. */
+  movingPass(setupText: string, size: { width: number; height: number }): Convergence[];
   /** Times of one sample of the same view over ever more triangles. */
   growth(
     growth: Growth,
@@ -51,7 +59,7 @@ const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
 const linearPicture = (
   setupText: string,
   schemeId: string,
-  frameIds: string[] | null,
+  frameId: string | null,
   size: { width: number; height: number },
   samples: number,
 ): number[] => {
@@ -59,30 +67,17 @@ const linearPicture = (
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
   if (!scheme) throw new Error(`no scheme ${schemeId}`);
   const world = buildWorld(setup, scheme);
-  const frames = world.frames.filter(({ id }) => !frameIds || frameIds.includes(id));
+  const entries = frameId ? scheme.frames.filter(({ id }) => id === frameId).map(wholeFrame) : blendEntries(scheme);
+  const shown = { name: 'test', world, frames: shownFrames(setup, scheme, world, entries), mode: scheme.blend.mode };
+  const tile: Tile = { ...shown, screen: 'test', look: 'picture', against: null, marksFull: false, ...size };
+  const wanted = layersOfScene({ tiles: [tile], size, samples, showsEarly: false });
   const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
   const mixer = new Mixer(gl);
-  // direct light of all, then bounced light where the setup asks for it
-  const orders = world.bounces > 0 ? ([0, world.bounces] as const) : ([0] as const);
-  const wanted = orders.flatMap((bounces) =>
-    frames.flatMap(({ lights, view }) => lights.map(({ id, source }) => ({ label: id, view, source, bounces }))),
-  );
-  const layers = renderer.want(world.stage, wanted, size);
+  const layers = renderer.want(world.stage, [...wanted.values()], size);
   renderer.runTo(samples);
-  const direct = layers.length / orders.length;
-  let next = 0;
-  const mixes = frames.map((frame) => ({
-    layers: frame.lights.flatMap((light) => {
-      const at = next++;
-      return orders.map((_, order) => ({
-        texture: layers[at + order * direct]?.full?.texture as Texture,
-        weight: layerWeight(frame, light),
-      }));
-    }),
-    development: frame.development,
-    view: frame.view,
-    weight: 1,
-  }));
+  const sceneLayers = new SceneLayers();
+  sceneLayers.set(new Map([...wanted.keys()].map((key, i) => [key, layers[i] as StoredLayer])), samples);
+  const mixes = shown.frames.map((each) => sceneLayers.frameMix(shown, each));
   const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
   const rgba = new Float32Array(size.width * size.height * 4);
   gl.readRenderTargetPixels(target, 0, 0, size.width, size.height, rgba);
@@ -123,9 +118,10 @@ const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
   movedSubject: (triangles, size, frames) => benchMovedSubject(gl, triangles, size, frames),
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
+  movingPass: (setupText, size) => benchMovingPass(gl, setupText, size),
   growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
-    linearPicture(text, schemeId, [frameId], { width, height }, samples),
+    linearPicture(text, schemeId, frameId, { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
   develop: (midGreyRatios, response) =>
     onScreen(midGreyRatios.length, (developer, size) => {
@@ -155,6 +151,12 @@ const report = (result: object): void => {
 };
 if (bench === 'moved-lamp') report(benchMovedLamp(gl, 1280, 720));
 if (bench === 'moved-subject') report(benchMovedSubject(gl, 30_000, { width: 1280, height: 720 }, 120));
+if (bench === 'moving-pass')
+  for (const [width, height] of [
+    [96, 54],
+    [640, 360],
+  ] as const)
+    report({ width, height, found: benchMovingPass(gl, wallText, { width, height }) });
 if (bench === 'growth')
   for (const growth of ['finer', 'closer'] as const)
     report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });

@@ -48,7 +48,13 @@ describe('lamp-in-frame', () => {
 
   it('is a danger when the bare lamp shines into the lens, a warning when it is turned away', () => {
     expect(find({ camera, lamp, pass: towardLens }, 'lamp-in-frame')).toMatchObject({ severity: 'danger', value: 1 });
-    expect(find({ camera, lamp, pass: turnedAway }, 'lamp-in-frame')?.severity).toBe('warning');
+    const onStand = { ...turnedAway, held: 'stand' };
+    expect(find({ camera, lamp, pass: onStand }, 'lamp-in-frame')?.severity).toBe('warning');
+  });
+  it('is none where whoever holds it stands before it, unless people are not drawn', () => {
+    expect(find({ camera, lamp, pass: turnedAway }, 'lamp-in-frame')).toBeUndefined();
+    const alone = { ...camera, drawn: { holder: false } };
+    expect(find({ camera: alone, lamp, pass: turnedAway }, 'lamp-in-frame')?.severity).toBe('warning');
   });
   it('goes when a box hides the lamp, and comes back when the box is too low or beside it', () => {
     expect(find({ camera, lamp, pass: towardLens, subjects: [box([0, 2, 0])] }, 'lamp-in-frame')).toBeUndefined();

@@ -6,12 +6,12 @@ import { onePassSetup } from '../support/scenes.ts';
 
 const box = { id: 'box', name: 'Box', parts: [{ kind: 'box', widthMetres: 1, depthMetres: 1, heightMetres: 2 }] };
 
-/** A camera 8 m south of a box looks north; the lamp stands and aims as said. */
-const read = (position: readonly number[], aim: readonly number[]) => {
+/** A camera 8 m south of a box looks north; the lamp stands, or is held, and aims as said. */
+const read = (position: readonly number[], aim: readonly number[], held = 'stand') => {
   const setup = onePassSetup({
     camera: { position: [0, -8, 1.5], aim: [0, 0, 1] },
     subjects: [box],
-    pass: { waypoints: [{ position, aim }] },
+    pass: { held, waypoints: [{ position, aim }] },
   });
   const world = buildWorld(setup, setup.schemes[0] as Scheme);
   const [frame] = world.frames;
@@ -25,6 +25,10 @@ describe('lensReading', () => {
   });
   it('the same lamp turned away is seen, and does not shine', () => {
     expect(read([2, 2, 1], [2, 9, 1])).toEqual({ seenShare: 1, shines: false, hiddenBy: null });
+  });
+  it('held by somebody who stands before it, it is not seen; beside them it is', () => {
+    expect(read([2, 2, 1], [2, 9, 1], 'hand')).toEqual({ seenShare: 0, shines: false, hiddenBy: null });
+    expect(read([2, 2, 1], [-9, 2, 1], 'hand').seenShare).toBe(1);
   });
   it('behind the box it is hidden by the box', () => {
     expect(read([0, 2, 1], [0, -8, 1])).toEqual({ seenShare: 0, shines: false, hiddenBy: 'box' });

@@ -70,7 +70,12 @@ describe('parseSetup on cloth, snoots and what is drawn', () => {
       drawn: { focusBlur: false, vignetting: false, noise: false, response: 'soft' },
       sensor: { fullWellElectrons: 72000, baseIso: 100, readNoiseElectrons: 2 },
     });
-    expect(setup.schemes[0]?.frames[1]?.passes[0]).toMatchObject({ cloth: null, snootDegrees: null });
+    expect(setup.schemes[0]?.frames[1]?.passes[0]).toMatchObject({
+      cloth: null,
+      snootDegrees: null,
+      strokes: 1,
+      dwell: 'typed',
+    });
     const cloth = changed((s) => put({ cloth: { stops: 1 } })(passOf(s)));
     expect(parseSetup(cloth).schemes[0]?.frames[1]?.passes[0]?.cloth).toEqual({ stops: 1, spreadShare: 0 });
   });

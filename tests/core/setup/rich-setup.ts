@@ -131,6 +131,7 @@ export const richSetup = (): Loose => {
   const [scheme] = setup.schemes;
   const [sky, land] = scheme.frames;
   land.passes[0].gels.push({ name: 'Red', colour: [1, 0.1, 0.05], transmission: 0.3 });
+  Object.assign(land.passes[0], { strokes: 4, dwell: 'even-dose' });
   const [, fill] = land.passes;
   const dressed = (lamp: Loose, i: number) => ({
     ...fill,

@@ -36,6 +36,7 @@ export const standing = (position: Vec3, aim: Vec3, emitter: Emitter): Extract<S
   emitter,
   path: [{ seconds: 0, position, aim }],
   onOff: [0, 1],
+  holder: null,
 });
 
 /** What a test wants to say about a setup with one lamp, one frame and one pass. */

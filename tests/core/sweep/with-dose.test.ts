@@ -1,8 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Waypoint } from '../../../core/setup/schema/setup.ts';
-import { stretchedPath } from '../../../core/sweep/stretch-path.ts';
 import { withDose } from '../../../core/sweep/with-dose.ts';
-import { placeOnPath } from '../../../core/world/world.ts';
 import { barn, barnKey, foundIn, wallPass, wallSetup } from './sweep-setups.ts';
 
 describe('withDose', () => {
@@ -62,51 +59,13 @@ describe('withDose', () => {
     expect(half.pass.waypoints[0]?.position).toEqual([5.25, 6, 1]);
     expect(half.pass.waypoints[1]?.position).toEqual([6, 6, 1]);
   });
-});
 
-describe('stretchedPath', () => {
-  const path: Waypoint[] = [
-    { time: 0, position: [0, 0, 1], aim: [0, 5, 1] },
-    { time: 3, position: [3, 0, 2], aim: [1, 5, 1] },
-    { time: 8, position: [3, 4, 1], aim: [2, 5, 0] },
-  ];
-  const along = (waypoints: readonly Waypoint[], seconds: number) =>
-    placeOnPath(
-      waypoints.map(({ time, position, aim }) => ({ seconds: time, position, aim })),
-      seconds,
-    );
-
-  it.each([
-    [
-      [1, 6],
-      [0, 2],
-    ],
-    [
-      [0, 8],
-      [4, 30],
-    ],
-    [
-      [2, 12],
-      [1, 2],
-    ],
-  ] as const)('on from %j to %j: the same places at the same shares of the on-time (abs 1e-9 m)', (before, after) => {
-    const stretched = stretchedPath(path, before, after) as Waypoint[];
-    expect(stretched.every((w, i) => i === 0 || w.time > (stretched[i - 1] as Waypoint).time)).toBe(true);
-    for (let share = 0; share <= 1; share += 1 / 16) {
-      const old = along(path, before[0] + share * (before[1] - before[0]));
-      const now = along(stretched, after[0] + share * (after[1] - after[0]));
-      for (const what of ['position', 'aim'] as const)
-        now[what].forEach((v, i) => {
-          expect(v).toBeCloseTo(old[what][i] as number, 9);
-        });
-    }
-  });
-
-  it('is none where a cut would leave the lamp on its own aim', () => {
-    const through: Waypoint[] = [
-      { time: 0, position: [0, 0, 1], aim: [2, 0, 1] },
-      { time: 4, position: [4, 0, 1], aim: [2, 0, 1] },
-    ];
-    expect(stretchedPath(through, [2, 4], [0, 1])).toBeNull();
+  it('a lamp that goes its way twice is stretched stroke by stroke: half as long, each stroke half as long', () => {
+    const torch = foundIn(barn, barnKey);
+    const twice = { ...torch.pass, strokes: 2 };
+    const half = withDose(twice, torch.lamp, torch.frame, 0.5);
+    // lit from 1 to 5 s, so that the first stroke ends at 3 s; now from 1 to 3 s, and it ends at 2 s
+    expect(half.pass).toMatchObject({ on: 1, off: 3, strokes: 2 });
+    expect(half.pass.waypoints.map(({ time }) => time)).toEqual([1, 2]);
   });
 });

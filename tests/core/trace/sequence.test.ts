@@ -1,13 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../core/geometry/random.ts';
-import {
-  chanceNumber,
-  dimension,
-  pixelHash,
-  sampleNumber,
-  sequenceSteps,
-  sharedSampleNumber,
-} from '../../../core/trace/sequence.ts';
+import { chanceNumber, dimension, pixelHash, sampleNumber, sequenceSteps } from '../../../core/trace/sequence.ts';
 
 const count = 4096;
 const dims: readonly number[] = Object.values(dimension);
@@ -41,7 +34,6 @@ describe('sampleNumber', () => {
   it('is the middle of everything for sample 0', () => {
     for (const dim of dims) {
       expect(sampleNumber(0, dim, 3, 17)).toBe(0.5);
-      expect(sharedSampleNumber(0, dim)).toBe(0.5);
     }
   });
 
@@ -55,8 +47,6 @@ describe('sampleNumber', () => {
       expect(numbers.every((v) => v >= 0 && v < 1)).toBe(true);
       expect(Math.abs(mean(numbers) - 0.5)).toBeLessThanOrEqual(0.01);
     }
-    const shared = Array.from({ length: count }, (_, s) => sharedSampleNumber(s + 1, dim));
-    expect(Math.abs(mean(shared) - 0.5)).toBeLessThanOrEqual(0.01);
   });
 
   // a random stream of n numbers has a star discrepancy of about 0.87 / sqrt(n) (Kolmogorov)
@@ -70,7 +60,7 @@ describe('sampleNumber', () => {
   it.each([
     ['pixel', dimension.pixelX, dimension.pixelY],
     ['emitter', dimension.emitterU, dimension.emitterV],
-    ['emitter and time', dimension.emitterU, dimension.time],
+    ['emitter and moment', dimension.emitterU, dimension.moment],
     ['lens', dimension.lensU, dimension.lensV],
     ['first bounce', dimension.bounceU, dimension.bounceV],
   ])('%s: pairs fill the square at least three times as evenly as random pairs', (_, a, b) => {

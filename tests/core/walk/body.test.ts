@@ -10,8 +10,8 @@ describe('bodyBehind', () => {
       expect([x, y, z]).toEqual([1 - 0.45 * 0.6, 1.2, 2 - 0.45 * 0.8].map((v) => expect.closeTo(v, 12)));
     }
   });
-  it('stands under a lamp that points straight up or down', () => {
-    expect(bodyBehind([1, 2, 3], [1, 9, 3])).toEqual([1, 2, 3]);
+  it('stands to the south of a lamp that points straight up or down', () => {
+    expect(bodyBehind([1, 2, 3], [1, 9, 3])).toEqual([1, 2, 3.45]);
   });
 });
 

@@ -78,20 +78,13 @@ describe('mixLayers', () => {
     const size = { width: 2, height: 1, samples: 1 };
     // faint enough that no channel is full
     const layers = frame.lights.map((_, i) => Float64Array.from([0.1, 0.2, 0.3, 1, 0, i], (v) => v * 1e-3 * (i + 1)));
+    const traced = (layers: readonly Float64Array[]) => ({ layers, covers: layers.map(() => null) });
     const none = layers.map((layer) => new Float64Array(layer.length));
     const [a, b] = [0, 1].map((only) =>
-      mixLayers(
-        frame,
-        layers.map((l, i) => (i === only ? l : (none[i] as Float64Array))),
-        size,
-      ),
+      mixLayers(frame, traced(layers.map((l, i) => (i === only ? l : (none[i] as Float64Array)))), size),
     ) as [Float64Array, Float64Array];
-    const both = mixLayers(frame, layers, size);
-    const twice = mixLayers(
-      frame,
-      layers.map((l) => l.map((v) => 2 * v)),
-      size,
-    );
+    const both = mixLayers(frame, traced(layers), size);
+    const twice = mixLayers(frame, traced(layers.map((l) => l.map((v) => 2 * v))), size);
     both.forEach((v, p) => {
       const sum = (a[p] as number) + (b[p] as number);
       expect(Math.abs(v - sum)).toBeLessThanOrEqual(1e-12 * Math.max(Math.abs(sum), 1e-12));

@@ -1,3 +1,5 @@
+import { momentsPerSample } from '../../../../core/trace/moments-taken.ts';
+
 /** Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. Needs disc. */
 export const emitterGlsl = /* glsl */ `
 const int SHAPE_POINT = 0;
@@ -6,11 +8,19 @@ const int SHAPE_RECTANGLE = 2;
 const int SHAPE_SPHERE = 3;
 const int SHAPE_TUBE = 4;
 
+const int MOST_MOMENTS = ${momentsPerSample};
+
+// how the lamp stands at the moments of this sample
+uniform int momentCount;
+uniform vec3 momentPosition[MOST_MOMENTS];
+uniform vec3 momentAxis[MOST_MOMENTS];
+uniform vec3 momentFirst[MOST_MOMENTS];
+// and at the moment in question
+vec3 lampPosition;
+vec3 lampAxis;
+vec3 lampFirst;
+vec3 lampSecond;
 uniform int lampShape;
-uniform vec3 lampPosition;
-uniform vec3 lampAxis;
-uniform vec3 lampFirst;
-uniform vec3 lampSecond;
 // half width or radius, half height; of a tube half length and radius
 uniform vec2 lampHalfSize;
 // exponent of the hot spot, its peak per lumen; then cosine where the spill ends, cosine up to which it is even, its level
@@ -22,6 +32,13 @@ uniform vec2 lampFront;
 uniform bool isMeasured;
 uniform float measuredTurn;
 uniform highp sampler2D measuredTable;
+
+void setMoment(int moment) {
+  lampPosition = momentPosition[moment];
+  lampAxis = momentAxis[moment];
+  lampFirst = momentFirst[moment];
+  lampSecond = cross(lampAxis, lampFirst);
+}
 
 float tableAt(int column, int row) { return texelFetch(measuredTable, ivec2(column, row), 0).r; }
 

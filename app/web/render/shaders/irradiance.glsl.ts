@@ -1,9 +1,9 @@
 import { moonRadiusRadians } from '../../../../core/world/world.ts';
 
 /** Values of the uniform `sourceKind`. */
-export const sourceKinds = { lamp: 0, moon: 1, sky: 2 } as const;
+export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3 } as const;
 
-/** One sample of a source's light on a surface, twin of core/trace/irradiance.ts. Needs tree, surface and emitter. */
+/** One sample of a source's light on a surface, twin of core/trace/irradiance.ts. Needs tree, surface, emitter and holder. */
 export const irradianceGlsl = /* glsl */ `
 uniform int sourceKind;
 uniform vec3 towardMoon;
@@ -23,7 +23,14 @@ struct LightSample {
   bool isAllRound;
 };
 
-LightSample lampSample(Receiver receiver, vec2 uv) {
+// At which moments the receiver is out of sight behind whoever holds the lamp, as bits; and the number that draws a moment.
+struct Moments {
+  int hidden;
+  float choice;
+};
+
+// Of the lamp as it stands at the moment set.
+LightSample lampSpotSample(Receiver receiver, vec2 uv) {
   vec3 spotNormal;
   vec3 way = emitterSpot(uv, spotNormal) - receiver.place;
   float distanceToLamp = max(length(way), 1e-4);
@@ -31,6 +38,46 @@ LightSample lampSample(Receiver receiver, vec2 uv) {
   float cosReceiver = dot(receiver.normal, toLamp);
   float intensity = cosReceiver > 0.0 ? spotIntensity(-toLamp, spotNormal) : 0.0;
   return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp), spotNormal, false);
+}
+
+// The moment drawn by weight, or -1.
+int drawnByWeight(float weights[MOST_MOMENTS], float sum, float choice) {
+  float goal = choice * sum;
+  float below = 0.0;
+  int last = -1;
+  for (int m = 0; m < momentCount; m++) {
+    if (weights[m] <= 0.0) continue;
+    below += weights[m];
+    last = m;
+    if (below > goal) return m;
+  }
+  return last;
+}
+
+int drawnMoment = 0;
+
+// All moments count for the light, the one drawn by its light for the shadow; the lamp stays set as it stands then.
+LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
+  if (momentCount == 1) {
+    setMoment(0);
+    drawnMoment = 0;
+    LightSample only = lampSpotSample(receiver, uv);
+    if (moments.hidden == 1) only.lux = 0.0;
+    return only;
+  }
+  float weights[MOST_MOMENTS];
+  float sum = 0.0;
+  for (int m = 0; m < momentCount; m++) {
+    setMoment(m);
+    weights[m] = ((moments.hidden >> m) & 1) == 1 ? 0.0 : lampSpotSample(receiver, uv).lux;
+    sum += weights[m];
+  }
+  drawnMoment = drawnByWeight(weights, sum, moments.choice);
+  if (drawnMoment < 0) return LightSample(vec3(0.0, 1.0, 0.0), 0.0, 0.0, vec3(0.0), false);
+  setMoment(drawnMoment);
+  LightSample light = lampSpotSample(receiver, uv);
+  light.lux = sum / float(momentCount);
+  return light;
 }
 
 LightSample moonSample(Receiver receiver, vec2 uv) {
@@ -55,14 +102,17 @@ LightSample skySample(Receiver receiver, vec2 uv) {
   return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0, vec3(0.0), false);
 }
 
-LightSample lightSample(Receiver receiver, vec2 uv) {
-  if (sourceKind == ${sourceKinds.lamp}) return lampSample(receiver, uv);
+LightSample lightSample(Receiver receiver, vec2 uv, Moments moments) {
+  if (sourceKind == ${sourceKinds.lamp}) return lampSample(receiver, uv, moments);
   if (sourceKind == ${sourceKinds.moon}) return moonSample(receiver, uv);
   return skySample(receiver, uv);
 }
 
-float irradianceSample(Receiver receiver, vec2 uv) {
-  LightSample light = lightSample(receiver, uv);
-  return light.lux <= 0.0 || anyHit(receiver.shadowOrigin, light.direction, light.limit) ? 0.0 : light.lux;
+// Whether things keep the light off, or whoever holds the lamp.
+bool isKeptOff(Receiver receiver, LightSample light) {
+  if (light.lux <= 0.0) return true;
+  vec3 from = receiver.shadowOrigin;
+  bool byHolder = sourceKind == ${sourceKinds.lamp} && holderClothes >= 0.0 && isInTheWay(momentFeet[drawnMoment], from, from + light.direction * light.limit);
+  return byHolder || anyHit(from, light.direction, light.limit);
 }
 `;

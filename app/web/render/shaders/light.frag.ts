@@ -1,6 +1,8 @@
 import { cameraGlsl } from './camera.glsl.ts';
 import { discGlsl } from './disc.glsl.ts';
 import { emitterGlsl } from './emitter.glsl.ts';
+import { holderGlsl } from './holder.glsl.ts';
+import { holderLightGlsl } from './holder-light.glsl.ts';
 import { irradianceGlsl, sourceKinds } from './irradiance.glsl.ts';
 import { litSurfaceGlsl } from './lit-surface.glsl.ts';
 import { seenEmitterGlsl } from './seen-emitter.glsl.ts';
@@ -22,6 +24,7 @@ ${cameraGlsl}
 ${surfaceGlsl}
 ${emitterGlsl}
 ${seenEmitterGlsl}
+${holderGlsl}
 ${irradianceGlsl}
 #if HAS_SHEEN == 1
 ${sheenGlsl}
@@ -29,11 +32,13 @@ ${sheenGlsl}
 ${litSurfaceGlsl}
 uniform usampler2D firstHits;
 uniform highp sampler2D meanSoFar;
+uniform int maskPart;
 out highp vec4 mean;
 
-void takeIntoMean(vec3 value) {
-  vec3 before = sampleIndex == 0 ? vec3(0.0) : texelFetch(meanSoFar, ivec2(gl_FragCoord.xy), 0).rgb;
-  mean = vec4(before + (value - before) / float(sampleIndex + 1), 1.0);
+// Light, and the share of it before which somebody stands.
+void takeIntoMean(vec4 value) {
+  vec4 before = sampleIndex == 0 ? vec4(0.0) : texelFetch(meanSoFar, ivec2(gl_FragCoord.xy), 0);
+  mean = before + (value - before) / float(sampleIndex + 1);
 }
 `;
 
@@ -43,37 +48,55 @@ void takeIntoMean(vec3 value) {
  */
 export const lightFragment = /* glsl */ `
 ${lightGlsl}
+${holderLightGlsl}
+
+// Whether a first hit lies in the part of the picture that a mask is of; parts as core/trace/mask.ts numbers them.
+bool isInPart(uvec4 record) {
+  if (record.x == 0u) return maskPart == -2;
+  vec4 a, b, c;
+  fetchTriangle(int(record.x) - 1, a, b, c);
+  return int(b.w) - 1 == maskPart;
+}
 
 void main() {
   uvec2 pixel = uvec2(gl_FragCoord.xy);
   uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
+  if (sourceKind == ${sourceKinds.mask}) {
+    takeIntoMean(vec4(vec3(isInPart(record)), 0.0));
+    return;
+  }
   Ray ray = cameraRay(pixel);
   vec2 uv = vec2(sampleNumber(sampleIndex, DIM_EMITTERU, pixel), sampleNumber(sampleIndex, DIM_EMITTERV, pixel));
   vec3 value = vec3(0.0);
   vec3 weight = vec3(1.0);
   float density = -1.0;
+  Moments moments = Moments(0, sampleNumber(sampleIndex, DIM_MOMENT, pixel));
+  float cover = 0.0;
   for (int look = 0; look <= HAS_SHEEN; look++) {
-    float surfaceDistance = 1e20;
+    float surfaceDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
+    if (look == 0) value += holderLight(ray, surfaceDistance, uv, moments, cover);
     Surface surface;
     if (record.x > 0u) {
-      surfaceDistance = uintBitsToFloat(record.w);
       surface = surfaceOf(record, ray.origin, ray.direction);
       int by = look == 0 && sampleIndex > 0 ? SHEEN_SHARED : density < 0.0 ? SHEEN_BY_SPOTS : SHEEN_NONE;
-      value += weight * surfaceLuminance(surface, uv, by);
+      value += weight * surfaceLuminance(surface, uv, by, moments);
     } else if (sourceKind == ${sourceKinds.sky}) {
       value += weight / PI;
     }
-    if (sourceKind == ${sourceKinds.lamp}) value += weight * seenEmitter(ray, surfaceDistance, density);
+    if (sourceKind == ${sourceKinds.lamp}) value += weight * seenPastHolder(ray, surfaceDistance, density, look == 0);
 #if HAS_SHEEN == 1
     if (look == 1 || record.x == 0u || surface.sheen.w < 0.0) break;
     vec2 way = vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel));
     if (!wayOn(surface, way, sampleIndex == 0, ray, weight, density)) break;
+    // the sheen shows for as long as nobody stands before it
+    weight *= 1.0 - cover;
+    moments.hidden = 0;
     vec3 hit = vec3(0.0);
     int triangle = closestHit(ray.origin, ray.direction, hit);
     record = recordOf(triangle, hit);
 #endif
   }
-  takeIntoMean(value);
+  takeIntoMean(vec4(value, cover));
 }
 `;
 
@@ -144,7 +167,8 @@ void main() {
       if (bounce > 0) {
         int dim = bounce == 1 ? DIM_BOUNCEDEMITTERU : DIM_SECONDBOUNCEDEMITTERU;
         vec2 uv = vec2(chanceNumber(sampleIndex, dim, pixel), chanceNumber(sampleIndex, dim + 1, pixel));
-        value += reflected * surfaceLuminance(surface, uv, SHEEN_NONE);
+        Moments moments = Moments(0, chanceNumber(sampleIndex, bounce == 1 ? DIM_BOUNCEDMOMENT : DIM_SECONDBOUNCEDMOMENT, pixel));
+        value += reflected * surfaceLuminance(surface, uv, SHEEN_NONE, moments);
       }
       if (bounce == BOUNCES) break;
       vec2 way = bounce == 0
@@ -158,6 +182,6 @@ void main() {
     int triangle = closestHit(ray.origin, ray.direction, hit);
     record = recordOf(triangle, hit);
   }
-  takeIntoMean(value);
+  takeIntoMean(vec4(value, 0.0));
 }
 `;

@@ -30,9 +30,10 @@ vec3 sheenLuminance(Surface surface, vec3 n, LightSample light, int by) {
 }
 #endif
 
-vec3 surfaceLuminance(Surface surface, vec2 uv, int by) {
+vec3 surfaceLuminance(Surface surface, vec2 uv, int by, Moments moments) {
 #if HAS_SHEEN == 0 && HAS_CLOTH == 0
-  return surface.reflectance * irradianceSample(surface.near, uv) / PI;
+  LightSample light = lightSample(surface.near, uv, moments);
+  return isKeptOff(surface.near, light) ? vec3(0.0) : surface.reflectance * light.lux / PI;
 #else
   vec3 sum = vec3(0.0);
 #if HAS_SHEEN == 1
@@ -50,8 +51,8 @@ vec3 surfaceLuminance(Surface surface, vec2 uv, int by) {
       share = vec3(surface.transmittance);
     }
 #endif
-    LightSample light = lightSample(receiver, uv);
-    if (light.lux <= 0.0 || anyHit(receiver.shadowOrigin, light.direction, light.limit)) continue;
+    LightSample light = lightSample(receiver, uv, moments);
+    if (isKeptOff(receiver, light)) continue;
 #if HAS_SHEEN == 1
     if (shines) {
       float cosEye = dot(n, surface.toEye);

@@ -3,26 +3,34 @@ export const layersPerPass = 8;
 
 const slots = Array.from({ length: layersPerPass }, (_, i) => i);
 
-/** Adds up to eight weighted layers to a sum. Layers may be coarser than the picture. */
+/**
+ * Adds up to eight weighted layers to a sum. Layers may be coarser than the picture. The fourth number of a layer is the
+ * share of it before which whoever holds its lamp stands: it counts for what the holder sends of moon and sky, and the
+ * fourth number of the sum is what of the exposure it takes from lights behind.
+ */
 export const mixFragment = /* glsl */ `
 precision highp float;
 precision highp sampler2D;
 ${slots.map((i) => `uniform highp sampler2D layer${i};`).join('\n')}
 uniform vec3 weights[${layersPerPass}];
+// of the cover: what the holder sends, and the share of the exposure
+uniform vec4 coverWeights[${layersPerPass}];
 uniform highp sampler2D sum;
 uniform bool startFresh;
 uniform vec2 pictureSize;
 out highp vec4 result;
 
 // Layers of the picture's own size are read texel by texel: filtering would bleed a millionth of the neighbours in.
-vec3 layerAt(sampler2D layer) {
+vec4 layerAt(sampler2D layer) {
   bool isFull = textureSize(layer, 0) == ivec2(pictureSize);
-  return isFull ? texelFetch(layer, ivec2(gl_FragCoord.xy), 0).rgb : texture(layer, gl_FragCoord.xy / pictureSize).rgb;
+  return isFull ? texelFetch(layer, ivec2(gl_FragCoord.xy), 0) : texture(layer, gl_FragCoord.xy / pictureSize);
 }
 
+vec4 weighted(vec4 layer, vec3 weight, vec4 coverWeight) { return vec4(weight * layer.rgb, 0.0) + coverWeight * layer.a; }
+
 void main() {
-  vec3 total = startFresh ? vec3(0.0) : texelFetch(sum, ivec2(gl_FragCoord.xy), 0).rgb;
-${slots.map((i) => `  if (weights[${i}] != vec3(0.0)) total += weights[${i}] * layerAt(layer${i});`).join('\n')}
-  result = vec4(total, 1.0);
+  vec4 total = startFresh ? vec4(0.0) : texelFetch(sum, ivec2(gl_FragCoord.xy), 0);
+${slots.map((i) => `  if (weights[${i}] != vec3(0.0) || coverWeights[${i}] != vec4(0.0)) total += weighted(layerAt(layer${i}), weights[${i}], coverWeights[${i}]);`).join('\n')}
+  result = total;
 }
 `;

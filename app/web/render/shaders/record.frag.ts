@@ -13,7 +13,9 @@ precision highp float;
 precision highp sampler2D;
 precision highp int;
 ${pixelNumberGlsl}
-uniform highp sampler2D frameSum;
+// light of lamps held by hand, with what their holders take from the rest; and the rest: moon, sky, lamps on stands
+uniform highp sampler2D heldSum;
+uniform highp sampler2D lastingSum;
 uniform highp sampler2D before;
 uniform mat3 whiteBalance;
 // tangents of half the field, 0 without fall-off
@@ -24,6 +26,13 @@ uniform vec3 noise;
 uniform int noiseDimension;
 uniform vec2 pictureSize;
 uniform float frameWeight;
+// where the frame counts, if not everywhere
+uniform bool isMasked;
+uniform highp sampler2D mask;
+// for the average: what all frames weigh together, those everywhere and those masked
+uniform bool isAverage;
+uniform float weightEverywhere;
+uniform highp sampler2D weightMasked;
 uniform int mode;
 out highp vec4 result;
 
@@ -46,11 +55,16 @@ void main() {
   vec2 place = gl_FragCoord.xy / pictureSize;
   vec2 onSensor = (2.0 * place - 1.0) * fallOffTangents;
   float shade = 1.0 + dot(onSensor, onSensor);
-  vec3 sensed = texelFetch(frameSum, at, 0).rgb / (shade * shade);
+  vec4 held = texelFetch(heldSum, at, 0);
+  vec3 light = held.rgb + texelFetch(lastingSum, at, 0).rgb * max(1.0 - held.a, 0.0);
+  vec3 sensed = light / (shade * shade);
   if (noise.x > 0.0) sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
-  vec3 held = whiteBalance * sensed;
-  float full = dot(vec3(greaterThanEqual(held, vec3(FULL))), vec3(1.0, 2.0, 4.0));
-  vec3 frame = min(held, FULL) * frameWeight;
+  vec3 balanced = whiteBalance * sensed;
+  float full = dot(vec3(greaterThanEqual(balanced, vec3(FULL))), vec3(1.0, 2.0, 4.0));
+  float share = frameWeight * (isMasked ? texelFetch(mask, at, 0).r : 1.0);
+  if (share <= 0.0) full = 0.0;
+  if (isAverage) share /= max(weightEverywhere + texelFetch(weightMasked, at, 0).r, 1e-9);
+  vec3 frame = min(balanced, FULL) * share;
   vec4 under = texelFetch(before, at, 0);
   if (mode == ${blendModes.replace}) {
     result = vec4(frame, full);

@@ -54,7 +54,7 @@ float spotAreaAcross(vec3 way, vec3 spotNormal) {
   return area * max(dot(spotNormal == vec3(0.0) ? lampAxis : spotNormal, way), 0.0);
 }
 
-// Luminance per lumen of the bare lamp along a ray, nearer than limit; 0 where it is not seen. Rays drawn with a density
+// Luminance per lumen of the bare lamp as it stands at the moment set along a ray, nearer than limit; 0 where it is not seen. Rays drawn with a density
 // share it with the spots that are drawn on the lamp; one that has only one way (negative) sees all of it.
 float seenEmitter(Ray ray, float limit, float density) {
   vec3 spotNormal;

@@ -1,15 +1,16 @@
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
+import { litFrom } from './pass-times.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */
-export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres';
+export type FrameNumber = 'aperture' | 'seconds' | 'iso' | 'focusMetres' | 'delaySeconds';
 
 /** Squeezes a pass into a frame of that length. */
 const fitPass = (pass: Pass, seconds: number): Pass => {
   if (pass.off <= seconds) return pass;
   const length = Math.min(pass.off - pass.on, seconds);
-  return { ...pass, on: seconds - length, off: seconds };
+  return litFrom(pass, seconds - length, seconds);
 };
 
 export const setFrameNumber = (setup: Setup, place: FramePlace, field: FrameNumber, value: number): Setup =>

@@ -1,4 +1,5 @@
 import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
+import { litFrom } from './pass-times.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -24,7 +25,10 @@ export const aimPass = (setup: Setup, place: PassPlace, aim: Position): Setup =>
     return waypoints.every((w) => areApart(w.position, w.aim)) ? { ...pass, waypoints } : pass;
   });
 
-/** How long the lamp is on. The pass starts earlier, or is cut, where it would outlast the frame. */
+/**
+ * How long the lamp is on. The pass starts earlier, or is cut, where it would outlast the frame. A lamp that moves goes the
+ * same way, faster or slower.
+ */
 export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number): Setup =>
   changeFrame(setup, place, (frame) => ({
     ...frame,
@@ -33,7 +37,7 @@ export const setPassSeconds = (setup: Setup, place: PassPlace, seconds: number):
       const length = clamp(seconds, 0.01, frame.seconds);
       const on = clamp(pass.on, 0, frame.seconds - length);
       // on + length may round to a hair past the frame's end
-      return { ...pass, on, off: Math.min(on + length, frame.seconds) };
+      return litFrom(pass, on, Math.min(on + length, frame.seconds));
     }),
   }));
 

@@ -1,6 +1,6 @@
+import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
 import type { Pass, Setup } from '../../../../core/setup/schema/setup.ts';
 import type { SweepCell } from '../../../../core/sweep/cell.ts';
-import { stretchedPath } from '../../../../core/sweep/stretch-path.ts';
 import type { SweepKind } from '../../../../core/sweep/sweep-plan.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { duplicateScheme, renameScheme } from './frame-edits.ts';
@@ -22,12 +22,8 @@ const fits = (
 };
 
 /** The pass with a ratio's level and count; one that is walked walks as it does now, faster or slower. */
-const withRatio = (now: Pass, { levelPercent, on, off }: Pass): Pass => {
-  const dosed = { ...now, levelPercent, on, off };
-  if (now.waypoints.length === 1 || (on === now.on && off === now.off)) return dosed;
-  const waypoints = stretchedPath(now.waypoints, [now.on, now.off], [on, off]);
-  return waypoints ? { ...dosed, waypoints } : now;
-};
+const withRatio = (now: Pass, { levelPercent, on, off }: Pass): Pass =>
+  retimedPass({ ...now, levelPercent }, on, off) ?? now;
 
 /** The pass as it is now, with only what the sweep changed taken from its cell. */
 const withCell = (now: Pass, { waypoints, levelPercent, on, off, gels }: Pass, kind: SweepKind): Pass => {

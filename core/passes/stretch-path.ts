@@ -1,6 +1,9 @@
 import type { Position, Waypoint } from '../setup/schema/setup.ts';
 import { placeOnPath } from '../world/world.ts';
-import { pointsSomewhere } from './move-pass.ts';
+
+/** Whether lamp and aim differ by more than the micrometre that the document asks for. */
+export const pointsSomewhere = ({ position, aim }: Pick<Waypoint, 'position' | 'aim'>): boolean =>
+  position.some((v, i) => Math.abs(v - (aim[i] as number)) > 1e-6);
 
 /** On and off, seconds after the shutter opens. */
 export type OnOff = readonly [on: number, off: number];

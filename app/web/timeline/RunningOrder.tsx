@@ -1,0 +1,34 @@
+import { minutesText } from '../ui/minutes-text.ts';
+import { shutterText } from '../ui/words.ts';
+import type { Turn } from './turns.ts';
+
+/** The whole night's run as a numbered list, by the clock that starts with the first shutter. */
+export const RunningOrder = ({ turns }: { turns: readonly Turn[] }) => (
+  <section className="time-order" aria-label="Running order">
+    <h2>Running order</h2>
+    <ol>
+      {turns.map(({ frame, order }) => (
+        <li key={frame.id}>
+          <span className="time-at">{minutesText(order.startSeconds)}</span>
+          <span>
+            {order.number} {frame.name} · {shutterText(frame.seconds)} s
+          </span>
+          {[...frame.passes]
+            .sort((a, b) => a.on - b.on)
+            .map(({ id, name, on, off, held }) => (
+              <div key={id} className="time-order-pass">
+                <span className="time-at">{minutesText(order.startSeconds + on)}</span>
+                <span>
+                  {name}, {held === 'stand' ? 'on its stand' : 'count'} {shutterText(off - on)} s
+                </span>
+              </div>
+            ))}
+        </li>
+      ))}
+    </ol>
+    <p>
+      <span className="time-at">{minutesText(turns.at(-1)?.order.endSeconds ?? 0)}</span>
+      <span>in all, from the first shutter to the last</span>
+    </p>
+  </section>
+);

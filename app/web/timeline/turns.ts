@@ -1,0 +1,56 @@
+import { type FrameOrder, frameOrders } from '../../../core/readings/timing-reading.ts';
+import type { Frame, Pass, Scheme } from '../../../core/setup/schema/setup.ts';
+
+/** A pass held in the hand that comes before another, as the clock of the other's frame has it. */
+export interface Before {
+  readonly passId: string;
+  /** When it ends; below 0 where it is in an earlier frame. */
+  readonly endSeconds: number;
+  readonly isWithinFrame: boolean;
+}
+
+/** A frame in its turn. */
+export interface Turn {
+  readonly frame: Frame;
+  readonly order: FrameOrder;
+  /** By pass id, for passes that somebody walks to. */
+  readonly before: ReadonlyMap<string, Before>;
+}
+
+interface Held {
+  readonly frame: Frame;
+  readonly pass: Pass;
+  readonly opens: number;
+}
+
+/** The frames of a scheme in their order, and for each pass in the hand the one that is held before it. */
+export const turnsOf = (scheme: Scheme): readonly Turn[] => {
+  const orders = frameOrders(scheme);
+  const opens = (f: number) => (orders[f] as FrameOrder).startSeconds;
+  // one person does them one after the other, across frames too
+  const held = scheme.frames
+    .flatMap((frame, f): Held[] =>
+      frame.passes.flatMap((pass) => (pass.held === 'hand' ? [{ frame, pass, opens: opens(f) }] : [])),
+    )
+    .sort((a, b) => a.opens + a.pass.on - (b.opens + b.pass.on));
+  return scheme.frames.map((frame, f) => ({
+    frame,
+    order: orders[f] as FrameOrder,
+    before: new Map(
+      held.flatMap(({ frame: own, pass }, i): [string, Before][] => {
+        const last = held[i - 1];
+        if (own !== frame || !last) return [];
+        return [
+          [
+            pass.id,
+            {
+              passId: last.pass.id,
+              endSeconds: last.opens + last.pass.off - opens(f),
+              isWithinFrame: last.frame === frame,
+            },
+          ],
+        ];
+      }),
+    ),
+  }));
+};

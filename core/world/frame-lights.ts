@@ -1,0 +1,99 @@
+import { lightThroughGels } from '../colour/gel.ts';
+import type { Triple } from '../colour/matrix.ts';
+import { whiteLinearSrgb } from '../colour/white-locus.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import type { Camera, Frame, Pass, Setup } from '../setup/schema/setup.ts';
+import { radiansFromDegrees } from '../units/angle.ts';
+import { ratioFromStops } from '../units/stops.ts';
+import { exactSeconds } from '../units/third-stops.ts';
+import { body } from '../walk/body.ts';
+import { worldFromDocument } from './axes.ts';
+import { feetOf, holderInOpenAir } from './holder.ts';
+import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
+import { type PathPoint, placeAtShare, strokesGone } from './lamp-place.ts';
+import type { Holder, WorldLight } from './source.ts';
+import type { Stage } from './stage.ts';
+
+const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
+const colourOf = (kelvin: number): Triple => whiteLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
+
+const holderOf = ({ held }: Pass, { drawn }: Camera, { walking }: Setup): Holder | null =>
+  held === 'hand' && drawn.holder ? { reflectance: body.reflectance[walking.clothes] } : null;
+
+/** The way of a pass. A lamp that stands is the same source whenever it is lit, so that a new count traces nothing. */
+const pathOf = (pass: Pass): PathPoint[] =>
+  pass.waypoints.map(({ time, position, aim }) => ({
+    seconds: pass.waypoints.length === 1 ? 0 : strokesGone(pass, time),
+    position: worldFromDocument(position),
+    aim: worldFromDocument(aim),
+  }));
+
+const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): WorldLight[] => {
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+  if (!lamp) return [];
+  const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
+  const clothShare = ratioFromStops(-(pass.cloth?.stops ?? 0));
+  return [
+    {
+      id: pass.id,
+      source: {
+        kind: 'lamp',
+        emitter: dressedEmitter(emitterOf(lamp, setup.measuredBeams), pass),
+        path: pathOf(pass),
+        onOff: [0, 1],
+        holder: holderOf(pass, camera, setup),
+      },
+      strength: scaled(tint, fluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare),
+      // a lamp lit as long as the shutter is open is lit for its real time: 16 s behind a marked 15
+      seconds: pass.on === 0 && pass.off >= frame.seconds ? exactSeconds(frame.seconds) : pass.off - pass.on,
+      holderLuminance: null,
+    },
+  ];
+};
+
+const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
+  const lights: WorldLight[] = [];
+  if (place.moonlight) {
+    const { bearingDegrees, altitudeDegrees, illuminanceLux, temperatureKelvin } = place.moonlight;
+    const [b, a] = [radiansFromDegrees(bearingDegrees), radiansFromDegrees(altitudeDegrees)];
+    const toward: Vec3 = [Math.sin(b) * Math.cos(a), Math.sin(a), -Math.cos(b) * Math.cos(a)];
+    lights.push({
+      id: 'moon',
+      source: { kind: 'moon', toward },
+      strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
+      seconds,
+      holderLuminance: null,
+    });
+  }
+  const { illuminanceLux, temperatureKelvin } = place.skylight;
+  lights.push({
+    id: 'sky',
+    source: { kind: 'sky' },
+    strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
+    seconds,
+    holderLuminance: null,
+  });
+  return lights;
+};
+
+/** A light with its holder, who stands in the open air: half-way through the pass for all of it. */
+const withHolder = (light: WorldLight, ambient: readonly WorldLight[], stage: Stage, eye: Vec3): WorldLight => {
+  const { source } = light;
+  if (source.kind !== 'lamp' || !source.holder) return light;
+  const moon = ambient.find((each) => each.source.kind === 'moon');
+  const sky = ambient.find((each) => each.source.kind === 'sky');
+  const feet = feetOf(stage, placeAtShare(source, 0.5));
+  const holderLuminance = holderInOpenAir(stage, feet, eye, source.holder.reflectance, {
+    moon: moon?.source.kind === 'moon' ? { toward: moon.source.toward, lux: moon.strength } : null,
+    sky: sky?.strength ?? [0, 0, 0],
+  });
+  return { ...light, holderLuminance };
+};
+
+/** All light of a frame: its passes in order, then moon and sky. */
+export const lightsOf = (frame: Frame, camera: Camera, setup: Setup, stage: Stage): WorldLight[] => {
+  const ambient = ambientOf(setup, exactSeconds(frame.seconds));
+  const eye = worldFromDocument(camera.position);
+  const passes = frame.passes.flatMap((pass) => lightOfPass(pass, frame, camera, setup));
+  return [...passes.map((light) => withHolder(light, ambient, stage, eye)), ...ambient];
+};

@@ -1,0 +1,40 @@
+import type { Triple } from '../colour/matrix.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import type { Emitter } from '../photometry/emitter.ts';
+import { radiansFromDegrees } from '../units/angle.ts';
+import type { PathPoint } from './lamp-place.ts';
+
+/** Whoever holds a lamp and is drawn. */
+export interface Holder {
+  /** Of the clothes. */
+  readonly reflectance: number;
+}
+
+/** Where light comes from, at unit strength: one lumen of a lamp, one lux of moon or sky. A source makes one layer. */
+export type Source =
+  | {
+      readonly kind: 'lamp';
+      readonly emitter: Emitter;
+      readonly path: readonly PathPoint[];
+      readonly onOff: readonly [number, number];
+      /** null for a lamp on a stand, and where people are not drawn. */
+      readonly holder: Holder | null;
+    }
+  | { readonly kind: 'moon'; readonly toward: Vec3 }
+  | { readonly kind: 'sky' };
+
+/** A source in a frame with what it weighs there. */
+export interface WorldLight {
+  /** Pass id, or "moon" and "sky". */
+  readonly id: string;
+  readonly source: Source;
+  /** Linear RGB, luminance in lumens (lamps) or lux (moon, sky). */
+  readonly strength: Triple;
+  /** Time that it shines while the shutter is open. */
+  readonly seconds: number;
+  /** Luminance of whoever holds the lamp under moon and sky, linear RGB, cd/m^2; null where nobody is drawn. */
+  readonly holderLuminance: Triple | null;
+}
+
+/** Angular radius of the moon: half of 0.518 degrees (checkvalues.md 8h). */
+export const moonRadiusRadians = radiansFromDegrees(0.518 / 2);

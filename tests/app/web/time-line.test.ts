@@ -1,0 +1,97 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { snapped, ticksOf, trackOf } from '../../../app/web/timeline/track.ts';
+import { turnsOf } from '../../../app/web/timeline/turns.ts';
+import { walkFit } from '../../../app/web/timeline/walk-fit.ts';
+import { minutesText } from '../../../app/web/ui/minutes-text.ts';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
+import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import type { Scheme } from '../../../core/setup/schema/setup.ts';
+
+const read = (name: string) => parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
+
+describe('walks on the time line', () => {
+  it.each([
+    ['lone-tree', 'twin-rim', 0.8],
+    ['lone-tree', 'long', 0.5],
+    ['beached-boat', 'kicker', 0.3],
+    ['bothy-in-snow', 'each-its-own', 0.2],
+  ])('%s, %s at %d m/s: the slack is the report’s (abs 1e-9 s), and so is how bad it is', (name, schemeId, speed) => {
+    const sample = read(name);
+    const setup = { ...sample, walking: { ...sample.walking, metresPerSecond: speed } };
+    const scheme = setup.schemes.find(({ id }) => id === schemeId) as Scheme;
+    const report = reportScheme(setup, scheme);
+    let walks = 0;
+    for (const { frame, before } of turnsOf(scheme)) {
+      const of = report.frames.find(({ id }) => id === frame.id);
+      for (const pass of frame.passes) {
+        const timing = of?.passes.find(({ passId }) => passId === pass.id)?.timing;
+        const fit = walkFit(pass, before.get(pass.id), timing, speed);
+        expect(fit === null).toBe(timing?.walkSeconds === null);
+        if (!fit) continue;
+        walks++;
+        expect(fit.slackSeconds).toBeCloseTo(timing?.slackSeconds as number, 9);
+        const caution = of?.cautions.find(({ code, passId }) => code === 'cannot-walk' && passId === pass.id);
+        expect(fit.late).toBe(caution?.severity ?? null);
+      }
+    }
+    expect(walks).toBeGreaterThan(0);
+  });
+});
+
+describe('trackOf', () => {
+  it('has the shutter open and close at the same places whatever the frame and its delay', () => {
+    const ends = [
+      [0.01, 0],
+      [15, 2],
+      [240, 3600],
+    ].map(([seconds, delay]) => {
+      const track = trackOf(800, seconds as number, delay as number);
+      return [track.x(0), track.x(seconds as number)];
+    });
+    for (const end of ends)
+      end.forEach((x, i) => {
+        expect(x).toBeCloseTo(ends[0]?.[i] as number, 6);
+      });
+  });
+
+  it('gives back the time of a pixel, and keeps a delay on the track, shortened only where it must be', () => {
+    const track = trackOf(800, 15, 30);
+    for (const seconds of [0, 3.3, 15]) expect(track.secondsAt(track.x(seconds))).toBeCloseTo(seconds, 9);
+    expect(track.isDelayShortened).toBe(true);
+    expect(track.x(-30)).toBeGreaterThanOrEqual(0);
+    const short = trackOf(800, 60, 5);
+    expect(short.isDelayShortened).toBe(false);
+    expect(short.x(0) - short.x(-5)).toBeCloseTo(short.x(5) - short.x(0), 9);
+  });
+
+  it.each([0.004, 1, 8, 15, 55, 240, 36000])('marks a frame of %d s so that numbers do not touch', (seconds) => {
+    const track = trackOf(700, seconds, 2);
+    const ticks = ticksOf(track, 44);
+    expect(ticks[0]).toBe(0);
+    expect(ticks.at(-1)).toBeLessThanOrEqual(seconds);
+    ticks.slice(1).forEach((tick, i) => {
+      expect(track.x(tick) - track.x(ticks[i] as number)).toBeGreaterThanOrEqual(44 - 1e-6);
+    });
+  });
+});
+
+describe('snapped', () => {
+  it('goes to the half second, or to the hundredth where it is free', () => {
+    expect([3.2, 3.26, -0.1].map((seconds) => snapped(seconds, false))).toEqual([3, 3.5, 0]);
+    expect(snapped(3.2649, true)).toBe(3.26);
+  });
+});
+
+describe('minutesText', () => {
+  it.each([
+    [0, '0:00'],
+    [59.6, '1:00'],
+    [86, '1:26'],
+    [3600, '60:00'],
+    [-0.2, '0:00'],
+    [-7, '−0:07'],
+  ])('%d s is %s', (seconds, text) => {
+    expect(minutesText(seconds)).toBe(text);
+  });
+});

@@ -1,0 +1,158 @@
+import type { Browser, Locator } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { AppPage } from './app-page.ts';
+import { launch } from './browser.ts';
+
+const frameNames = (app: AppPage) =>
+  app.page
+    .getByRole('group', { name: 'What the viewfinder shows' })
+    .locator(':scope > button')
+    .allInnerTexts()
+    .then((texts) => texts.filter((text) => text !== 'Blend'));
+
+/** The row of a pass on the time line. */
+const row = (app: AppPage, name: string) => app.page.locator(`.time-row[aria-label="${name}"]`);
+const field = (app: AppPage, name: string, label: string) => row(app, name).getByLabel(label, { exact: true });
+
+const type = async (into: Locator, text: string) => {
+  await into.fill(text);
+  await into.press('Enter');
+};
+
+/** Drags from the middle of something by some pixels to the right. */
+const drag = async (app: AppPage, thing: Locator, pixels: number, keys: readonly string[] = []) => {
+  const box = await thing.boundingBox();
+  if (!box) throw new Error('not on the page');
+  const { mouse, keyboard } = app.page;
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await mouse.move(x, y);
+  await mouse.down();
+  for (const key of keys) await keyboard.down(key);
+  for (let i = 1; i <= 6; i++) await mouse.move(x + (pixels * i) / 6, y);
+  await mouse.up();
+  for (const key of keys) await keyboard.up(key);
+};
+
+/** What the journey changes, as it is on the page. */
+const state = async (app: AppPage) => ({
+  frames: await frameNames(app),
+  times: await app.page
+    .locator('.time-side input')
+    .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value)),
+  blend: await app.page.locator('.blend-toggle').innerText(),
+  weights: await app.page
+    .locator('.blend-parts :is(input, select)')
+    .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value)),
+  total: await app.page.locator('.time-total').innerText(),
+});
+
+const left = 'Rim from the left';
+const right = 'Rim from the right';
+
+describe('the night on its clock', () => {
+  let browser: Browser;
+  beforeAll(async () => {
+    browser = await launch();
+  });
+  afterAll(() => browser.close());
+
+  it('adds a frame, drags and types times, sees a walk that does not fit, blends, and takes all of it back', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    const { page } = app;
+    await page.locator('.menu summary').click();
+    await page.locator('[data-sample="lone-tree"]').click();
+    await page.getByRole('tab', { name: /^Both in one long frame/ }).click();
+    await page.locator('.time-toggle').click();
+    await page.locator('.blend-toggle').click();
+    await expect.poll(() => row(app, right).innerText()).toMatch(/walk \d+ s · .* to spare/);
+    const before = await state(app);
+    let edits = 0;
+
+    // a walk that takes too long is told by word and shape
+    await page.locator('.slip-head', { hasText: 'clothes' }).click();
+    await page.getByRole('button', { name: 'Rough ground 0.5' }).click();
+    edits++;
+    await expect.poll(() => row(app, right).innerText()).toMatch(/walk 37 s · 6\.\d s too late/);
+    expect(await row(app, right).getByRole('img', { name: 'Danger' }).count()).toBe(1);
+    expect(await page.locator('.time-total').innerText()).toMatch(/a walk is too long/);
+
+    // the end of a bar, dragged: to the half second, as one step of the history
+    const bar = row(app, left).getByRole('button', { name: /, on from 1 to 14 s/ });
+    const wide = (await bar.locator('rect').first().boundingBox())?.width ?? 0;
+    const end = row(app, left).getByRole('slider', { name: `${left} off` });
+    const pixelsPerSecond = wide / 13;
+    await drag(app, end, -6.9 * pixelsPerSecond);
+    edits++;
+    expect(await field(app, left, 'Off').inputValue()).toBe('7');
+    expect(await field(app, left, 'On').inputValue()).toBe('1');
+    expect(await row(app, left).getByRole('button', { pressed: true }).count()).toBe(2);
+    await expect.poll(() => row(app, right).innerText()).toMatch(/to spare/);
+    expect(await row(app, right).getByRole('img', { name: 'Danger' }).count()).toBe(0);
+
+    // a whole bar keeps its length, and is free with Shift; Escape takes a drag back
+    const whole = row(app, left).locator('.time-bar rect').first();
+    await drag(app, whole, 3.3 * pixelsPerSecond, ['Shift']);
+    edits++;
+    const [on, off] = await Promise.all(['On', 'Off'].map((label) => field(app, left, label).inputValue()));
+    expect(Number(on)).toBeCloseTo(4.3, 1);
+    expect(Number(off) - Number(on)).toBeCloseTo(6, 6);
+    await page.mouse.move(0, 0);
+    const box = await whole.boundingBox();
+    await page.mouse.move((box?.x ?? 0) + 20, (box?.y ?? 0) + 5);
+    await page.mouse.down();
+    await page.mouse.move((box?.x ?? 0) + 120, (box?.y ?? 0) + 5);
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    expect(await field(app, left, 'On').inputValue()).toBe(on);
+
+    // by keys and typed
+    await row(app, right)
+      .getByRole('slider', { name: `${right} on` })
+      .focus();
+    await page.keyboard.press('ArrowLeft');
+    edits++;
+    expect(await field(app, right, 'On').inputValue()).toBe('43.5');
+    await type(field(app, left, 'On'), '2.25');
+    edits++;
+    await type(page.getByRole('region', { name: 'Frame Painted' }).getByLabel('Delay'), '45');
+    edits++;
+    await expect.poll(() => page.locator('.time-order').innerText()).toMatch(/0:53\s*2 Painted · 55 s/);
+
+    // another frame, in its turn
+    await page.locator('.frames-drop summary').click();
+    await page.getByRole('button', { name: /^Sky frame/ }).click();
+    edits++;
+    expect(await frameNames(app)).toEqual(['Sky', 'Painted', 'Sky 2']);
+    expect(await page.getByRole('button', { name: 'Sky 2', exact: true }).getAttribute('aria-pressed')).toBe('true');
+    await page.getByRole('button', { name: 'Show Painted' }).click();
+    expect(await page.getByRole('button', { name: 'Painted', exact: true }).getAttribute('aria-pressed')).toBe('true');
+
+    // what counts in the blend, and where
+    await page.getByRole('button', { name: 'Blend', exact: true }).click();
+    expect(await page.locator('.blend-toggle').innerText()).toMatch(/lighten · all 3 frames/);
+    const part = (name: string) => page.getByRole('group', { name: `${name} in the blend` });
+    await type(part('Painted').getByLabel('Weight'), '2');
+    edits++;
+    expect(await part('Painted').innerText()).toMatch(/\+1\.0 stops/);
+    expect(await part('Painted').getByLabel('Feather').count()).toBe(0);
+    await part('Painted').getByLabel('Counts').selectOption({ label: 'on Oak' });
+    edits++;
+    await type(part('Painted').getByLabel('Feather'), '40');
+    edits++;
+    await part('Sky 2').getByRole('checkbox').uncheck();
+    edits++;
+    await page
+      .getByRole('group', { name: 'How the frames are blended' })
+      .getByRole('button', { name: 'Average' })
+      .click();
+    edits++;
+    expect(await page.locator('.blend-toggle').innerText()).toMatch(/average · 2 of 3 frames/);
+    expect(await page.locator('.blend-picture canvas').count()).toBe(4);
+    await app.keepScreenshot('time-line-and-blend');
+
+    for (let i = 0; i < edits; i++) await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => state(app)).toEqual(before);
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
+});

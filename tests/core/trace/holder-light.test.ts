@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest';
+import { seededRandom } from '../../../core/geometry/random.ts';
+import { add, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { tracePicture } from '../../../core/trace/picture.ts';
+import { exactSeconds } from '../../../core/units/third-stops.ts';
+import { body, bodyAlong, isInTheWay } from '../../../core/walk/body.ts';
+import { onlyPassOf } from '../support/read-pass.ts';
+import { onePassSetup } from '../support/scenes.ts';
+
+describe('bodyAlong', () => {
+  const feet: Vec3 = [1, 0.4, -2];
+  const [low, high] = [feet[1] + body.radiusMetres, feet[1] + body.heightMetres - body.radiusMetres];
+  it('meets the body where it is first a radius from its axis, and only where the body is in the way', () => {
+    const random = seededRandom(3);
+    const between = (from: number, to: number) => from + (to - from) * random();
+    let [met, missed] = [0, 0];
+    for (let i = 0; i < 4000; i++) {
+      const origin: Vec3 = [between(-3, 5), between(-1, 5), between(-6, 2)];
+      const toward: Vec3 = [feet[0] + between(-0.6, 0.6), feet[1] + between(-0.3, 2.1), feet[2] + between(-0.6, 0.6)];
+      const direction = normalize(sub(toward, origin));
+      // an eye within the body sees nothing of it
+      if (isInTheWay(feet, origin, add(origin, scale(direction, 1e-9)))) continue;
+      const hit = bodyAlong(feet, origin, direction);
+      const inTheWay = isInTheWay(feet, origin, add(origin, scale(direction, 100)));
+      expect(hit !== null, `ray ${origin} ${direction}`).toBe(inTheWay);
+      if (!hit) {
+        missed++;
+        continue;
+      }
+      met++;
+      const at = add(origin, scale(direction, hit.t));
+      const axis: Vec3 = [feet[0], Math.min(Math.max(at[1], low), high), feet[2]];
+      expect(Math.hypot(at[0] - axis[0], at[1] - axis[1], at[2] - axis[2])).toBeCloseTo(body.radiusMetres, 9);
+      at.forEach((v, k) => {
+        expect(hit.normal[k]).toBeCloseTo((v - (axis[k] as number)) / body.radiusMetres, 6);
+      });
+      expect(isInTheWay(feet, origin, add(origin, scale(direction, hit.t - 1e-6)))).toBe(false);
+    }
+    expect(Math.min(met, missed)).toBeGreaterThan(100);
+  });
+});
+
+/** A grey wall under an even sky that fills the picture, and somebody before it with a torch that is on for a while. */
+const beforeWall = (seconds: number, more: { clothes?: string; holder?: boolean; held?: string } = {}) => {
+  const { clothes = 'dark', holder = true, held = 'hand' } = more;
+  const setup = onePassSetup({
+    camera: { position: [0, -6, 1], aim: [0, 0, 1], focalLengthMm: 200, drawn: { holder } },
+    ground: { finish: { reflectance: 0 } },
+    subjects: [
+      {
+        id: 'wall',
+        name: 'Wall',
+        finish: { reflectance: 0.25 },
+        parts: [{ kind: 'box', position: [0, 2, 0], widthMetres: 60, depthMetres: 0.4, heightMetres: 40 }],
+      },
+    ],
+    place: { skylight: { illuminanceLux: 0.02, temperatureKelvin: 4200 } },
+    pass: { on: 0, off: seconds, held, levelPercent: 0, waypoints: [{ position: [0, 0, 1], aim: [0, 2, 1] }] },
+    frame: { whiteBalance: { kelvin: 4200, tint: 0 } },
+  });
+  const { world, worldFrame } = onlyPassOf({
+    ...setup,
+    walking: { ...setup.walking, clothes: clothes === 'light' ? 'light' : 'dark' },
+  });
+  const picture = tracePicture(world, worldFrame, { width: 3, height: 3, samples: 400 });
+  return picture[4 * 3 + 1] as number;
+};
+
+describe('somebody before a wall under an even sky', () => {
+  const open = beforeWall(4, { holder: false });
+  // both stand upright under half of the sky, so that each is as bright as it is pale
+  it.each([
+    [4, 'dark'],
+    [4, 'light'],
+    [9, 'dark'],
+  ] as const)(
+    'stays %d s of 10 in %s clothes: takes that share of the wall, and gives its own (rel 0.03)',
+    (seconds, clothes) => {
+      const share = seconds / exactSeconds(10);
+      const expected = 1 - share + (share * body.reflectance[clothes]) / 0.25;
+      expect(Math.abs(beforeWall(seconds, { clothes }) / open / expected - 1)).toBeLessThanOrEqual(0.03);
+    },
+  );
+  it('a lamp on a stand has nobody behind it', () => {
+    expect(Math.abs(beforeWall(9, { held: 'stand' }) / open - 1)).toBeLessThanOrEqual(1e-9);
+  });
+});
+
+describe('the shadow of whoever holds a lantern', () => {
+  const lit = (holder: boolean, place: readonly [number, number]) => {
+    const setup = onePassSetup({
+      camera: {
+        position: [place[0], place[1] - 0.01, 8],
+        aim: [place[0], place[1], 0],
+        focalLengthMm: 200,
+        drawn: { holder },
+      },
+      lamps: [
+        { kind: 'lantern', id: 'lantern', name: 'Lantern', output: { from: 'lumens', lumens: 100 }, diameterMm: 20 },
+      ],
+      // held 1.2 m up, aimed north: whoever holds it stands 0.45 m to the south
+      pass: { lampId: 'lantern', waypoints: [{ position: [0, 0, 1.2], aim: [0, 3, 1.2] }] },
+    });
+    const { world, worldFrame, light } = onlyPassOf(setup);
+    const picture = tracePicture(world, { ...worldFrame, lights: [light] }, { width: 3, height: 3, samples: 1 });
+    return picture[4 * 3 + 1] as number;
+  };
+  it('lies where the straight way from the lamp meets the body, and nowhere else', () => {
+    expect(lit(false, [0, -3])).toBeGreaterThan(0);
+    expect(lit(true, [0, -3])).toBe(0);
+    expect(lit(true, [0, 3])).toBe(lit(false, [0, 3]));
+    // aside: the body is 0.25 m in radius 0.45 m off, so that its shadow opens to asin(0.25 / 0.45) = 33.7 degrees each side
+    const aside = (degrees: number): [number, number] => [
+      3 * Math.sin((degrees * Math.PI) / 180),
+      -3 * Math.cos((degrees * Math.PI) / 180),
+    ];
+    expect(lit(true, aside(32.5))).toBe(0);
+    expect(lit(true, aside(35))).toBeGreaterThan(0);
+  });
+});
