@@ -44,7 +44,9 @@ const Rows = () => {
   const plans = usePlans();
   const list = useRef<HTMLUListElement>(null);
   // near the page's lower end it would open out of sight
-  useEffect(() => list.current?.scrollIntoView({ block: 'nearest' }), []);
+  useEffect(() => {
+    list.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
     <ul className="approach-list" ref={list}>
       {strategyNames.map(([strategy, name, what], i) => (
