@@ -35,9 +35,3 @@ export const pathKind = (waypoints: readonly Waypoint[]): PathKind => {
   // a second waypoint at the same place is a sweep still to be drawn
   return legs.length > 0 ? 'sweep' : 'still';
 };
-
-/**
- * What a leg counts for at even speed: the way of the lit spot, or of the lamp where its aim rests. 0 where nothing moves.
- */
-export const legMetres = ({ aimMetres, positionMetres }: Leg): number =>
-  aimMetres > stillMetres ? aimMetres : positionMetres > stillMetres ? positionMetres : 0;

@@ -60,7 +60,7 @@ export const BlendPanel = () => {
                 frame={frame}
                 entry={entry}
                 index={index}
-                hasPicture={i === 0}
+                isAgain={i > 0}
                 isLast={entry !== null && entries.length === 1}
               />
             ))}

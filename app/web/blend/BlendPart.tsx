@@ -3,7 +3,7 @@ import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
 import { Screen } from '../picture/Screen.tsx';
 import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
-import { addToBlend, changeBlendEntry, leaveOutOfBlend } from '../state/edits/blend-edits.ts';
+import { addToBlend, changeBlendEntry, leaveOutOfBlend, repeatInBlend } from '../state/edits/blend-edits.ts';
 import { frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
 import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
@@ -18,30 +18,35 @@ interface BlendPartProps {
   /** Its entry in the blend and the place of that; null = it is left out. */
   readonly entry: NamedEntry | null;
   readonly index: number;
-  /** Whether its picture is shown here: a frame that counts twice has one. */
-  readonly hasPicture: boolean;
+  /** Whether the frame has an entry before this one; one picture of it is enough. */
+  readonly isAgain: boolean;
   /** Whether it is all that the blend has. */
   readonly isLast: boolean;
 }
 
 /** One frame on its own, and how it counts in the blend. */
-export const BlendPart = ({ scheme, frame, entry, index, hasPicture, isLast }: BlendPartProps) => {
+export const BlendPart = ({ scheme, frame, entry, index, isAgain, isLast }: BlendPartProps) => {
   const setup = useSetup();
+  const name = isAgain ? `${frame.name}, again` : frame.name;
   const { edit } = useApp.getState();
   const { onSize } = useFrameScreens.getState();
   const change = (part: Partial<NamedEntry>) => edit((s) => changeBlendEntry(s, scheme.id, index, part));
   const turn = (isOn: boolean) =>
     edit((s) => (isOn ? addToBlend(s, scheme.id, frame.id) : leaveOutOfBlend(s, scheme.id, index)));
   return (
-    <fieldset className="blend-part" data-out={entry === null} aria-label={`${frame.name} in the blend`}>
-      {able && hasPicture && (
-        <div className="blend-picture">
-          <Screen name={frameScreenName(frame.id)} label={`${frame.name} alone`} onSize={onSize} />
+    <fieldset className="blend-part" data-out={entry === null} aria-label={`${name} in the blend`}>
+      {able && (
+        <div className={isAgain ? 'blend-picture blend-again quiet' : 'blend-picture'}>
+          {isAgain ? (
+            'the same frame'
+          ) : (
+            <Screen name={frameScreenName(frame.id)} label={`${frame.name} alone`} onSize={onSize} />
+          )}
         </div>
       )}
       {/* the last one can't be left out: a blend of nothing is no picture */}
       <fieldset className="plain" disabled={isLast}>
-        <Check label={frame.name} isOn={entry !== null} onChange={turn} />
+        <Check label={name} isOn={entry !== null} onChange={turn} />
       </fieldset>
       {entry && (
         <>
@@ -64,16 +69,21 @@ export const BlendPart = ({ scheme, frame, entry, index, hasPicture, isLast }: B
             onChange={(value) => change(whereChosen(value))}
           />
           {entry.where !== 'everything' && (
-            <NumberField
-              label="Feather"
-              unit="px"
-              value={entry.featherPixels}
-              min={0}
-              max={500}
-              digits={0}
-              step={5}
-              onChange={(pixels) => change({ featherPixels: Math.round(pixels) })}
-            />
+            <>
+              <NumberField
+                label="Feather"
+                unit="px"
+                value={entry.featherPixels}
+                min={0}
+                max={500}
+                digits={0}
+                step={5}
+                onChange={(pixels) => change({ featherPixels: Math.round(pixels) })}
+              />
+              <button type="button" className="small" onClick={() => edit((s) => repeatInBlend(s, scheme.id, index))}>
+                And elsewhere
+              </button>
+            </>
           )}
         </>
       )}

@@ -4,6 +4,7 @@ import { type DragHandlers, useSvgDrag } from '../picture/use-svg-drag.ts';
 import type { PassEdge } from '../state/edits/pass-times.ts';
 import { shutterText } from '../ui/words.ts';
 import { clockSeconds, dragStepSeconds, snapped, type Track } from './track.ts';
+import { wayMarks } from './way-marks.ts';
 
 /** Where the bar stands in its lane, pixels. */
 const [top, height] = [15, 20] as const;
@@ -49,6 +50,7 @@ export const PassBar = ({ track, pass, light, isSelected, onSelect, onMove }: Pa
     event.stopPropagation();
   };
   const [whole, first, last] = [drag('whole', start), drag('on', start), drag('off', end)];
+  const marks = wayMarks(pass);
   const words = `${shutterText(off - on)} s`;
   const fits = end - start > wordPixels;
   const isRoomAfter = end + wordPixels < track.width;
@@ -91,6 +93,12 @@ export const PassBar = ({ track, pass, light, isSelected, onSelect, onMove }: Pa
           <rect x={start} y={top} width={end - start} height={height} className="time-stand" fill="url(#time-hatch)" />
         )}
         <rect x={start} y={top + height - 3} width={end - start} height={3} className="time-light" fill={light} />
+        {marks.turns.map((time) => (
+          <path key={time} d={`M${track.x(time)} ${top}v${height}`} />
+        ))}
+        {marks.waypoints.map((time) => (
+          <path key={time} d={`M${track.x(time)} ${top}v4`} />
+        ))}
         <text
           x={fits ? (start + end) / 2 : isRoomAfter ? end + 10 : start - 10}
           y={top + 13}

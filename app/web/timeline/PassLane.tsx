@@ -4,6 +4,7 @@ import { movePassEdge, type PassEdge } from '../state/edits/pass-times.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { PassBar } from './PassBar.tsx';
+import { heldWords } from './pass-words.ts';
 import { clockSeconds, dragStepSeconds, type Track } from './track.ts';
 import { WalkLine } from './WalkLine.tsx';
 import { WalkWords } from './WalkWords.tsx';
@@ -51,7 +52,7 @@ export const PassLane = ({ schemeId, frame, pass, track, fit }: PassLaneProps) =
           <circle cx={6} cy={6} r={5} fill={light} />
         </svg>
         <span>{pass.name}</span>
-        {pass.held === 'stand' && <span className="quiet">on a stand</span>}
+        {heldWords(pass) && <span className="quiet">{heldWords(pass)}</span>}
       </button>
       <svg className="time-lane" viewBox={`0 0 ${track.width} ${height}`} height={height} role="presentation">
         <path className="time-shutter" d={`M${track.x(0)} 0V${height}M${track.x(track.seconds)} 0V${height}`} />

@@ -1,5 +1,6 @@
 import { minutesText } from '../ui/minutes-text.ts';
 import { shutterText } from '../ui/words.ts';
+import { orderWords } from './pass-words.ts';
 import type { Turn } from './turns.ts';
 
 /** The whole night's run as a numbered list, by the clock that starts with the first shutter. */
@@ -11,15 +12,16 @@ export const RunningOrder = ({ turns }: { turns: readonly Turn[] }) => (
         <li key={frame.id}>
           <span className="time-at">{minutesText(order.startSeconds)}</span>
           <span>
-            {order.number} {frame.name} · {shutterText(frame.seconds)} s
+            {order.number} {frame.name} · {shutterText(frame.seconds)}
+            {'\u00a0'}s
           </span>
           {[...frame.passes]
             .sort((a, b) => a.on - b.on)
-            .map(({ id, name, on, off, held }) => (
-              <div key={id} className="time-order-pass">
-                <span className="time-at">{minutesText(order.startSeconds + on)}</span>
+            .map((pass) => (
+              <div key={pass.id} className="time-order-pass">
+                <span className="time-at">{minutesText(order.startSeconds + pass.on)}</span>
                 <span>
-                  {name}, {held === 'stand' ? 'on its stand' : 'count'} {shutterText(off - on)} s
+                  {pass.name}, {orderWords(pass)}
                 </span>
               </div>
             ))}

@@ -4,6 +4,7 @@ import {
   addToBlend,
   changeBlendEntry,
   leaveOutOfBlend,
+  repeatInBlend,
   setBlendMode,
 } from '../../../app/web/state/edits/blend-edits.ts';
 import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
@@ -55,6 +56,17 @@ describe('a blend', () => {
     expect(asFile(off)).toEqual(off);
   });
 
+  it('lets a frame count in two places', () => {
+    const ground = changeBlendEntry(stones, 'side', 1, { where: 'ground', weight: 2 });
+    const twice = changeBlendEntry(repeatInBlend(ground, 'side', 1), 'side', 2, { where: 'subject', subjectId });
+    expect(entriesIn(twice).slice(1)).toEqual([
+      { ...fullEntry('painted'), where: 'ground', weight: 2 },
+      { ...fullEntry('painted'), where: 'subject', subjectId, weight: 2 },
+    ]);
+    expect(asFile(twice)).toEqual(twice);
+    expect(leaveOutOfBlend(twice, 'side', 2)).toEqual(ground);
+  });
+
   it('leaves frames out and takes them back, but never all of them out', () => {
     const out = leaveOutOfBlend(stones, 'side', 0);
     expect(shown(out)).toEqual([['painted', 1]]);
@@ -70,6 +82,7 @@ describe('a blend', () => {
     while (namedEntries(schemeIn(full)).length < 64) full = addToBlend(full, 'side', 'sky');
     expect(asFile(full)).toEqual(full);
     expect(() => addToBlend(full, 'side', 'sky')).toThrow(EditRefused);
+    expect(() => repeatInBlend(full, 'side', 0)).toThrow(EditRefused);
     const withFrame = addFrame(full, { schemeId: 'side', frameId: 'sky' }, 'land').setup;
     expect(asFile(withFrame)).toEqual(withFrame);
   });

@@ -76,8 +76,8 @@ describe('waypoints', () => {
     const next = path.aimWaypoint(three, place, 1, passOf(three).waypoints[0]?.aim.with(2, 3) as Position);
     expect(passOf(next).waypoints[0]?.aim).toEqual(passOf(three).waypoints[0]?.aim);
     const legs = legsOf(passOf(next).waypoints);
-    expect((legs[0]?.aimMetres as number) / (legs[0]?.seconds as number)).toBeCloseTo(
-      (legs[1]?.aimMetres as number) / (legs[1]?.seconds as number),
+    expect((legs[0]?.turnRadians as number) / (legs[0]?.seconds as number)).toBeCloseTo(
+      (legs[1]?.turnRadians as number) / (legs[1]?.seconds as number),
       6,
     );
     const moved = path.moveWaypoint(three, place, 2, [1, 2, 3]);

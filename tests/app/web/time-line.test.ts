@@ -1,12 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { heldWords, orderWords } from '../../../app/web/timeline/pass-words.ts';
 import { snapped, ticksOf, trackOf } from '../../../app/web/timeline/track.ts';
 import { turnsOf } from '../../../app/web/timeline/turns.ts';
 import { walkFit } from '../../../app/web/timeline/walk-fit.ts';
+import { wayMarks } from '../../../app/web/timeline/way-marks.ts';
 import { minutesText } from '../../../app/web/ui/minutes-text.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Scheme } from '../../../core/setup/schema/setup.ts';
+import type { Pass, Scheme } from '../../../core/setup/schema/setup.ts';
 
 const read = (name: string) => parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
 
@@ -73,6 +75,43 @@ describe('trackOf', () => {
     ticks.slice(1).forEach((tick, i) => {
       expect(track.x(tick) - track.x(ticks[i] as number)).toBeGreaterThanOrEqual(44 - 1e-6);
     });
+  });
+});
+
+describe('what a bar and the running order say of a pass', () => {
+  const walked = read('timber-jetty')
+    .schemes.find(({ id }) => id === 'walk')
+    ?.frames.flatMap(({ passes }) => passes)[0] as Pass;
+
+  it('marks where a moving lamp turns back, and its waypoints on the first stroke', () => {
+    const [first, last] = walked.waypoints as [Pass['waypoints'][number], Pass['waypoints'][number]];
+    const pass = {
+      ...walked,
+      on: 10,
+      off: 40,
+      strokes: 3,
+      waypoints: [
+        { ...first, time: 10 },
+        { ...first, time: 14 },
+        { ...last, time: 20 },
+      ],
+    };
+    expect(wayMarks(pass)).toEqual({ turns: [20, 30], waypoints: [14] });
+    expect(wayMarks({ ...pass, waypoints: pass.waypoints.slice(0, 1) })).toEqual({ turns: [], waypoints: [] });
+  });
+
+  it('says what is to be done, in words', () => {
+    const pass = { ...walked, on: 0, off: 8 };
+    expect([orderWords({ ...pass, strokes: 3 }), heldWords({ ...pass, strokes: 3 })]).toEqual([
+      'count 8\u00a0s, 3 strokes',
+      '3 strokes',
+    ]);
+    const still = { ...pass, waypoints: pass.waypoints.slice(0, 1) };
+    expect([orderWords(still), heldWords(still)]).toEqual(['count 8\u00a0s', '']);
+    expect([orderWords({ ...still, held: 'stand' }), heldWords({ ...still, held: 'stand' })]).toEqual([
+      'on its stand 8\u00a0s',
+      'on a stand',
+    ]);
   });
 });
 

@@ -48,11 +48,14 @@ describe('pathKind', () => {
 });
 
 describe('evenSpeedTimes', () => {
-  it('gives each leg time by its length: 2 m and 6 m in 8 s are 2 s and 6 s', () => {
-    expect(evenSpeedTimes(sweep, { on: 1, off: 9 })).toEqual([1, 3, 9]);
+  it('gives each leg of a sweep time by what the lamp turns: atan(2/5) and atan(6/5) of 8 s', () => {
+    const [on, middle, off] = evenSpeedTimes(sweep, { on: 1, off: 9 }) as [number, number, number];
+    expect([on, off]).toEqual([1, 9]);
+    const [first, second] = [Math.atan(2 / 5), Math.atan(6 / 5)];
+    expect(middle).toBeCloseTo(1 + (8 * first) / (first + second), 9);
   });
 
-  it('goes by the lamp on a leg where its aim rests', () => {
+  it('goes by the lamp on a walk, wherever it aims; by its light on a leg where it rests', () => {
     const round = [at([0, 0, 1], [0, 4, 1]), at([3, 0, 1], [0, 4, 1]), at([3, 0, 1], [1, 4, 1])];
     const times = evenSpeedTimes(round, { on: 0, off: 4 });
     expect(times[1]).toBeCloseTo(3, 12);
@@ -69,10 +72,10 @@ describe('evenSpeedTimes', () => {
         expect([times[0], times.at(-1)]).toEqual([0.5, 6.5]);
         for (let i = 1; i < times.length; i++) expect(times[i]).toBeGreaterThan(times[i - 1] as number);
         const legs = legsOf(path.map((w, i) => ({ ...w, time: times[i] as number })));
-        const whole = legs.reduce((sum, leg) => sum + leg.aimMetres, 0);
+        const whole = legs.reduce((sum, leg) => sum + leg.turnRadians, 0);
         // legs that are next to nothing get the least time that a leg gets
-        if (legs.some(({ aimMetres }) => aimMetres < (whole / legs.length) * 2e-3)) return;
-        for (const leg of legs) expect((leg.aimMetres / leg.seconds) * (6 / whole)).toBeCloseTo(1, 9);
+        if (legs.some(({ turnRadians }) => turnRadians < (whole / legs.length) * 2e-3)) return;
+        for (const leg of legs) expect((leg.turnRadians / leg.seconds) * (6 / whole)).toBeCloseTo(1, 6);
       }),
       { numRuns: 200, seed: 7 },
     );

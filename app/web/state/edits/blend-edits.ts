@@ -10,10 +10,10 @@ export const setBlendMode = (setup: Setup, schemeId: string, mode: Blend['mode']
   );
 
 /** The first change writes the list out. */
-const withEntries = (scheme: Scheme, frames: readonly NamedEntry[]): Scheme => ({
-  ...scheme,
-  blend: { ...scheme.blend, frames: [...frames] },
-});
+const withEntries = (scheme: Scheme, frames: readonly NamedEntry[]): Scheme => {
+  if (frames.length > mostFrames) throw new EditRefused(`A blend takes at most ${mostFrames} frames.`);
+  return { ...scheme, blend: { ...scheme.blend, frames: [...frames] } };
+};
 
 /** Changes one entry of a blend, by its place in `namedEntries`. A subject is named only where the frame counts on one. */
 export const changeBlendEntry = (
@@ -32,13 +32,20 @@ export const changeBlendEntry = (
     return isSame ? scheme : withEntries(scheme, entries.toSpliced(index, 1, entry));
   });
 
-/** Takes a frame into the blend; once more where it is there already. */
+/** Takes a frame into the blend, everywhere. */
 export const addToBlend = (setup: Setup, schemeId: string, frameId: string): Setup =>
   changeScheme(setup, schemeId, (scheme) => {
     const entries = namedEntries(scheme);
     if (!scheme.frames.some(({ id }) => id === frameId)) return scheme;
-    if (entries.length >= mostFrames) throw new EditRefused(`A blend takes at most ${mostFrames} frames.`);
     return withEntries(scheme, [...entries, fullEntry(frameId)]);
+  });
+
+/** Has a frame count in the blend once more, in another place that is chosen next: after the entry at its place in `namedEntries`. */
+export const repeatInBlend = (setup: Setup, schemeId: string, index: number): Setup =>
+  changeScheme(setup, schemeId, (scheme) => {
+    const entries = namedEntries(scheme);
+    const entry = entries[index];
+    return entry ? withEntries(scheme, entries.toSpliced(index + 1, 0, { ...entry })) : scheme;
   });
 
 /** Leaves an entry out of the blend, by its place in `namedEntries`; the last one stays, for a blend of nothing is no picture. */
