@@ -63,7 +63,7 @@ const Rows = () => {
 };
 
 /** What the present scheme comes nearest to: where its lamps are lit, and by whom. */
-const lightedNow = ({ frames }: Scheme): string => {
+const presentWay = ({ frames }: Scheme): string => {
   const lit = frames.filter(({ passes }) => passes.length > 0);
   const isOne = frames.length === 1;
   const isDim = lit.every(({ seconds, passes }) =>
@@ -81,7 +81,7 @@ export const Approaches = () => {
   return (
     <section className="approaches" aria-label="How to light it">
       <button type="button" className="blend-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
-        How to light it: <strong>{lightedNow(scheme)}</strong>
+        How to light it: <strong>{presentWay(scheme)}</strong>
       </button>
       {isOpen && <Rows />}
     </section>
