@@ -103,6 +103,14 @@ const closeNotice = () => useApp.getState().tell(null);
 /** A step held down in a field is one entry of the history. */
 const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.getState().commit() };
 
+/** What is to be said of the frames, right under them. */
+const belowFrames = (
+  <>
+    <BlendPanel />
+    <Approaches />
+  </>
+);
+
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
   useKeys();
@@ -143,11 +151,10 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          {Left === Viewfinder ? <Viewfinder belowFrames={<BlendPanel />} /> : <Left />}
+          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
-            {Left === Viewfinder && <Approaches />}
             <Cautions />
             {Left === Viewfinder && !lack && <Welcome />}
           </div>

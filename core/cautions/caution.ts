@@ -4,6 +4,7 @@ import type { DepthReading } from '../readings/depth-reading.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
 import type { StarReading } from '../readings/star-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
+import type { WalkLine } from '../readings/walk-lines.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 
@@ -61,6 +62,8 @@ export interface SchemeCase {
   readonly scheme: Scheme;
   readonly world: World;
   readonly frames: readonly FrameCase[];
+  /** The ways on foot of whoever does it alone. */
+  readonly walks: readonly WalkLine[];
 }
 
 /** A rule that looks across frames and passes, so that what holds for many is said once. Each caution names its frame. */

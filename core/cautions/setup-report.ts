@@ -130,7 +130,8 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       picture,
     };
   });
-  const across = cautionsOfScheme({ setup, scheme, world, frames: cases });
+  const walks = walkLines(setup, scheme, world, walkTo);
+  const across = cautionsOfScheme({ setup, scheme, world, frames: cases, walks });
   const frames = cases.map(({ frame, worldFrame, passes, depth, stars, clipped }, f): FrameReport => {
     const readings = passes.map(({ reading, walk }) => ({
       ...reading,
@@ -155,7 +156,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
     id: scheme.id,
     name: scheme.name,
     frames,
-    walks: walkLines(setup, scheme, world, walkTo),
+    walks,
     cautions: [...cameraInside(world), ...frames.flatMap((frame) => frame.cautions)],
   };
 };

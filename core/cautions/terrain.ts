@@ -33,32 +33,37 @@ const standing = ({ world, frame, pass, light }: ReadPass, hazard: Hazard): Told
   ];
 };
 
-/** The walk to a pass leads through a hazard that it does not begin or end in: there is no way round. */
-const crossing = ({ frame, pass, walk }: ReadPass, hazard: Hazard): Told[] => {
-  if (!walk?.hazardIds.includes(hazard.id)) return [];
-  const ends = [walk.points[0], walk.points.at(-1)];
-  const limit = hazard.radiusMetres;
-  if (ends.some((end) => end && fromMiddle(hazard, end) < limit)) return [];
-  return [
-    {
-      code: 'terrain',
-      severity: 'danger',
-      passId: pass.id,
-      frameId: frame.id,
-      message: `${pass.name}: no way was found from “${walk.fromName}” but through “${hazard.name}”. Ask a helper, put one lamp on a stand, or light it from the other side. ${scout}`,
-      value: nearestOnWay(hazard, walk.points),
-      limit,
-    },
-  ];
-};
+/** A walk leads through a hazard that it does not begin or end in: there is no way round. */
+const crossing = ({ setup, scheme, walks }: SchemeCase): Told[] =>
+  walks.flatMap(({ from, to, points, hazardIds }) => {
+    const at = to ?? from;
+    if (!at) return [];
+    const nameOf = (key: typeof at): string =>
+      scheme.frames.find(({ id }) => id === key.frameId)?.passes.find(({ id }) => id === key.passId)?.name ?? '';
+    const way = `from ${from ? `“${nameOf(from)}”` : 'the camera'} to ${to ? `“${nameOf(to)}”` : 'the camera'}`;
+    return setup.hazards.flatMap((hazard): Told[] => {
+      const limit = hazard.radiusMetres;
+      const ends = [points[0], points.at(-1)];
+      // who stands in it is told of that
+      if (!hazardIds.includes(hazard.id) || ends.some((end) => end && fromMiddle(hazard, end) < limit)) return [];
+      return [
+        {
+          code: 'terrain',
+          severity: 'danger',
+          passId: at.passId,
+          frameId: at.frameId,
+          message: `${nameOf(at)}: no way was found ${way} but through “${hazard.name}”. Ask a helper, put one lamp on a stand, or light it from the other side. ${scout}`,
+          value: nearestOnWay(hazard, points),
+          limit,
+        },
+      ];
+    });
+  });
 
 /** Somebody stands in a hazard, or has to walk through one. */
-export const terrain: SchemeRule = ({ setup, frames }: SchemeCase) =>
-  frames.flatMap(({ passes }) =>
-    passes.flatMap((pass) =>
-      setup.hazards.flatMap((hazard) => {
-        const stood = standing(pass, hazard);
-        return stood.length > 0 ? stood : crossing(pass, hazard);
-      }),
-    ),
-  );
+export const terrain: SchemeRule = (schemeCase) => [
+  ...schemeCase.frames.flatMap(({ passes }) =>
+    passes.flatMap((pass) => schemeCase.setup.hazards.flatMap((hazard) => standing(pass, hazard))),
+  ),
+  ...crossing(schemeCase),
+];

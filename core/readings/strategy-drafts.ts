@@ -33,7 +33,7 @@ const stood = (setup: Setup, scheme: Scheme, { frame, pass }: WantedPass): Pass 
   const { position, aim } = middleMoment(light);
   const place = (v: typeof position) => documentFromWorld(v).map((m) => Math.round(m * 1000) / 1000 + 0);
   const waypoints = [{ time: 0, position: place(position), aim: place(aim) }] as Pass['waypoints'];
-  return { ...pass, held: 'stand', waypoints };
+  return { ...pass, held: 'stand', waypoints, strokes: 1, dwell: 'typed' };
 };
 
 /** Frames that light nothing, such as those of the blue hour, or of a focus stack; the star frame is not among them. */

@@ -1,3 +1,4 @@
+import { retimedPass } from '../passes/retimed-pass.ts';
 import type { Frame, Pass } from '../setup/schema/setup.ts';
 import { stepThird } from '../units/third-stops.ts';
 
@@ -8,18 +9,9 @@ const spareSeconds = 3;
 /** Longest room that is left in a painted frame for a longer count, seconds. */
 const mostRoomSeconds = 120;
 
-/** A pass lit at another time, its way stretched or squeezed with it. */
-export const retimed = (pass: Pass, on: number, off: number): Pass => {
-  const rate = (off - on) / (pass.off - pass.on);
-  const at = (time: number) => Math.max(on + (time - pass.on) * rate, 0);
-  const isStill = pass.waypoints.length === 1;
-  return {
-    ...pass,
-    on,
-    off,
-    waypoints: isStill ? pass.waypoints : pass.waypoints.map((w) => ({ ...w, time: at(w.time) })),
-  };
-};
+/** A pass lit at another time, its way gone faster or slower. One whose path can't be cut there keeps its times. */
+export const retimed = (pass: Pass, on: number, off: number): Pass =>
+  retimedPass(pass, on, off) ?? { ...pass, on, off };
 
 /**
  * Passes that one person counts one after the other in one frame, with the walks between them; squeezed where these do not

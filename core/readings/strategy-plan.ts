@@ -1,3 +1,4 @@
+import { fullEntry } from '../setup/blend-entries.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
@@ -53,22 +54,11 @@ const asks = ({ aperture, iso }: Frame): number => exactFNumber(aperture) ** 2 /
 const filled = (frames: readonly Frame[], passes: readonly { readonly at: number; readonly pass: Pass }[]): Frame[] =>
   frames.map((frame, f) => ({ ...frame, passes: passes.flatMap(({ at, pass }) => (at === f ? [pass] : [])) }));
 
+/** The lightest of all frames counts: no mask is needed, for a painted frame's sky is darker than that of the star frame. */
 const schemeOf = (scheme: Scheme, frames: Frame[]): Scheme => ({
   ...scheme,
   frames,
-  blend: {
-    mode: 'lighten',
-    frames:
-      frames.length === 1
-        ? []
-        : frames.map(({ id }) => ({
-            frameId: id,
-            weight: 1,
-            where: 'everything' as const,
-            subjectId: null,
-            featherPixels: 0,
-          })),
-  },
+  blend: { mode: 'lighten', frames: frames.length === 1 ? [] : frames.map(({ id }) => fullEntry(id)) },
 });
 
 /** How long a stroke takes whose lamp is walked; null where it is held in one place. */

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Strategy } from '../../../core/readings/strategy-frames.ts';
 import { type StrategyPlan, strategyPlan } from '../../../core/readings/strategy-plan.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -42,8 +42,13 @@ const take = (schemeId: string, strategy: Strategy): void => {
 const Rows = () => {
   const scheme = useScheme();
   const plans = usePlans();
+  const list = useRef<HTMLUListElement>(null);
+  // near the page's lower end it would open out of sight
+  useEffect(() => {
+    list.current?.scrollIntoView({ block: 'nearest' });
+  }, []);
   return (
-    <ul className="approach-list">
+    <ul className="approach-list" ref={list}>
       {strategyNames.map(([strategy, name, what], i) => (
         <PlanRow
           key={strategy}
@@ -57,6 +62,17 @@ const Rows = () => {
   );
 };
 
+/** What the present scheme comes nearest to: where its lamps are lit, and by whom. */
+const presentWay = ({ frames }: Scheme): string => {
+  const lit = frames.filter(({ passes }) => passes.length > 0);
+  const isOne = frames.length === 1;
+  const isDim = lit.every(({ seconds, passes }) =>
+    passes.every(({ held, on, off }) => held === 'stand' && off - on >= seconds),
+  );
+  if (isOne) return isDim ? 'standing lights' : 'one frame';
+  return lit.every(({ purpose }) => purpose === 'sky') ? 'in the sky frame' : 'painted frames';
+};
+
 /** How the lamps of the present scheme could be exposed, three ways, with what each would give before one is made. */
 export const Approaches = () => {
   const scheme = useScheme();
@@ -64,10 +80,9 @@ export const Approaches = () => {
   if (!scheme.frames.some(({ passes }) => passes.length > 0)) return null;
   return (
     <section className="approaches" aria-label="How to light it">
-      <button type="button" className="small" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
-        How to light it
+      <button type="button" className="blend-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+        How to light it: <strong>{presentWay(scheme)}</strong>
       </button>
-      {!isOpen && <span className="quiet"> one frame, standing lights, or painted frames</span>}
       {isOpen && <Rows />}
     </section>
   );

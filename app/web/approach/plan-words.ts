@@ -58,5 +58,5 @@ export const walkWords = ({ strategy, walk, wholeSeconds, scheme }: StrategyPlan
   const times = `${whole(neededSeconds)} s for ${shutterText(availableSeconds)} s`;
   return isPossible
     ? `Can be walked: yes, ${times}.`
-    : `Can be walked: no, ${times}. Stands, a helper or more frames can.`;
+    : `Can be walked: no, ${times}. It can with stands, a helper or more frames.`;
 };

@@ -60,7 +60,8 @@ const WidthHandle = ({ view, hazard }: Pick<HazardMarkProps, 'view' | 'hazard'>)
 const nameAt = (view: PlanView, { position, radiusMetres }: Hazard): number => {
   const [, y] = toPlan(view, position);
   const radius = radiusMetres * view.unitsPerMetre;
-  const wish = radius < 34 ? radius + 14 : radius - 14;
+  // clear of the ring's strokes
+  const wish = radius < 44 ? radius + 14 : radius - 22;
   return Math.min(Math.max(y + wish, 20 - planHalf), planHalf - 8) - y;
 };
 

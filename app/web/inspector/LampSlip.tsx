@@ -69,6 +69,10 @@ const countText = (pass: Pass): string => {
   return pass.strokes > 1 ? `${pass.strokes} × ${text}` : text;
 };
 
+/** Each kind once, the worst of it. */
+const wordsOf = (cautions: readonly Caution[]): Caution[] =>
+  cautions.filter(({ code }, i) => cautions.findIndex((other) => other.code === code) === i);
+
 /** One pass as a narrow strip; pressed, it opens to its inspector. */
 export const LampSlip = (props: LampSlipProps) => {
   const { schemeId, frame, pass, lamp, reading, hasFailed, cautions, isOpen } = props;
@@ -92,7 +96,7 @@ export const LampSlip = (props: LampSlipProps) => {
       {reading && <RimGlyph reading={reading} />}
       {cautions.length > 0 && (
         <span className="slip-cautions">
-          {cautions.map(({ code, severity }) => (
+          {wordsOf(cautions).map(({ code, severity }) => (
             <span key={code}>
               <CautionMark severity={severity} /> {cautionWords[code] ?? code}
             </span>

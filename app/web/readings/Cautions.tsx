@@ -21,6 +21,17 @@ const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { c
   );
 };
 
+/** A key for each: a pass may have the same caution several times, as where it lies in two hazards. */
+const keyed = (cautions: readonly Caution[]): { readonly key: string; readonly caution: Caution }[] => {
+  const counts = new Map<string, number>();
+  return cautions.map((caution) => {
+    const stem = `${caution.frameId}/${caution.passId}/${caution.code}`;
+    const count = (counts.get(stem) ?? 0) + 1;
+    counts.set(stem, count);
+    return { key: `${stem}/${count}`, caution };
+  });
+};
+
 /** Every caution of the present scheme, in full sentences. */
 export const Cautions = () => {
   const report = useReport();
@@ -35,8 +46,8 @@ export const Cautions = () => {
     <section className="cautions" aria-label="Cautions" aria-live="polite">
       {report?.cautions.length === 0 && <p className="quiet">No cautions.</p>}
       <ul>
-        {report?.cautions.map((caution) => (
-          <li key={`${caution.frameId}/${caution.passId}/${caution.code}`} data-code={caution.code}>
+        {keyed(report?.cautions ?? []).map(({ key, caution }) => (
+          <li key={key} data-code={caution.code}>
             <CautionMark severity={caution.severity} /> {caution.message} <WayOut caution={caution} />
           </li>
         ))}

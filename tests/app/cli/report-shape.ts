@@ -162,6 +162,7 @@ export const reportShape = z.strictObject({
           seconds: z.number().min(0),
           availableSeconds: z.number().nullable(),
           points: z.array(z.tuple([z.number(), z.number()])).min(2),
+          hazardIds: z.array(z.string()),
         }),
       ),
       cautions: z.array(caution),

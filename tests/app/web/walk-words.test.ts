@@ -9,6 +9,7 @@ const walk = (part: Partial<WalkLine>): WalkLine => ({
   metres: 16.2,
   seconds: 32.4,
   availableSeconds: 10,
+  hazardIds: [],
   points: [
     [0, 0],
     [16, 0],

@@ -6,7 +6,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld, type Source, type World } from '../../../core/world/world.ts';
 
 const referenceSamples = 4096;
-const looks = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 96, 128, 192, 256, 384, 512];
+const looks = [1, 2, 3, 4, 6, 8, 12, 16, 24, 32, 48, 64, 80, 96, 112, 128, 160, 192, 224, 256, 320, 384, 448, 512];
 const wantedError = 0.02;
 const waypoints = 16;
 
@@ -60,16 +60,17 @@ const converge = (
 };
 
 /**
- * The key of a setup's last scheme on a stand, walked aside past what it lights, and swept over it from where it stands,
+ * The key of a setup's scheme on a stand, walked aside past what it lights, and swept over it from where it stands,
  * each with 16 waypoints over 7 m by 5 m.
  */
 export const benchMovingPass = (
   gl: WebGLRenderer,
   setupText: string,
+  schemeId: string,
   size: { width: number; height: number },
 ): Convergence[] => {
   const setup = parseSetup(setupText);
-  const world = buildWorld(setup, setup.schemes.at(-1) as Setup['schemes'][number]);
+  const world = buildWorld(setup, setup.schemes.find(({ id }) => id === schemeId) as Setup['schemes'][number]);
   const lights = world.frames.flatMap((frame) => frame.lights);
   const source = lights.map((light) => light.source).find((each) => each.kind === 'lamp');
   if (source?.kind !== 'lamp') throw new Error('no lamp');

@@ -43,7 +43,7 @@ export interface Harness {
   /** Times of a sweep of one pass, small tiles against a sample at full size. */
   sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
   /** How many samples a pass takes, standing and moving. */
-  movingPass(setupText: string, size: { width: number; height: number }): Convergence[];
+  movingPass(setupText: string, schemeId: string, size: { width: number; height: number }): Convergence[];
   /** Times of one sample of the same view over ever more triangles. */
   growth(
     growth: Growth,
@@ -118,7 +118,7 @@ const harness: Harness = {
   movedLamp: (width, height) => benchMovedLamp(gl, width, height),
   movedSubject: (triangles, size, frames) => benchMovedSubject(gl, triangles, size, frames),
   sweep: (setupText, place) => benchSweep(gl, setupText, place),
-  movingPass: (setupText, size) => benchMovingPass(gl, setupText, size),
+  movingPass: (setupText, schemeId, size) => benchMovingPass(gl, setupText, schemeId, size),
   growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, frameId, { width, height }, samples),
@@ -156,7 +156,7 @@ if (bench === 'moving-pass')
     [96, 54],
     [640, 360],
   ] as const)
-    report({ width, height, found: benchMovingPass(gl, wallText, { width, height }) });
+    report({ width, height, found: benchMovingPass(gl, wallText, 'b-two-metres-out', { width, height }) });
 if (bench === 'growth')
   for (const growth of ['finer', 'closer'] as const)
     report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });

@@ -97,7 +97,21 @@ describe('terrain, where one walks', () => {
     const [caution, ...more] = terrainOf(pen, hazard(0, 0, 1.55));
     expect(more).toEqual([]);
     expect(caution).toMatchObject({ severity: 'danger', passId: 'other', limit: 1.55 });
-    expect(caution?.message).toMatch(/no way was found from “Pass” but through “Bog”.*helper.*stand/);
+    expect(caution?.message).toMatch(/no way was found from “Pass” to “Other” but through “Bog”.*helper.*stand/);
     expect(terrainOf(pen, hazard(0, 0, 1.35))).toEqual([]);
+  });
+
+  it('the way from the camera to the first lamp, and back, is walked too', () => {
+    const [scheme] = pen.schemes as [Scheme];
+    // in the western half of the pen, with the lamp in the eastern
+    const camera = { ...pen.camera, position: [-6, -5, 1.5] as const, aim: [0, 0, 1.5] as const };
+    const frames = scheme.frames.map((frame) => ({ ...frame, passes: frame.passes.slice(1) }));
+    const setup = { ...pen, camera, schemes: [{ ...scheme, frames }] } as unknown as Setup;
+    const told = terrainOf(setup, hazard(0, 0, 1.55));
+    expect(told.map(({ message }) => /no way was found (.*) but/.exec(message)?.[1])).toEqual([
+      'from the camera to “Other”',
+      'from “Other” to the camera',
+    ]);
+    expect(terrainOf(setup, hazard(0, 0, 1.35))).toEqual([]);
   });
 });
