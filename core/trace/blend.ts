@@ -17,21 +17,32 @@ export interface BlendPart {
   readonly mask: Float64Array | null;
 }
 
+/** How much of a pixel frames cover together, and what that makes of each way of blending. */
+const sharesAt = (parts: readonly BlendPart[], pixel: number) => {
+  const masks = parts.map(({ mask }) => (mask ? (mask[pixel] as number) : 1));
+  const [covered, most] = [masks.reduce((sum, v) => sum + v, 0), Math.max(...masks)];
+  const weight = parts.reduce((sum, part, i) => sum + part.weight * (masks[i] as number), 0);
+  return { masks, weight, lightenFactor: most > 0 ? Math.min(covered, 1) / most : 0 };
+};
+
 /**
  * Several frames as one picture, three numbers a pixel. `lighten` keeps the brighter of each channel; `add` sums; `average`
- * is the mean by weight and mask, so that a place which only one frame covers is as bright as in that frame. Black where no
- * frame counts.
+ * is the mean by weight and mask, so that a place which only one frame covers is as bright as in that frame. Where soft
+ * edges of lightened frames meet, each counts as if it covered the place alone, so that there is no dark seam between a sky
+ * and its land. Black where no frame counts.
  */
 export const blendPictures = (parts: readonly BlendPart[], mode: BlendMode): Float64Array => {
   const result = new Float64Array(parts[0]?.picture.length ?? 0);
-  result.forEach((_, i) => {
-    const pixel = Math.floor(i / 3);
-    const shares = parts.map(({ weight, mask }) => weight * (mask ? (mask[pixel] as number) : 1));
-    const values = parts.map(({ picture }, p) => (picture[i] as number) * (shares[p] as number));
-    const sum = values.reduce((total, v) => total + v, 0);
-    const share = shares.reduce((total, v) => total + v, 0);
-    result[i] = mode === 'lighten' ? Math.max(...values) : mode === 'add' ? sum : share > 0 ? sum / share : 0;
-  });
+  for (let pixel = 0; pixel < result.length / 3; pixel++) {
+    const { masks, weight, lightenFactor } = sharesAt(parts, pixel);
+    for (const c of [0, 1, 2]) {
+      const i = pixel * 3 + c;
+      const values = parts.map((part, p) => (part.picture[i] as number) * part.weight * (masks[p] as number));
+      const sum = values.reduce((total, v) => total + v, 0);
+      result[i] =
+        mode === 'lighten' ? Math.max(...values) * lightenFactor : mode === 'add' ? sum : weight > 0 ? sum / weight : 0;
+    }
+  }
   return result;
 };
 

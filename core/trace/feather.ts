@@ -15,17 +15,23 @@ export const sigmasKept = 3;
 export const featherSigma = (widthShare: number, pictureWidth: number): number =>
   (widthShare * pictureWidth) / tenthToNineTenths;
 
+/** Wider curves are taken at so many places each standard deviation, not at every pixel: a mask has no finer grain. */
+export const mostTapsPerSigma = 16;
+
 /** One way of the blur; pixels beyond the edge of the picture are as those at it. */
 const blurred = (from: Float64Array, width: number, height: number, sigma: number, isAcross: boolean): Float64Array => {
-  const reach = Math.ceil(sigmasKept * sigma);
-  const bell = Array.from({ length: 2 * reach + 1 }, (_, i) => Math.exp(-((i - reach) ** 2) / (2 * sigma * sigma)));
+  const step = Math.max(Math.ceil(sigma / mostTapsPerSigma), 1);
+  const reach = Math.ceil((sigmasKept * sigma) / step);
+  const bell = Array.from({ length: 2 * reach + 1 }, (_, i) =>
+    Math.exp(-(((i - reach) * step) ** 2) / (2 * sigma * sigma)),
+  );
   const total = bell.reduce((sum, v) => sum + v, 0);
   return from.map((_, at) => {
     const [x, y] = [at % width, Math.floor(at / width)];
     let sum = 0;
     for (let k = -reach; k <= reach; k++) {
-      const cx = Math.min(Math.max(isAcross ? x + k : x, 0), width - 1);
-      const cy = Math.min(Math.max(isAcross ? y : y + k, 0), height - 1);
+      const cx = Math.min(Math.max(isAcross ? x + k * step : x, 0), width - 1);
+      const cy = Math.min(Math.max(isAcross ? y : y + k * step, 0), height - 1);
       sum += (from[cy * width + cx] as number) * (bell[k + reach] as number);
     }
     return sum / total;

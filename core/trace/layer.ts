@@ -39,7 +39,7 @@ export const traceWithCovers = (
 ): TracedLayers => {
   const layers = sources.map(() => new Float64Array(width * height * 3));
   const covers = sources.map((source) =>
-    source.kind === 'lamp' && source.holder ? new Float64Array(width * height) : null,
+    source.kind === 'lamp' && source.holder?.isDrawn ? new Float64Array(width * height) : null,
   );
   const moments = Array.from({ length: samples }, (_, s) =>
     sources.map((source) => (source.kind === 'lamp' ? momentsTaken(stage, source, s) : null)),
@@ -66,6 +66,8 @@ export const traceWithCovers = (
             seen,
             taken ? { ...numbers, taken: { ...taken, choice } } : numbers,
           );
+          // who stands before a surface stands before its bounced light too
+          const hidden = taken ? holderShare(seen, taken) : 0;
           const far =
             surface && bounces > 0
               ? bounceSample(stage, source, surface, bounces, bounceNumbersOf(s, x, y, taken), sheenNumbersOf(s, x, y))
@@ -73,9 +75,9 @@ export const traceWithCovers = (
           const layer = layers[i] as Layer;
           const at = (y * width + x) * 3;
           for (const c of [0, 1, 2] as const)
-            layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c]) / samples;
+            layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c] * (1 - hidden)) / samples;
           const cover = covers[i];
-          if (cover && taken) cover[at / 3] = (cover[at / 3] as number) + holderShare(seen, taken) / samples;
+          if (cover) cover[at / 3] = (cover[at / 3] as number) + hidden / samples;
         });
       }
   return { layers, covers };

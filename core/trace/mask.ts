@@ -6,10 +6,13 @@ import type { Source } from '../world/world.ts';
 import type { PictureSize } from './layer.ts';
 import { dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 
-/** A part of the picture, from the scene itself: where the eye meets the sky, the ground, or a subject by its index. */
+/**
+ * A part of the picture, from the scene itself: where the eye meets the sky, anything else, the ground without what stands
+ * on it, or a subject by its index.
+ */
 export interface Mask {
   readonly kind: 'mask';
-  readonly part: 'sky' | 'ground' | 'nowhere' | number;
+  readonly part: 'sky' | 'land' | 'ground' | 'nowhere' | number;
 }
 
 /** What a layer can be traced of. */
@@ -23,9 +26,9 @@ export const maskOf = ({ where, subjectId }: Pick<BlendEntry, 'where' | 'subject
   return { kind: 'mask', part: subject < 0 ? 'nowhere' : subject };
 };
 
-/** Number of a part as `subjectOfTriangle` counts: -1 the ground, -2 the sky, -3 nothing at all. */
+/** Number of a part as `subjectOfTriangle` counts: -1 the ground, -2 the sky, -3 nothing at all, -4 all but the sky. */
 export const partNumber = ({ part }: Mask): number =>
-  typeof part === 'number' ? part : { ground: -1, sky: -2, nowhere: -3 }[part];
+  typeof part === 'number' ? part : { ground: -1, sky: -2, nowhere: -3, land: -4 }[part];
 
 /** Share of each pixel that a mask covers, 0 to 1, rows from the top: the samples are those of the picture. */
 export const traceMask = (
@@ -50,7 +53,8 @@ export const traceMask = (
         );
         const hit = closestHit(stage.tree, ray.origin, ray.direction);
         const part = hit ? (stage.subjectOfTriangle[hit.triangle] as number) : -2;
-        if (part === wanted) shares[y * width + x] = (shares[y * width + x] as number) + 1 / samples;
+        const isIn = part === wanted || (mask.part === 'land' && hit !== null);
+        if (isIn) shares[y * width + x] = (shares[y * width + x] as number) + 1 / samples;
       }
   return shares;
 };

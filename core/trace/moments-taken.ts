@@ -33,7 +33,7 @@ export const momentsTaken = (stage: Stage, source: LampSource, sample: number): 
   const { holder } = source;
   return {
     poses: shares.map((share) => poseAt(source, share)),
-    feet: holder ? shares.map((share) => feetOf(stage, placeAtShare(source, share))) : null,
+    feet: holder?.isDrawn ? shares.map((share) => feetOf(stage, placeAtShare(source, share))) : null,
     clothes: holder?.reflectance ?? 0,
   };
 };

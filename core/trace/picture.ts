@@ -16,49 +16,41 @@ export const layerWeight = (frame: WorldFrame, light: WorldLight): Triple => {
 /** First of the six dimensions of the hash that a frame's noise is drawn from, apart from those of the samples. */
 export const noiseDimensionOf = (frame: number): number => 32 + 6 * frame;
 
-/** What the cover of somebody who holds a lamp counts for in a frame. */
-export interface CoverWeight {
-  /** What they send of moon and sky, in mid-greys, per channel. */
-  readonly weight: Triple;
-  /** Share of the exposure that they stay, at most 1: what they take from lights behind. */
-  readonly share: number;
-}
-
-/**
- * How a light's holder counts where they stand before the rest. Lamps held by hand are on while only their own holder is
- * there, and have that in their layer already; moon, sky and lamps on stands shine on behind all holders.
- *
- * @returns null for those
- */
-export const coverOf = (frame: WorldFrame, light: WorldLight): CoverWeight | null => {
-  if (light.source.kind !== 'lamp' || !light.source.holder) return null;
+/** What somebody who holds a lamp sends of moon and sky in a frame, in mid-greys, per channel; null where nobody is drawn. */
+export const holderWeight = (frame: WorldFrame, light: WorldLight): Triple | null => {
+  if (light.source.kind !== 'lamp' || !light.source.holder?.isDrawn) return null;
   const factor = light.seconds * midGreyRatioPerLuminanceSecond(frame.exposure);
   const [r, g, b] = light.holderLuminance ?? [0, 0, 0];
-  // moon and sky are there for all of the exposure
-  const exposureSeconds = Math.max(...frame.lights.map(({ seconds }) => seconds));
-  const share = exposureSeconds > 0 ? Math.min(light.seconds / exposureSeconds, 1) : 0;
-  return { weight: [r * factor, g * factor, b * factor], share };
+  return [r * factor, g * factor, b * factor];
 };
+
+/**
+ * How much of a light's time the holders of a frame's lamps are there, one share a light in order, 0 to 1: what each takes
+ * of it where they stand before the rest. Lamps held by hand are on while only their own holder is there, and have that in
+ * their layer already.
+ */
+export const timeWithHolders = (frame: WorldFrame, light: WorldLight): number[] =>
+  frame.lights.map((other) => {
+    const isHeld = holderWeight(frame, light) !== null;
+    if (isHeld || holderWeight(frame, other) === null || light.seconds <= 0) return 0;
+    const together = Math.min(light.lit[1], other.lit[1]) - Math.max(light.lit[0], other.lit[0]);
+    return Math.min(Math.max(together, 0) / light.seconds, 1);
+  });
 
 /** Weighted sum of layers: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
 const sumLayers = (frame: WorldFrame, { layers, covers }: TracedLayers): Float64Array => {
   const sum = new Float64Array(layers[0]?.length ?? 0);
-  const open = new Float64Array(sum.length / 3).fill(1);
   const add = (weight: Triple, value: (p: number) => number) => {
     for (let p = 0; p < sum.length; p++) sum[p] = (sum[p] as number) + value(p) * (weight[p % 3] as number);
   };
-  const counts = frame.lights.map((light) => coverOf(frame, light));
-  counts.forEach((count, i) => {
-    const cover = covers[i];
-    if (!cover || !count) return;
-    for (let p = 0; p < open.length; p++)
-      open[p] = Math.max((open[p] as number) - count.share * (cover[p] as number), 0);
-    add(count.weight, (p) => cover[Math.floor(p / 3)] as number);
-  });
   frame.lights.forEach((light, i) => {
+    const [cover, weight] = [covers[i], holderWeight(frame, light)];
+    if (cover && weight) add(weight, (p) => cover[Math.floor(p / 3)] as number);
+    const shares = timeWithHolders(frame, light);
+    const isOpen = (pixel: number) =>
+      Math.max(1 - shares.reduce((all, share, k) => all + share * (covers[k]?.[pixel] ?? 0), 0), 0);
     const layer = layers[i] as Layer;
-    const isSeen = (p: number) => (counts[i] ? 1 : (open[Math.floor(p / 3)] as number));
-    add(layerWeight(frame, light), (p) => (layer[p] as number) * isSeen(p));
+    add(layerWeight(frame, light), (p) => (layer[p] as number) * isOpen(Math.floor(p / 3)));
   });
   return sum;
 };

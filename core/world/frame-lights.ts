@@ -18,14 +18,21 @@ const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
 const colourOf = (kelvin: number): Triple => whiteLinearSrgb(kelvin).map((v) => Math.max(v, 0)) as unknown as Triple;
 
 const holderOf = ({ held }: Pass, { drawn }: Camera, { walking }: Setup): Holder | null =>
-  held === 'hand' && drawn.holder ? { reflectance: body.reflectance[walking.clothes] } : null;
+  held === 'hand' ? { reflectance: body.reflectance[walking.clothes], isDrawn: drawn.holder } : null;
+
+/** To a billionth: rounding of times that are moved or stretched must not make another source of the same way. */
+const rounded = (value: number): number => Number(value.toFixed(9));
+const roundedPlace = (place: Pass['waypoints'][number]['position']): Vec3 => {
+  const [x, y, z] = worldFromDocument(place);
+  return [rounded(x), rounded(y), rounded(z)];
+};
 
 /** The way of a pass. A lamp that stands is the same source whenever it is lit, so that a new count traces nothing. */
 const pathOf = (pass: Pass): PathPoint[] =>
   pass.waypoints.map(({ time, position, aim }) => ({
-    seconds: pass.waypoints.length === 1 ? 0 : strokesGone(pass, time),
-    position: worldFromDocument(position),
-    aim: worldFromDocument(aim),
+    seconds: pass.waypoints.length === 1 ? 0 : rounded(strokesGone(pass, time)),
+    position: roundedPlace(position),
+    aim: roundedPlace(aim),
   }));
 
 const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): WorldLight[] => {
@@ -33,6 +40,8 @@ const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): Wo
   if (!lamp) return [];
   const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
   const clothShare = ratioFromStops(-(pass.cloth?.stops ?? 0));
+  // a lamp lit as long as the shutter is open is lit for its real time: 16 s behind a marked 15
+  const off = pass.on === 0 && pass.off >= frame.seconds ? exactSeconds(frame.seconds) : pass.off;
   return [
     {
       id: pass.id,
@@ -44,8 +53,8 @@ const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): Wo
         holder: holderOf(pass, camera, setup),
       },
       strength: scaled(tint, fluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare),
-      // a lamp lit as long as the shutter is open is lit for its real time: 16 s behind a marked 15
-      seconds: pass.on === 0 && pass.off >= frame.seconds ? exactSeconds(frame.seconds) : pass.off - pass.on,
+      seconds: off - pass.on,
+      lit: [pass.on, off],
       holderLuminance: null,
     },
   ];
@@ -62,6 +71,7 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
       source: { kind: 'moon', toward },
       strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
       seconds,
+      lit: [0, seconds],
       holderLuminance: null,
     });
   }
@@ -71,6 +81,7 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
     source: { kind: 'sky' },
     strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
     seconds,
+    lit: [0, seconds],
     holderLuminance: null,
   });
   return lights;
@@ -79,7 +90,7 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
 /** A light with its holder, who stands in the open air: half-way through the pass for all of it. */
 const withHolder = (light: WorldLight, ambient: readonly WorldLight[], stage: Stage, eye: Vec3): WorldLight => {
   const { source } = light;
-  if (source.kind !== 'lamp' || !source.holder) return light;
+  if (source.kind !== 'lamp' || !source.holder?.isDrawn) return light;
   const moon = ambient.find((each) => each.source.kind === 'moon');
   const sky = ambient.find((each) => each.source.kind === 'sky');
   const feet = feetOf(stage, placeAtShare(source, 0.5));

@@ -4,10 +4,12 @@ import type { Emitter } from '../photometry/emitter.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import type { PathPoint } from './lamp-place.ts';
 
-/** Whoever holds a lamp and is drawn. */
+/** Whoever holds a lamp. */
 export interface Holder {
   /** Of the clothes. */
   readonly reflectance: number;
+  /** Whether they and their shadow are seen in pictures. Readings know of them either way. */
+  readonly isDrawn: boolean;
 }
 
 /** Where light comes from, at unit strength: one lumen of a lamp, one lux of moon or sky. A source makes one layer. */
@@ -17,7 +19,7 @@ export type Source =
       readonly emitter: Emitter;
       readonly path: readonly PathPoint[];
       readonly onOff: readonly [number, number];
-      /** null for a lamp on a stand, and where people are not drawn. */
+      /** null for a lamp on a stand. */
       readonly holder: Holder | null;
     }
   | { readonly kind: 'moon'; readonly toward: Vec3 }
@@ -32,6 +34,8 @@ export interface WorldLight {
   readonly strength: Triple;
   /** Time that it shines while the shutter is open. */
   readonly seconds: number;
+  /** From when to when that is, seconds after the shutter opens. */
+  readonly lit: readonly [on: number, off: number];
   /** Luminance of whoever holds the lamp under moon and sky, linear RGB, cd/m^2; null where nobody is drawn. */
   readonly holderLuminance: Triple | null;
 }

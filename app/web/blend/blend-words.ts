@@ -16,7 +16,8 @@ export const weightWords = (weight: number): string =>
 const places = [
   ['everything', 'everywhere'],
   ['sky', 'in the sky'],
-  ['ground', 'on the ground'],
+  ['land', 'on the land'],
+  ['ground', 'on the ground alone'],
 ] as const;
 
 const subjectValue = (id: string) => `subject/${id}`;

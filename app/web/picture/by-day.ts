@@ -17,7 +17,16 @@ export const byDay = (frame: WorldFrame): WorldFrame => {
   const lux = (doseForMidGrey(frame.exposure, 0.18) * 2 ** dayStops) / seconds;
   return {
     ...frame,
-    lights: [{ id: 'sky', source: { kind: 'sky' }, strength: [lux, lux, lux], seconds, holderLuminance: null }],
+    lights: [
+      {
+        id: 'sky',
+        source: { kind: 'sky' },
+        strength: [lux, lux, lux],
+        seconds,
+        lit: [0, seconds],
+        holderLuminance: null,
+      },
+    ],
     development: { ...frame.development, whiteBalance: asItIs, vignetting: false, noise: null },
   };
 };

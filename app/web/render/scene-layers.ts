@@ -1,9 +1,10 @@
 import type { Texture } from 'three';
-import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
+import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
+import type { WeightedLayer } from './frame-sum.ts';
 import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
-import type { FrameMix, WeightedLayer } from './mixer.ts';
+import type { FrameMix } from './mixer.ts';
 import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
 
 /** By place and id among the frame's lights: ids alone do not do, a pass may be called "sky". */
@@ -95,7 +96,8 @@ export class SceneLayers {
     for (const shown of picturesOf(tile))
       for (const each of shown.frames) {
         const { frame, mask } = each;
-        sum += mask ? (this.stored.get(maskKey(shown, each))?.samples ?? 0) : 0;
+        const part = mask ? this.stored.get(maskKey(shown, each)) : undefined;
+        sum += (part?.samples ?? 0) + (part?.coarse ? 0.5 : 0);
         for (const i of frame.lights.keys()) {
           const direct = this.stored.get(storeKey(shown, frame, i, 0));
           const { bounces } = shown.world;
@@ -110,14 +112,20 @@ export class SceneLayers {
   frameMix(shown: Shown, each: ShownFrame): FrameMix {
     const { frame, weight, mask, featherShare } = each;
     const { bounces } = shown.world;
-    const layers = frame.lights.flatMap((light, i): WeightedLayer[] => {
+    const direct = frame.lights.map((light, i): WeightedLayer => {
       const texture = this.textureOf(storeKey(shown, frame, i, 0)) as Texture;
-      const weight = layerWeight(frame, light);
-      const cover = coverOf(frame, light);
-      const farTexture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
-      return [{ texture, weight, cover }, ...(farTexture ? [{ texture: farTexture, weight, cover }] : [])];
+      const behind = timeWithHolders(frame, light);
+      return { texture, weight: layerWeight(frame, light), holderWeight: holderWeight(frame, light), behind };
     });
-    const part = mask ? { texture: this.textureOf(maskKey(shown, each)) as Texture, featherShare } : null;
+    // after all direct light, which `behind` counts by place
+    const bounced = direct.flatMap((layer, i): WeightedLayer[] => {
+      const texture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
+      return texture ? [{ ...layer, texture, holderWeight: null }] : [];
+    });
+    const layers = [...direct, ...bounced];
+    const key = maskKey(shown, each);
+    const samples = this.stored.get(key)?.samples ?? 0;
+    const part = mask ? { texture: this.textureOf(key) as Texture, samples, featherShare } : null;
     return { layers, development: frame.development, view: frame.view, weight, mask: part };
   }
 }

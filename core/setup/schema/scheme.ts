@@ -74,7 +74,10 @@ const blend = z
         z.strictObject({
           frameId: id.describe('which frame of the scheme'),
           weight: quantity('', 0, 4, 'strength, 1 = as exposed').default(1),
-          where: choice(['everything', 'sky', 'ground', 'subject'], 'where the frame counts').default('everything'),
+          where: choice(
+            ['everything', 'sky', 'land', 'ground', 'subject'],
+            'where the frame counts; land = all that is not sky, ground = without the subjects on it',
+          ).default('everything'),
           subjectId: id.nullable().default(null).describe('with where = subject'),
           featherPixels: whole(0, 500, 'width of the soft edge, in pixels of the sensor').default(0),
         }),

@@ -113,7 +113,9 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
     const start = performance.now();
     const [layer] = renderer.want(world.stage, [{ label: 'p', view, source, bounces }], size);
     renderer.runTo(1);
-    const weighted = [{ texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light), cover: null }];
+    const weighted = [
+      { texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light), holderWeight: null, behind: [] },
+    ];
     const mix = { layers: weighted, development: frame.development, view, weight: 1, mask: null };
     const target = mixer.mix([mix], 'add', size.width, size.height);
     gl.readRenderTargetPixels(target, 0, 0, 1, 1, pixel);

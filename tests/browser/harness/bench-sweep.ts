@@ -7,7 +7,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { type PassPlace, passAt } from '../../../core/sweep/pass-at.ts';
 import { setupOfCell } from '../../../core/sweep/setup-of-cell.ts';
 import { sweepCells } from '../../../core/sweep/sweep-cells.ts';
-import { coverOf, layerWeight } from '../../../core/trace/picture.ts';
+import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
 import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
 
 /** Times in milliseconds within one run. */
@@ -56,7 +56,8 @@ export const benchSweep = (gl: WebGLRenderer, text: string, place: PassPlace): S
     const weighted = frame.lights.map((light, i) => ({
       texture: layers[i]?.full?.texture as Texture,
       weight: layerWeight(frame, light),
-      cover: coverOf(frame, light),
+      holderWeight: holderWeight(frame, light),
+      behind: timeWithHolders(frame, light),
     }));
     const mix = { layers: weighted, development: frame.development, view: frame.view, weight: 1, mask: null };
     gl.readRenderTargetPixels(mixer.mix([mix], 'add', size.width, size.height), 0, 0, 1, 1, pixel);

@@ -48,6 +48,33 @@ describe('blendPictures', () => {
   });
 });
 
+describe('soft edges', () => {
+  const size = { width: 60, height: 1 };
+  const hard = Float64Array.from({ length: 60 }, (_, p) => (p < 30 ? 1 : 0));
+  const mask = feathered(hard, size, 4);
+  const rest = mask.map((v) => 1 - v);
+  const grey = new Float64Array(180).fill(0.7);
+  it.each(['lighten', 'average', 'add'] as const)(
+    'two even frames that share a picture leave no seam: %s (1e-12)',
+    (mode) => {
+      for (const v of blendPictures([part(grey, 1, mask), part(grey, 1, rest)], mode)) expect(v).toBeCloseTo(0.7, 12);
+    },
+  );
+  it('a frame that has a place to itself fades out where it ends, lightened or not', () => {
+    const alone = blendPictures([part(grey, 1, mask)], 'lighten');
+    alone.forEach((v, i) => {
+      expect(v).toBeCloseTo(0.7 * (mask[Math.floor(i / 3)] as number), 12);
+    });
+  });
+  it('a brighter subject over a whole frame goes over into it without a step', () => {
+    const bright = new Float64Array(180).fill(2);
+    const over = blendPictures([part(grey), part(bright, 1, mask)], 'lighten');
+    over.forEach((v, i) => {
+      expect(v).toBeCloseTo(Math.max(0.7, 2 * (mask[Math.floor(i / 3)] as number)), 12);
+    });
+  });
+});
+
 describe('average of n frames of an even grey', () => {
   /** Standard deviation of the green of an even sky, through a small and noisy sensor. */
   const spread = (count: number): number => {
@@ -112,6 +139,14 @@ describe('masks from the scene', () => {
     masks[0].forEach((v, p) => {
       expect(v + (masks[1][p] as number) + (masks[2][p] as number)).toBeCloseTo(1, 12);
     });
+  });
+  it('land is all that is not sky', () => {
+    const land = maskOf({ where: 'land', subjectId: null }, world.stage);
+    const shares = land && traceMask(world.stage, world.view, land, size);
+    shares?.forEach((v, p) => {
+      expect(v + (masks[0][p] as number)).toBeCloseTo(1, 12);
+    });
+    expect([shares?.includes(0), shares?.includes(1)]).toEqual([true, true]);
   });
   it('sky is over the horizon, ground below, the post before both', () => {
     const at = (x: number, y: number) => masks.map((mask) => mask[y * size.width + x]);

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { traceLayers } from '../../../core/trace/layer.ts';
 import { tracePicture } from '../../../core/trace/picture.ts';
 import { exactSeconds } from '../../../core/units/third-stops.ts';
 import { body, bodyAlong, isInTheWay } from '../../../core/walk/body.ts';
@@ -83,6 +84,81 @@ describe('somebody before a wall under an even sky', () => {
   );
   it('a lamp on a stand has nobody behind it', () => {
     expect(Math.abs(beforeWall(9, { held: 'stand' }) / open - 1)).toBeLessThanOrEqual(1e-9);
+  });
+});
+
+describe('a lamp on a stand behind somebody with another lamp', () => {
+  /** Light of the stand alone on the wall where the holder covers it, as a share of what it is without people. */
+  const share = (from: number, to: number) => {
+    const setup = (holder: boolean) =>
+      onePassSetup({
+        camera: { position: [0, -6, 1], aim: [0, 0, 1], focalLengthMm: 200, drawn: { holder } },
+        subjects: [
+          {
+            id: 'wall',
+            name: 'Wall',
+            parts: [{ kind: 'box', position: [0, 2, 0], widthMetres: 60, depthMetres: 0.4, heightMetres: 40 }],
+          },
+        ],
+        place: { skylight: { illuminanceLux: 0 } },
+        frame: { seconds: 30 },
+        pass: { on: from, off: to, levelPercent: 0, waypoints: [{ position: [0, 0, 1], aim: [0, 2, 1] }] },
+        passes: [
+          {
+            id: 's',
+            name: 'S',
+            lampId: 'torch',
+            held: 'stand',
+            on: 0,
+            off: 10,
+            waypoints: [{ position: [5, -2, 3], aim: [0, 2, 1] }],
+          },
+        ],
+      });
+    const [drawn, bare] = [true, false].map((holder) => {
+      const { world, worldFrame } = onlyPassOf(setup(holder));
+      return tracePicture(world, worldFrame, { width: 3, height: 3, samples: 1 })[4 * 3 + 1] as number;
+    }) as [number, number];
+    return drawn / bare;
+  };
+  // only while both are there does the holder take anything
+  it.each([
+    [15, 25, 1],
+    [10, 20, 1],
+    [0, 10, 0],
+    [5, 20, 0.5],
+    [2, 4, 0.8],
+  ])('lit 0 to 10 s, the holder there %d to %d s: %d of its light is left', (from, to, left) => {
+    expect(share(from, to)).toBeCloseTo(left, 9);
+  });
+});
+
+describe('bounced light behind whoever holds a lamp', () => {
+  it('does not come through them: a torch turned away, seen only as a back (0 where the body covers all)', () => {
+    const setup = {
+      ...onePassSetup({
+        camera: { position: [0, -6, 1], aim: [0, 0, 1], focalLengthMm: 300 },
+        subjects: [
+          {
+            id: 'wall',
+            name: 'Wall',
+            finish: { reflectance: 0.8 },
+            parts: [{ kind: 'box', position: [0, 2, 0], widthMetres: 6, depthMetres: 0.4, heightMetres: 4 }],
+          },
+        ],
+        pass: { waypoints: [{ position: [0, 0, 1], aim: [0, 2, 0.5] }] },
+      }),
+      bounces: 1,
+    };
+    const { world, light } = onlyPassOf(setup);
+    const size = { width: 3, height: 3, samples: 16 };
+    const middle = (holder: boolean) => {
+      if (light.source.kind !== 'lamp' || !light.source.holder) throw new Error('nobody');
+      const source = { ...light.source, holder: { ...light.source.holder, isDrawn: holder } };
+      return traceLayers(world.stage, world.view, [source], size, 1)[0]?.[4 * 3 + 1];
+    };
+    expect(middle(false)).toBeGreaterThan(0);
+    expect(middle(true)).toBe(0);
   });
 });
 

@@ -1,4 +1,4 @@
-import { sigmasKept } from '../../../../core/trace/feather.ts';
+import { mostTapsPerSigma, sigmasKept } from '../../../../core/trace/feather.ts';
 
 /** One way of the blur that softens a mask, twin of core/trace/feather.ts. The mask may be coarser than the picture. */
 export const featherFragment = /* glsl */ `
@@ -18,12 +18,14 @@ float maskAt(ivec2 at) {
 }
 
 void main() {
-  int reach = int(ceil(${sigmasKept.toFixed(1)} * sigma));
+  int step = max(int(ceil(sigma / ${mostTapsPerSigma.toFixed(1)})), 1);
+  int reach = int(ceil(${sigmasKept.toFixed(1)} * sigma / float(step)));
   float sum = 0.0;
   float total = 0.0;
   for (int k = -reach; k <= reach; k++) {
-    float weight = sigma > 0.0 ? exp(-float(k * k) / (2.0 * sigma * sigma)) : 1.0;
-    sum += weight * maskAt(ivec2(gl_FragCoord.xy) + k * way);
+    float off = float(k * step);
+    float weight = sigma > 0.0 ? exp(-off * off / (2.0 * sigma * sigma)) : 1.0;
+    sum += weight * maskAt(ivec2(gl_FragCoord.xy) + k * step * way);
     total += weight;
   }
   result = vec4(vec3(sum / total), 0.0);

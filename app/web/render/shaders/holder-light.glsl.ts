@@ -39,6 +39,15 @@ vec3 holderLight(Ray ray, float limit, vec2 uv, inout Moments moments, out float
   return vec3(sum / float(momentCount) * holderClothes / PI);
 }
 
+// Share of the moments at which the eye's ray meets the holder.
+float holderCover(Ray ray, float limit) {
+  if (sourceKind != ${sourceKinds.lamp} || holderClothes < 0.0) return 0.0;
+  float cover = 0.0;
+  Receiver receiver;
+  for (int m = 0; m < momentCount; m++) if (holderReceiver(ray, limit, m, receiver)) cover += 1.0 / float(momentCount);
+  return cover;
+}
+
 // The bare lamp over the moments of the sample, where neither things nor its holder stand before it.
 float seenPastHolder(Ray ray, float limit, float density, bool isFirst) {
   float sum = 0.0;

@@ -30,6 +30,7 @@ ${irradianceGlsl}
 ${sheenGlsl}
 #endif
 ${litSurfaceGlsl}
+${holderLightGlsl}
 uniform usampler2D firstHits;
 uniform highp sampler2D meanSoFar;
 uniform int maskPart;
@@ -48,11 +49,11 @@ void takeIntoMean(vec4 value) {
  */
 export const lightFragment = /* glsl */ `
 ${lightGlsl}
-${holderLightGlsl}
 
 // Whether a first hit lies in the part of the picture that a mask is of; parts as core/trace/mask.ts numbers them.
 bool isInPart(uvec4 record) {
   if (record.x == 0u) return maskPart == -2;
+  if (maskPart == -4) return true;
   vec4 a, b, c;
   fetchTriangle(int(record.x) - 1, a, b, c);
   return int(b.w) - 1 == maskPart;
@@ -144,7 +145,8 @@ void main() {
   uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
   vec3 value = vec3(0.0);
   Ray ray = cameraRay(pixel);
-  vec3 reflected = vec3(1.0);
+  // who stands before a surface stands before its bounced light too
+  vec3 reflected = vec3(1.0 - holderCover(ray, record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY));
   int bounce = 0;
   for (int leg = 0; leg <= BOUNCES + HAS_SHEEN; leg++) {
     if (record.x == 0u) break;

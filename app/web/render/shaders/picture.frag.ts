@@ -6,17 +6,19 @@ const slots = Array.from({ length: layersPerPass }, (_, i) => i);
 /**
  * Adds up to eight weighted layers to a sum. Layers may be coarser than the picture. The fourth number of a layer is the
  * share of it before which whoever holds its lamp stands: it counts for what the holder sends of moon and sky, and the
- * fourth number of the sum is what of the exposure it takes from lights behind.
+ * fourth number of a sum is what holders take of light behind them, which is what `behind` is summed for.
  */
 export const mixFragment = /* glsl */ `
 precision highp float;
 precision highp sampler2D;
 ${slots.map((i) => `uniform highp sampler2D layer${i};`).join('\n')}
 uniform vec3 weights[${layersPerPass}];
-// of the cover: what the holder sends, and the share of the exposure
+// of the cover: what the holder sends, and what it takes
 uniform vec4 coverWeights[${layersPerPass}];
 uniform highp sampler2D sum;
 uniform bool startFresh;
+uniform bool isBehind;
+uniform highp sampler2D behind;
 uniform vec2 pictureSize;
 out highp vec4 result;
 
@@ -29,8 +31,10 @@ vec4 layerAt(sampler2D layer) {
 vec4 weighted(vec4 layer, vec3 weight, vec4 coverWeight) { return vec4(weight * layer.rgb, 0.0) + coverWeight * layer.a; }
 
 void main() {
-  vec4 total = startFresh ? vec4(0.0) : texelFetch(sum, ivec2(gl_FragCoord.xy), 0);
+  vec4 total = vec4(0.0);
 ${slots.map((i) => `  if (weights[${i}] != vec3(0.0) || coverWeights[${i}] != vec4(0.0)) total += weighted(layerAt(layer${i}), weights[${i}], coverWeights[${i}]);`).join('\n')}
-  result = total;
+  ivec2 at = ivec2(gl_FragCoord.xy);
+  if (isBehind) total.rgb *= max(1.0 - texelFetch(behind, at, 0).a, 0.0);
+  result = startFresh ? total : texelFetch(sum, at, 0) + total;
 }
 `;

@@ -4,6 +4,9 @@ import { pixelNumberGlsl } from './sequence.glsl.ts';
 /** Values of the uniform `mode`. */
 export const blendModes = { replace: 0, lighten: 1, add: 2 } as const;
 
+/** Values of the uniform `evenedBy`. */
+export const evenings = { nothing: 0, weights: 1, masks: 2 } as const;
+
 /**
  * Turns a frame's sum of light into what its file holds, twin of core/trace/record-pixel.ts, and blends it with the
  * frames before it. A channel that is full in any frame stays marked: the fourth number holds bits of red 1, green 2, blue 4.
@@ -13,9 +16,7 @@ precision highp float;
 precision highp sampler2D;
 precision highp int;
 ${pixelNumberGlsl}
-// light of lamps held by hand, with what their holders take from the rest; and the rest: moon, sky, lamps on stands
-uniform highp sampler2D heldSum;
-uniform highp sampler2D lastingSum;
+uniform highp sampler2D frameSum;
 uniform highp sampler2D before;
 uniform mat3 whiteBalance;
 // tangents of half the field, 0 without fall-off
@@ -29,10 +30,9 @@ uniform float frameWeight;
 // where the frame counts, if not everywhere
 uniform bool isMasked;
 uniform highp sampler2D mask;
-// for the average: what all frames weigh together, those everywhere and those masked
-uniform bool isAverage;
-uniform float weightEverywhere;
-uniform highp sampler2D weightMasked;
+// what the frames share here, as shares.frag.ts gives it; how the blend is evened out by it
+uniform highp sampler2D shares;
+uniform int evenedBy;
 uniform int mode;
 out highp vec4 result;
 
@@ -55,15 +55,15 @@ void main() {
   vec2 place = gl_FragCoord.xy / pictureSize;
   vec2 onSensor = (2.0 * place - 1.0) * fallOffTangents;
   float shade = 1.0 + dot(onSensor, onSensor);
-  vec4 held = texelFetch(heldSum, at, 0);
-  vec3 light = held.rgb + texelFetch(lastingSum, at, 0).rgb * max(1.0 - held.a, 0.0);
-  vec3 sensed = light / (shade * shade);
+  vec3 sensed = texelFetch(frameSum, at, 0).rgb / (shade * shade);
   if (noise.x > 0.0) sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
   vec3 balanced = whiteBalance * sensed;
   float full = dot(vec3(greaterThanEqual(balanced, vec3(FULL))), vec3(1.0, 2.0, 4.0));
   float share = frameWeight * (isMasked ? texelFetch(mask, at, 0).r : 1.0);
   if (share <= 0.0) full = 0.0;
-  if (isAverage) share /= max(weightEverywhere + texelFetch(weightMasked, at, 0).r, 1e-9);
+  vec3 all = evenedBy == ${evenings.nothing} ? vec3(1.0) : texelFetch(shares, at, 0).rgb;
+  if (evenedBy == ${evenings.weights}) share /= max(all.r, 1e-9);
+  if (evenedBy == ${evenings.masks}) share *= min(all.g, 1.0) / max(all.b, 1e-9);
   vec3 frame = min(balanced, FULL) * share;
   vec4 under = texelFetch(before, at, 0);
   if (mode == ${blendModes.replace}) {
