@@ -1,4 +1,5 @@
 import { encode } from 'fast-png';
+import { blendEntries } from '../../core/setup/blend-entries.ts';
 import type { Frame, Scheme, Setup } from '../../core/setup/schema/setup.ts';
 import { traceBlend } from '../../core/trace/blend.ts';
 import type { PictureSize } from '../../core/trace/layer.ts';
@@ -32,8 +33,12 @@ const sizeOf = (world: World, width: number, samples: number): PictureSize => {
   return { width, height, samples };
 };
 
-/** Tells a person at a terminal how long it will take, from a small trial; says nothing into files and pipes. */
-const announce = (world: World, frame: WorldFrame, { width, height, samples }: PictureSize): void => {
+/**
+ * Tells a person at a terminal how long it will take, from a small trial of one frame; says nothing into files and pipes.
+ *
+ * @param frames how many are traced
+ */
+const announce = (world: World, frame: WorldFrame, frames: number, { width, height, samples }: PictureSize): void => {
   if (!process.stderr.isTTY) return;
   const trial = { width: 48, height: Math.max(Math.round(48 / world.aspect), 1), samples: 4 };
   let start = 0;
@@ -43,7 +48,7 @@ const announce = (world: World, frame: WorldFrame, { width, height, samples }: P
     tracePicture(world, frame, trial);
   }
   const each = (performance.now() - start) / (trial.width * trial.height * trial.samples);
-  const seconds = (each * width * height * samples) / 1000;
+  const seconds = (each * frames * width * height * samples) / 1000;
   process.stderr.write(`tracing ${width} x ${height}, ${samples} samples: about ${Math.ceil(seconds)} s\n`);
 };
 
@@ -79,7 +84,8 @@ export const picture: Command = {
     const world = buildWorld(setup, scheme);
     const frame = world.frames.find((each) => each.id === id) as WorldFrame;
     const size = sizeOf(world, width, samples);
-    announce(world, frame, size);
+    const blended = new Set(blendEntries(scheme).map((entry) => entry.frame.id));
+    announce(world, frame, words.isSet('blend') ? blended.size : 1, size);
     const { pixelsWide } = (scheme.camera ?? setup.camera).sensor;
     const png = words.isSet('blend')
       ? pngOf(traceBlend(world, scheme, pixelsWide, size), frame, size)
