@@ -1,6 +1,6 @@
-import { distance, mix, type Vec3 } from '../geometry/vec.ts';
-import type { Position, Waypoint } from '../setup/schema/setup.ts';
-import { pointsSomewhere } from './stretch-path.ts';
+import { distance } from '../geometry/vec.ts';
+import type { Waypoint } from '../setup/schema/setup.ts';
+import { betweenWaypoints } from './between-waypoints.ts';
 
 /** How long a leg is to the light: its way over how far the lamp stands off. Along a raked wall, the logarithm of the distances. */
 const spanOf = (a: Waypoint, b: Waypoint): number => {
@@ -8,21 +8,10 @@ const spanOf = (a: Waypoint, b: Waypoint): number => {
   return Math.max(distance(a.aim, b.aim), distance(a.position, b.position)) / off;
 };
 
-/** To the millimetre. */
-const rounded = (v: Vec3): Position => v.map((c) => Math.round(c * 1000) / 1000 + 0) as Position;
-
-const between = (a: Waypoint, b: Waypoint): Waypoint => ({
-  time: (a.time + b.time) / 2,
-  position: rounded(mix(a.position, b.position, 0.5)),
-  aim: rounded(mix(a.aim, b.aim, 0.5)),
-});
-
 /** Puts a waypoint in the middle of a leg; the path as it is where that would point nowhere, or part less than a millimetre. */
 const halved = (path: readonly Waypoint[], leg: number): readonly Waypoint[] => {
-  const [a, b] = [path[leg] as Waypoint, path[leg + 1] as Waypoint];
-  const middle = between(a, b);
-  const isNew = [a, b].every(({ position, aim }) => `${position} ${aim}` !== `${middle.position} ${middle.aim}`);
-  return isNew && pointsSomewhere(middle) ? path.toSpliced(leg + 1, 0, middle) : path;
+  const middle = betweenWaypoints(path[leg] as Waypoint, path[leg + 1] as Waypoint, 0.5);
+  return middle ? path.toSpliced(leg + 1, 0, middle) : path;
 };
 
 /** Most legs that long ones are halved into, and how often those at the ends are halved beyond that. */

@@ -1,4 +1,4 @@
-import { retimedPass } from '../passes/retimed-pass.ts';
+import { litFrom } from '../passes/lit-from.ts';
 import type { Frame, Pass } from '../setup/schema/setup.ts';
 import { stepThird } from '../units/third-stops.ts';
 
@@ -8,10 +8,6 @@ const leadSeconds = 1;
 const spareSeconds = 3;
 /** Longest room that is left in a painted frame for a longer count, seconds. */
 const mostRoomSeconds = 120;
-
-/** A pass lit at another time, its way gone faster or slower. One whose path can't be cut there keeps its times. */
-export const retimed = (pass: Pass, on: number, off: number): Pass =>
-  retimedPass(pass, on, off) ?? { ...pass, on, off };
 
 /**
  * Passes that one person counts one after the other in one frame, with the walks between them; squeezed where these do not
@@ -32,7 +28,7 @@ export const inTurn = (passes: readonly Pass[], walks: readonly number[], frameS
     const on = Math.min(now, Math.max(frameSeconds - (pass.off - pass.on), 0));
     const off = Math.min(on + pass.off - pass.on, frameSeconds);
     now = off;
-    return retimed(pass, on, off);
+    return litFrom(pass, on, off);
   });
 };
 
@@ -55,6 +51,6 @@ export const ownFrame = (
   const seconds = Math.max(stepThird('seconds', room, 1), Math.ceil(room));
   return {
     frame: { ...frame, seconds, delaySeconds: Math.max(frame.delaySeconds, wait) },
-    pass: retimed(pass, leadSeconds, leadSeconds + length),
+    pass: litFrom(pass, leadSeconds, leadSeconds + length),
   };
 };

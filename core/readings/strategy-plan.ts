@@ -1,3 +1,4 @@
+import { litFrom } from '../passes/lit-from.ts';
 import { fullEntry } from '../setup/blend-entries.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
@@ -6,7 +7,7 @@ import { type PassLight, secondsForLevel } from './count.ts';
 import { densityOf, mostDensity } from './strategy-density.ts';
 import { type Draft, draftsOf } from './strategy-drafts.ts';
 import type { Strategy } from './strategy-frames.ts';
-import { inTurn, ownFrame, retimed } from './strategy-layout.ts';
+import { inTurn, ownFrame } from './strategy-layout.ts';
 import { type PlannedPass, plannedPass } from './strategy-pass.ts';
 import { countedSetting, type LampSetting, standingSetting } from './strategy-setting.ts';
 import { atFullLight, levelOf } from './strategy-wanted.ts';
@@ -97,7 +98,7 @@ const setDraft = (
         range,
       );
   const { levelPercent, ndStops, seconds } = setting;
-  const pass = retimed(full.pass, 0, staysLit ? frame.seconds : seconds);
+  const pass = litFrom(full.pass, 0, staysLit ? frame.seconds : seconds);
   const gels = [...full.pass.gels, ...densityOf(ndStops)];
   const nightSeconds = full.isOnTarget
     ? (100 * 2 ** ndStops * secondsForLevel(light, setup.nightLevelStops)) / levelPercent

@@ -3,7 +3,7 @@ import type { EvenDose } from '../../../core/passes/even-dose.ts';
 import { type PathKind, pathKind } from '../../../core/passes/path-legs.ts';
 import type { Pass } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
-import { setDwell, setPathKind, setStrokes, takeEvened } from '../state/edits/path-edits.ts';
+import { isSteady, setDwell, setPathKind, setStrokes, takeEvened } from '../state/edits/path-edits.ts';
 import type { PassPlace } from '../state/edits/within.ts';
 import { evenedPass, evenedWaypoints } from '../state/evened-pass.ts';
 import { useSession } from '../state/session.ts';
@@ -87,6 +87,21 @@ export const PathFields = ({ place, pass }: PathFieldsProps) => {
         <div className="actions">
           <button type="button" className="small" title="After anything has been moved" onClick={even}>
             Even the dose again
+          </button>
+        </div>
+      )}
+      {pass.dwell === 'even-speed' && !isSteady(pass) && (
+        <div className="actions">
+          <p className="quiet">
+            Along its longest leg the lamp turns ever slower: near light gets little, far light much.
+          </p>
+          <button
+            type="button"
+            className="small"
+            title="Puts waypoints into long legs"
+            onClick={() => edit((s) => setDwell(s, place, 'even-speed'))}
+          >
+            Even the speed again
           </button>
         </div>
       )}

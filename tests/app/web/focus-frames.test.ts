@@ -60,6 +60,18 @@ describe('focusFrames', () => {
         Array.from({ length: 64 }, (_, k) => k + 1),
       ),
     ).toThrow(EditRefused);
+    const part = { frameId: 'painted', weight: 1, where: 'everything', subjectId: null, featherPixels: 0 } as const;
+    const often = (count: number): Setup => ({
+      ...stones,
+      schemes: stones.schemes.map((scheme) => ({
+        ...scheme,
+        blend: { ...scheme.blend, frames: Array.from({ length: count }, () => part) },
+      })),
+    });
+    const steps = [1, 2, 3, 4, 5, 6];
+    expect(() => focusFrames(often(12), place, steps)).toThrow(EditRefused);
+    const ten = focusFrames(often(10), place, steps);
+    expect(parseSetup(formatSetup(ten))).toEqual(ten);
     expect(focusFrames(stones, place, [])).toBe(stones);
     expect(focusFrames(stones, { ...place, frameId: 'none' }, [2, 5])).toBe(stones);
   });

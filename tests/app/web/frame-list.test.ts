@@ -5,11 +5,11 @@ import { frameKinds, framePurposes } from '../../../app/web/state/edits/frame-ki
 import {
   addFrame,
   duplicateFrame,
-  mostFrames,
   moveFrame,
   removeFrame,
   renameFrame,
 } from '../../../app/web/state/edits/frame-list.ts';
+import { mostFrames } from '../../../app/web/state/edits/most-frames.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -106,6 +106,8 @@ describe('duplicateFrame', () => {
       ['painted', 3],
       [frameId, 3],
     ]);
+    const half = Array.from({ length: 33 }, () => entry('painted'));
+    expect(() => duplicateFrame(blended(...half), place)).toThrow(/would have 66 entries/);
   });
 });
 
@@ -132,6 +134,12 @@ describe('removeFrame', () => {
     const removed = removeFrame(blended(entry('sky'), entry('painted'), entry('sky', 2)), { ...place, frameId: 'sky' });
     expect(blendIn(removed)).toEqual([['painted', 1]]);
     expect(asFile(removed)).toEqual(removed);
+  });
+
+  it('is refused in words where the blend takes that frame alone: an empty list would take all the others', () => {
+    const alone = blended(entry('painted'), entry('painted', 2));
+    expect(() => removeFrame(alone, place)).toThrow(/“Painted”.*blend/);
+    expect(namesIn(removeFrame(alone, { ...place, frameId: 'sky' }))).toEqual(['Painted']);
   });
 
   it('leaves the last one, and a setup without such a frame as it is', () => {

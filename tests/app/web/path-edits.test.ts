@@ -132,9 +132,55 @@ describe('a sweep that was painted', () => {
   ];
   it('goes over what was drawn, from where the lamp begins, at even speed; strokes and count stay', () => {
     const painted = passOf(path.paintSweep(walk, place, aims));
-    expect(painted.waypoints.map((w) => w.aim)).toEqual(aims);
+    const drawn = painted.waypoints.map((w) => w.aim.join());
+    expect(drawn.filter((each) => aims.some((place) => place.join() === each))).toEqual(
+      aims.map((each) => each.join()),
+    );
     for (const w of painted.waypoints) expect(w.position).toEqual(position);
     expect(painted).toMatchObject({ dwell: 'even-speed', on: still.on, off: still.off, strokes: 1 });
+  });
+
+  it('straight along a wall from 3 to 20 m keeps the hand’s speed along legs too: no waypoint put in changes it much', () => {
+    // turned by w a second, 2 m off, a lamp sends its spot r² w / 2 along the wall
+    const wall = (metres: number): Position => [position[0] + Math.sqrt(metres ** 2 - 4), position[1] + 2, position[2]];
+    const painted = path.paintSweep(stones, place, [wall(3), wall(20)]);
+    const count = passOf(painted).waypoints.length;
+    expect(count).toBeLessThanOrEqual(12);
+    expect(path.isSteady(passOf(painted))).toBe(true);
+    const spotSpeeds = (setup: Setup) => {
+      const { waypoints } = passOf(setup);
+      return Array.from({ length: 69 }, (_, i) => {
+        const east = wall(3 + i / 4 - (i === 68 ? 1e-3 : 0))[0];
+        const k = waypoints.findIndex((w) => w.aim[0] > east) - 1;
+        const leg = legsOf(waypoints)[k];
+        return (leg?.aimMetres ?? Number.NaN) / (leg?.seconds ?? Number.NaN);
+      });
+    };
+    const before = spotSpeeds(painted);
+    for (let leg = 0; leg < count - 1; leg++)
+      spotSpeeds(path.addWaypoint(painted, place, leg)).forEach((speed, i) => {
+        expect(Math.abs(Math.log2(speed / (before[i] as number)))).toBeLessThan(0.25);
+      });
+    const seconds = still.off - still.on;
+    const turn = Math.acos(2 / 20) - Math.acos(2 / 3);
+    before.forEach((speed, i) => {
+      const even = (((3 + i / 4) ** 2 / 2) * turn) / seconds;
+      expect(Math.abs(Math.log2(speed / even))).toBeLessThan(0.4);
+    });
+  });
+
+  it('gets waypoints where a leg has become long, once even speed is asked for again, and none while it is dragged', () => {
+    expect(path.isSteady(passOf(sweep))).toBe(true);
+    const dragged = path.aimWaypoint(sweep, place, 1, [400, 8, 1]);
+    expect(passOf(dragged).waypoints).toHaveLength(2);
+    expect(path.isSteady(passOf(dragged))).toBe(false);
+    const again = path.setDwell(dragged, place, 'even-speed');
+    expect(passOf(again).waypoints.length).toBeGreaterThan(4);
+    expect(passOf(again).waypoints.length).toBeLessThanOrEqual(24);
+    expect(path.setDwell(again, place, 'even-speed')).toBe(again);
+    const typed = path.setDwell(dragged, place, 'typed');
+    expect(passOf(typed).waypoints).toHaveLength(2);
+    expect(passOf(path.setDwell(typed, place, 'even-speed')).waypoints).toEqual(passOf(again).waypoints);
   });
 
   it('over a lamp’s own place is refused', () => {

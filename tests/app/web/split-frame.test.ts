@@ -6,7 +6,8 @@ import { setWalking } from '../../../app/web/state/edits/walking-edits.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { placeOnPath } from '../../../core/world/world.ts';
 
 const tree = setWalking(parseSetup(readFileSync('assets/setups/lone-tree.json', 'utf8')), { metresPerSecond: 0.5 });
 const schemeIn = (setup: Setup) => setup.schemes.find(({ id }) => id === 'long') as Scheme;
@@ -54,6 +55,51 @@ describe('a frame split in two', () => {
   it('makes the caution about the walk go', () => {
     expect(codes(tree)).toContain('cannot-walk');
     expect(codes(split)).not.toContain('cannot-walk');
+  });
+
+  it('takes a lamp’s way along from where it is when it goes on, with what came before it cut off', () => {
+    const waypoints = [0, 2, 4, 50].map((time) => ({
+      time,
+      position: [time, -4, 1] as [number, number, number],
+      aim: [time, 8, 1] as [number, number, number],
+    }));
+    const change = (pass: Pass): Pass =>
+      pass.id === 'right' ? { ...pass, on: 40, off: 50, waypoints } : { ...pass, on: 1, off: 3 };
+    const schemes = tree.schemes.map((scheme) => ({
+      ...scheme,
+      frames: scheme.frames.map((frame) => ({ ...frame, seconds: 60, passes: frame.passes.map(change) })),
+    }));
+    const halves = splitFrame({ ...tree, schemes }, place, 37);
+    expect(parseSetup(formatSetup(halves))).toEqual(halves);
+    const pass = schemeIn(halves).frames[2]?.passes[0] as Pass;
+    expect([pass.on, pass.off]).toEqual([1, 11]);
+    const path = pass.waypoints.map(({ time, position, aim }) => ({ seconds: time, position, aim }));
+    for (const share of [0, 0.5, 1])
+      expect(placeOnPath(path, 1 + 10 * share).position[0]).toBeCloseTo(40 + 10 * share, 9);
+  });
+
+  it('counts in the blend wherever the frame did, every entry of it', () => {
+    const entry = { frameId: 'painted', weight: 1, where: 'ground', subjectId: null, featherPixels: 4 } as const;
+    const listed = (count: number): Setup => ({
+      ...tree,
+      schemes: tree.schemes.map((scheme) => {
+        const more = Array.from({ length: count }, () => ({ ...entry, weight: 2, where: 'sky' as const }));
+        return scheme.id === 'long' ? { ...scheme, blend: { ...scheme.blend, frames: [entry, ...more] } } : scheme;
+      }),
+    });
+    const halves = splitFrame(listed(1), place, 37);
+    const second = schemeIn(halves).frames[2]?.id;
+    const of = (frameId: string | undefined) =>
+      schemeIn(halves).blend.frames.flatMap((part) => (part.frameId === frameId ? [[part.where, part.weight]] : []));
+    expect(of(second)).toEqual([
+      ['ground', 1],
+      ['sky', 2],
+    ]);
+    expect(of('painted')).toEqual(of(second));
+    expect(parseSetup(formatSetup(halves))).toEqual(halves);
+    // as many as the document takes, and one too many
+    expect(schemeIn(splitFrame(listed(31), place, 37)).blend.frames).toHaveLength(64);
+    expect(() => splitFrame(listed(32), place, 37)).toThrow(/would have 66 entries.* at most 64/);
   });
 
   it('is not split before its first pass: refused in words', () => {

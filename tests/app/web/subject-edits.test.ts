@@ -104,6 +104,17 @@ describe('removeSubject', () => {
     expect(gone.schemes[1]).toBe(bound.schemes[1]);
   });
 
+  it('leaves a blend the frames that it takes, and no others, where all of them counted on it alone', () => {
+    const part = { frameId: scheme?.frames[1]?.id, weight: 2, where: 'subject', subjectId: 'stone-2' };
+    const frames = [part, { ...part, weight: 1 }];
+    const alone = changed(stones, {
+      schemes: [{ ...scheme, blend: { mode: 'add', frames } }, ...stones.schemes.slice(1)],
+    });
+    const gone = removeSubject(alone, 'stone-2');
+    isValid(gone);
+    expect(gone.schemes[0]?.blend.frames).toMatchObject([{ ...part, where: 'everything', subjectId: null }]);
+  });
+
   it('of another subject leaves blends and lesson shared', () => {
     const gone = removeSubject(bound, 'stone-1');
     expect(gone.schemes).toBe(bound.schemes);

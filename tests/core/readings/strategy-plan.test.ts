@@ -5,6 +5,7 @@ import { type StrategyPlan, strategyPlan } from '../../../core/readings/strategy
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { placeOnPath } from '../../../core/world/world.ts';
 import { boxAt, still } from '../support/cautions.ts';
 import { loneOak } from '../support/lone-oak.ts';
 import { onePassSetup } from '../support/scenes.ts';
@@ -99,6 +100,21 @@ describe('strategyPlan', () => {
     expect(apart.scheme.frames).toHaveLength(3);
     expect(apart.scheme.frames[2]?.delaySeconds).toBeGreaterThan(apart.walk.longestWaitSeconds);
   });
+
+  it.each(['one-frame', 'separate'] as const)(
+    '%s: a walked lamp goes the way that it was lit on, 5 to 10 m of 10, whatever waypoints lie before',
+    (strategy) => {
+      const waypoints = [0, 2, 4, 10].map((time) => ({ time, position: [time - 7, -5, 1], aim: [0, 0, 1] }));
+      const setup = wall({}, { on: 5, off: 10, waypoints }, { seconds: 20 });
+      const plan = planOf(setup, strategy);
+      const made = { ...setup, schemes: [plan.scheme], lesson: null };
+      expect(parseSetup(formatSetup(made))).toEqual(made);
+      const [pass] = passesOf(plan) as [Pass];
+      const path = pass.waypoints.map(({ time, position, aim }) => ({ seconds: time, position, aim }));
+      expect(placeOnPath(path, pass.on).position[0]).toBeCloseTo(-2, 9);
+      expect(placeOnPath(path, pass.off).position[0]).toBeCloseTo(3, 9);
+    },
+  );
 
   it('standing: lit for the whole shutter, on stands; a walked lamp stands half-way', () => {
     const walked = {

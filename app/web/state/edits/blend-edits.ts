@@ -1,7 +1,7 @@
 import { type Blend, fullEntry, type NamedEntry, namedEntries } from '../../../../core/setup/blend-entries.ts';
 import type { Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
-import { mostFrames } from './frame-list.ts';
+import { mostFrames } from './most-frames.ts';
 import { changeScheme } from './within.ts';
 
 export const setBlendMode = (setup: Setup, schemeId: string, mode: Blend['mode']): Setup =>

@@ -1,10 +1,9 @@
 import type { Frame, Setup } from '../../../../core/setup/schema/setup.ts';
+import { blendWithCopies } from './blend-with-copies.ts';
 import { cutTo, longestName } from './cut-to.ts';
-import { EditRefused } from './edit-refused.ts';
 import { focusAt } from './frame-edits.ts';
+import { withRoom } from './frame-list.ts';
 import { changeScheme, type FramePlace, freshId } from './within.ts';
-
-const mostFrames = 64;
 
 const metresText = (metres: number | null): string =>
   metres === null ? '∞' : `${metres.toFixed(metres < 10 ? 2 : metres < 100 ? 1 : 0)} m`;
@@ -33,8 +32,7 @@ export const focusFrames = (
     const at = scheme.frames.findIndex(({ id }) => id === frameId);
     const frame = scheme.frames[at];
     if (!frame) return scheme;
-    if (scheme.frames.length + others.length > mostFrames)
-      throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
+    withRoom(scheme, others.length);
     const copies: Frame[] = [];
     for (const metres of others)
       copies.push({
@@ -43,14 +41,11 @@ export const focusFrames = (
         name: nameOf(frame.name, metres),
       });
     made = copies.map(({ id }) => id);
-    const parts = scheme.blend.frames.flatMap((part) =>
-      part.frameId === frameId ? [part, ...made.map((id) => ({ ...part, frameId: id }))] : [part],
-    );
     const named = { ...frame, name: nameOf(frame.name, first) };
     return {
       ...scheme,
       frames: scheme.frames.toSpliced(at, 1, named, ...copies),
-      blend: { ...scheme.blend, frames: parts },
+      blend: blendWithCopies(scheme.blend, frameId, made),
     };
   });
   if (copied === setup) return setup;

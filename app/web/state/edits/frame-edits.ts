@@ -1,6 +1,6 @@
+import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
-import { litFrom } from './pass-times.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */

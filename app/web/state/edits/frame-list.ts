@@ -2,17 +2,16 @@ import { fixedRuleSeconds } from '../../../../core/camera/star-rules.ts';
 import { fullEntry } from '../../../../core/setup/blend-entries.ts';
 import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { stepThird } from '../../../../core/units/third-stops.ts';
+import { blendWithCopies } from './blend-with-copies.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { frameKinds } from './frame-kinds.ts';
+import { mostFrames } from './most-frames.ts';
 import { cameraOf } from './place-edits.ts';
 import { freshName, plainName } from './plain-name.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** Edits of the frames of a scheme: pure, each one step of the history. */
-
-/** Most frames of a scheme, and most entries of its blend. */
-export const mostFrames = 64;
 
 /** A setup with another frame, and which one that is. */
 export interface WithFrame {
@@ -36,13 +35,14 @@ const starSeconds = (setup: Setup, schemeId: string, most: number): number => {
   return seconds;
 };
 
-const withRoom = (scheme: Scheme): void => {
-  if (scheme.frames.length >= mostFrames) throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
+/** Refused where a scheme has no room for so many more frames. */
+export const withRoom = (scheme: Scheme, count = 1): void => {
+  if (scheme.frames.length + count > mostFrames) throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
 };
 
-/** A blend that was written out gets entries for a new frame too; one that takes every frame has them already. */
-const blendWith = ({ blend }: Scheme, entries: Scheme['blend']['frames']): Scheme['blend'] =>
-  blend.frames.length === 0 ? blend : { ...blend, frames: [...blend.frames, ...entries].slice(0, mostFrames) };
+/** A blend that was written out gets an entry for a new frame too, if there is room; one that takes every frame has it already. */
+const blendWith = ({ blend }: Scheme, frameId: string): Scheme['blend'] =>
+  blend.frames.length === 0 ? blend : { ...blend, frames: [...blend.frames, fullEntry(frameId)].slice(0, mostFrames) };
 
 /**
  * A new frame of a kind after the others, without lamps. It has the white balance of the frame that is shown, so that the
@@ -73,7 +73,7 @@ export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpos
   const change = (before: Scheme): Scheme => ({
     ...before,
     frames: [...before.frames, frame],
-    blend: blendWith(before, [fullEntry(id)]),
+    blend: blendWith(before, id),
   });
   return { setup: changeScheme(setup, schemeId, change), frameId: id };
 };
@@ -88,14 +88,10 @@ export const duplicateFrame = (setup: Setup, { schemeId, frameId }: FramePlace):
   const names = scheme.frames.map((frame) => frame.name);
   const id = freshId(scheme.frames, original.id);
   const copy = { ...original, id, name: freshName(names, original.name) };
-  const entries = scheme.blend.frames.filter((entry) => entry.frameId === frameId);
   const change = (before: Scheme): Scheme => ({
     ...before,
     frames: before.frames.toSpliced(at + 1, 0, copy),
-    blend: blendWith(
-      before,
-      entries.map((entry) => ({ ...entry, frameId: id })),
-    ),
+    blend: blendWithCopies(before.blend, frameId, [id]),
   });
   return { setup: changeScheme(setup, schemeId, change), frameId: id };
 };
@@ -126,12 +122,19 @@ const lessonAfter = (lesson: Lesson | null, { id, frames }: Scheme): Lesson | nu
   return { ...lesson, steps: lesson.steps.map((step) => (isGone(step) ? { ...step, predict: null } : step)) };
 };
 
-/** Removes a frame with its lamps, what the blend says of it, and what a lesson asks about them; the last one stays. */
+/**
+ * Removes a frame with its lamps, what the blend says of it, and what a lesson asks about them; the last one stays. Refused
+ * where the blend takes it alone: the picture would be of frames that were left out of it.
+ */
 export const removeFrame = (setup: Setup, { schemeId, frameId }: FramePlace): Setup => {
   const next = changeScheme(setup, schemeId, (scheme) => {
     const frames = scheme.frames.filter(({ id }) => id !== frameId);
     if (frames.length === 0 || frames.length === scheme.frames.length) return scheme;
     const entries = scheme.blend.frames.filter((entry) => entry.frameId !== frameId);
+    if (entries.length === 0 && scheme.blend.frames.length > 0)
+      throw new EditRefused(
+        `“${scheme.frames.find(({ id }) => id === frameId)?.name}” is the only frame that the blend takes. Take another one into it first.`,
+      );
     return { ...scheme, frames, blend: { ...scheme.blend, frames: entries } };
   });
   const scheme = next.schemes.find(({ id }) => id === schemeId);

@@ -4,6 +4,7 @@ import type { Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { maxSchemes } from './frame-edits.ts';
+import { mostFrames } from './most-frames.ts';
 import { freshName } from './plain-name.ts';
 import { freshId } from './within.ts';
 
@@ -13,8 +14,6 @@ const endings: Record<Strategy, string> = {
   standing: 'standing lights',
   separate: 'painted frames',
 };
-
-const mostFrames = 64;
 
 /** "Side" gives "Side · one frame"; what another strategy put there goes. */
 const nameOf = ({ name }: Scheme, strategy: Strategy, schemes: readonly Scheme[]): string => {

@@ -1,5 +1,5 @@
+import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
-import { litFrom } from './pass-times.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */

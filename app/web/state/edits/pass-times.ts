@@ -1,4 +1,4 @@
-import { retimedPass } from '../../../../core/passes/retimed-pass.ts';
+import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Frame, Pass, Setup } from '../../../../core/setup/schema/setup.ts';
 import { changeFrame, type PassPlace } from './within.ts';
 
@@ -6,13 +6,6 @@ import { changeFrame, type PassPlace } from './within.ts';
 const shortestSeconds = 0.01;
 
 const clamp = (value: number, low: number, high: number) => Math.min(Math.max(value, low), high);
-
-/** A pass that is lit from one time to another; its way is moved and stretched with it. */
-export const litFrom = (pass: Pass, on: number, off: number): Pass => {
-  if (on === pass.on && off === pass.off) return pass;
-  // where its path can't be cut so, the lamp is cut off on its way
-  return retimedPass(pass, on, off) ?? { ...pass, on, off };
-};
 
 /** What of a pass is moved along its frame's clock: an end, or all of it. */
 export type PassEdge = 'on' | 'off' | 'whole';

@@ -1,5 +1,6 @@
 import { evenSpeedTimes } from '../../../../core/passes/even-speed-times.ts';
 import { type PathKind, pathKind } from '../../../../core/passes/path-legs.ts';
+import { steadyPath } from '../../../../core/passes/steady-path.ts';
 import { firstStroke } from '../../../../core/passes/stroke.ts';
 import type { Pass, Position, Setup, Waypoint } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
@@ -70,6 +71,10 @@ const walkedFrom = (waypoints: readonly Waypoint[]): Waypoint[] => {
   }));
 };
 
+/** At even speed, with waypoints put in where a leg is too long for it; as many as the document takes. */
+const atEvenSpeed = (pass: Pass, waypoints: readonly Waypoint[]): Pass =>
+  along({ ...pass, dwell: 'even-speed' }, [...steadyPath(waypoints)]);
+
 /**
  * What moves in a pass. A sweep begins to both sides of the aim, a walk 2 m to the side, both at even speed; back to still,
  * the lamp stays where it began.
@@ -87,7 +92,7 @@ export const setPathKind = (setup: Setup, place: PassPlace, kind: PathKind): Set
     const swept = hasWay
       ? pass.waypoints.map((waypoint) => ({ ...waypoint, position: first.position }))
       : sweptFrom(first);
-    return along(fresh, swept);
+    return fresh.dwell === 'even-speed' ? atEvenSpeed(fresh, swept) : along(fresh, swept);
   });
 
 /** Puts a waypoint in the middle of the leg after one; after the last, as far on again. */
@@ -165,9 +170,19 @@ export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Set
     }),
   }));
 
-/** Sets the times at even speed, or leaves them to be typed. For an even dose see `takeEvened`. */
+/**
+ * Leaves the times to be typed, or sets them at even speed, and puts waypoints into long legs, as one leg has one speed of the
+ * spot and not of the hand. Later edits of single waypoints put none in, so that each keeps its number under the hand that
+ * drags it; asked for again, it does. For an even dose see `takeEvened`.
+ */
 export const setDwell = (setup: Setup, place: PassPlace, dwell: 'typed' | 'even-speed'): Setup =>
-  changePass(setup, place, (pass) => (pass.dwell === dwell ? pass : along({ ...pass, dwell }, pass.waypoints)));
+  changePass(setup, place, (pass) => {
+    if (dwell === 'even-speed' && !isSteady(pass)) return atEvenSpeed(pass, pass.waypoints);
+    return pass.dwell === dwell ? pass : along({ ...pass, dwell }, pass.waypoints);
+  });
+
+/** Whether the hand keeps its speed on all legs, as far as more waypoints could make it. */
+export const isSteady = ({ waypoints }: Pass): boolean => steadyPath(waypoints) === waypoints;
 
 /** Takes the way and times that were worked out for an even dose. */
 export const takeEvened = (setup: Setup, place: PassPlace, waypoints: readonly Waypoint[]): Setup =>
@@ -179,5 +194,5 @@ export const paintSweep = (setup: Setup, place: PassPlace, aims: readonly Positi
     const { position, time } = pass.waypoints[0] as Waypoint;
     const waypoints = aims.map((aim) => ({ time, position, aim: rounded(aim) }));
     if (waypoints.length < 2) throw new EditRefused('A sweep needs two places at least.');
-    return along({ ...pass, dwell: 'even-speed' }, waypoints);
+    return atEvenSpeed(pass, waypoints);
   });

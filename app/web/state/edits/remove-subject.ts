@@ -1,17 +1,27 @@
+import type { Blend } from '../../../../core/setup/blend-entries.ts';
 import type { Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
 import { pruneScans } from './prune-scans.ts';
 import { subjectNamed } from './subject-edits.ts';
 import { withoutLoneGroups } from './subject-groups.ts';
 
-/** A blend without the frames that counted on that subject alone. */
+/** The first entry of each frame, which counts everywhere. */
+const everywhere = (frames: Blend['frames']): Blend['frames'] =>
+  frames
+    .filter(({ frameId }, i) => frames.findIndex((part) => part.frameId === frameId) === i)
+    .map((part) => ({ ...part, where: 'everything', subjectId: null }));
+
+/**
+ * A blend without the frames that counted on that subject alone. Where that is all that it takes they count everywhere
+ * instead: an empty list would take every frame.
+ */
 const schemeWithout = (scheme: Scheme, subjectId: string): Scheme => {
   const { frames } = scheme.blend;
   if (frames.every((part) => part.subjectId !== subjectId)) return scheme;
   const kept = frames
     .filter((part) => !(part.where === 'subject' && part.subjectId === subjectId))
     .map((part) => (part.subjectId === subjectId ? { ...part, subjectId: null } : part));
-  return { ...scheme, blend: { ...scheme.blend, frames: kept } };
+  return { ...scheme, blend: { ...scheme.blend, frames: kept.length > 0 ? kept : everywhere(frames) } };
 };
 
 /** A lesson that asks nothing of that subject. */

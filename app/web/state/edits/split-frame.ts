@@ -1,22 +1,16 @@
-import type { Frame, Pass, Setup } from '../../../../core/setup/schema/setup.ts';
+import { litFrom } from '../../../../core/passes/lit-from.ts';
+import type { Frame, Setup } from '../../../../core/setup/schema/setup.ts';
 import { stepThird } from '../../../../core/units/third-stops.ts';
+import { blendWithCopies } from './blend-with-copies.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
+import { withRoom } from './frame-list.ts';
 import { changeScheme, freshId, type PassPlace } from './within.ts';
 
 /** From the shutter to the first lamp, and from the last lamp to the shutter; seconds. */
 const leadSeconds = 1;
 /** Over the walk itself, to press the remote and find the place. */
 const spareSeconds = 3;
-const mostFrames = 64;
-
-/** A pass earlier by that much. */
-const earlier = (pass: Pass, bySeconds: number): Pass => ({
-  ...pass,
-  on: pass.on - bySeconds,
-  off: pass.off - bySeconds,
-  waypoints: pass.waypoints.map((waypoint) => ({ ...waypoint, time: Math.max(waypoint.time - bySeconds, 0) })),
-});
 
 /** As long as its passes take and a moment more, in a marked time, and never longer than it was. */
 const shortened = (frame: Frame): Frame => {
@@ -39,21 +33,19 @@ export const splitFrame = (setup: Setup, { schemeId, frameId, passId }: PassPlac
     const later = frame.passes.filter(({ id, on }) => id === passId || on > first.on);
     const kept = frame.passes.filter((pass) => !later.includes(pass));
     if (kept.length === 0) throw new EditRefused('There is no pass before it in that frame; nothing was split.');
-    if (scheme.frames.length >= mostFrames) throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
+    withRoom(scheme);
     const shift = Math.max(Math.min(...later.map(({ on }) => on)) - leadSeconds, 0);
     const second: Frame = {
       ...frame,
       id: freshId(scheme.frames, frame.id),
       name: `${cutTo(frame.name, longestName - 4)} 2`,
       delaySeconds: Math.max(frame.delaySeconds, Math.ceil(walkSeconds) + spareSeconds),
-      passes: later.map((pass) => earlier(pass, shift)),
+      passes: later.map((pass) => litFrom(pass, pass.on - shift, pass.off - shift)),
     };
     const pair = [shortened({ ...frame, passes: kept }), shortened(second)];
-    const own = scheme.blend.frames.find((part) => part.frameId === frameId);
-    const parts = own ? [...scheme.blend.frames, { ...own, frameId: second.id }] : scheme.blend.frames;
     return {
       ...scheme,
       frames: scheme.frames.toSpliced(at, 1, ...pair),
-      blend: { ...scheme.blend, frames: parts },
+      blend: blendWithCopies(scheme.blend, frameId, [second.id]),
     };
   });
