@@ -1,3 +1,4 @@
+import { cameraFeet } from '../readings/camera-feet.ts';
 import { fromMiddle, nearestOnWay } from '../readings/hazard-ground.ts';
 import { momentsOf } from '../readings/moments.ts';
 import { onLevel } from '../readings/walk-ground.ts';
@@ -33,6 +34,32 @@ const standing = ({ world, frame, pass, light }: ReadPass, hazard: Hazard): Told
   ];
 };
 
+/** The camera, or whoever sets it off, within a hazard: the passes may be clear of it, the photographer is not. */
+const atCamera = ({ scheme, world }: SchemeCase, hazard: Hazard): Told[] => {
+  const [first] = scheme.frames;
+  const limit = hazard.radiusMetres;
+  const [feet, tripod] = [cameraFeet(world), world.view.position].map((at) => fromMiddle(hazard, onLevel(at))) as [
+    number,
+    number,
+  ];
+  const isStoodIn = feet < limit;
+  if (!first || (!isStoodIn && tripod >= limit)) return [];
+  const value = isStoodIn ? feet : tripod;
+  const inside = `inside “${hazard.name}”, ${metres(limit - value)} m past its edge`;
+  return [
+    {
+      code: 'terrain',
+      severity: isStoodIn ? 'danger' : 'warning',
+      frameId: first.id,
+      message: isStoodIn
+        ? `The camera: whoever stands behind it stands ${inside}. Put the camera elsewhere. ${scout}`
+        : `The camera is put up ${inside}. Put it elsewhere. ${scout}`,
+      value,
+      limit,
+    },
+  ];
+};
+
 /** A walk leads through a hazard that it does not begin or end in: there is no way round. */
 const crossing = ({ setup, scheme, walks }: SchemeCase): Told[] =>
   walks.flatMap(({ from, to, points, hazardIds }) => {
@@ -50,9 +77,10 @@ const crossing = ({ setup, scheme, walks }: SchemeCase): Told[] =>
         {
           code: 'terrain',
           severity: 'danger',
-          passId: at.passId,
+          // what leads from the camera or back to it is the round's, not the pass's
+          ...(from && to ? { passId: at.passId } : {}),
           frameId: at.frameId,
-          message: `${nameOf(at)}: no way was found ${way} but through “${hazard.name}”. Ask a helper, put one lamp on a stand, or light it from the other side. ${scout}`,
+          message: `${from && to ? `${nameOf(at)}: no` : 'No'} way was found ${way} but through “${hazard.name}”. ${from && to ? 'Ask a helper, put one lamp on a stand, or light it from the other side.' : 'Put the camera or the lamp elsewhere, ask a helper, or put the lamp on a stand by day.'} ${scout}`,
           value: nearestOnWay(hazard, points),
           limit,
         },
@@ -60,8 +88,9 @@ const crossing = ({ setup, scheme, walks }: SchemeCase): Told[] =>
     });
   });
 
-/** Somebody stands in a hazard, or has to walk through one. */
+/** Somebody stands in a hazard, at a lamp or at the camera, or has to walk through one. */
 export const terrain: SchemeRule = (schemeCase) => [
+  ...schemeCase.setup.hazards.flatMap((hazard) => atCamera(schemeCase, hazard)),
   ...schemeCase.frames.flatMap(({ passes }) =>
     passes.flatMap((pass) => schemeCase.setup.hazards.flatMap((hazard) => standing(pass, hazard))),
   ),

@@ -1,8 +1,7 @@
 import type { GroundPoint } from '../geometry/hull.ts';
-import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
-import { feetOf } from '../world/holder.ts';
 import type { World } from '../world/world.ts';
+import { cameraFeet } from './camera-feet.ts';
 import { type Turn, turnsOf, type Walk, wayOnFoot } from './timing-reading.ts';
 
 /** A pass by its frame's id and its own. */
@@ -25,6 +24,8 @@ export interface WalkLine {
   readonly points: readonly GroundPoint[];
   /** Ids of the hazards that it leads through. */
   readonly hazardIds: readonly string[];
+  /** Ids of those that it goes round: without them it would be shorter. */
+  readonly roundHazardIds: readonly string[];
 }
 
 const keyOf = ({ frame, pass }: Pick<Turn, 'frame' | 'pass'>): PassKey => ({ frameId: frame.id, passId: pass.id });
@@ -45,26 +46,18 @@ export const walkLines = (
   const turns = turnsOf(scheme, world);
   const [first, last] = [turns[0], turns.at(-1)];
   if (!first || !last) return [];
-  const { position, forward } = world.view;
-  const aim = [position[0] + forward[0], position[1] + forward[1], position[2] + forward[2]] as const;
-  const camera = feetOf(world.stage, { position, aim });
-  const way = (from: Vec3, to: Vec3) => {
-    const found = wayOnFoot(from, to, setup, world);
-    if (!found) return null;
-    const { metres, seconds, points, hazardIds } = found;
-    return { metres, seconds, points, hazardIds };
-  };
-  const out = way(camera, first.startFeet);
-  const back = way(last.endFeet, camera);
+  const camera = cameraFeet(world);
+  const out = wayOnFoot(camera, first.startFeet, setup, world);
+  const back = wayOnFoot(last.endFeet, camera, setup, world);
   const delaySeconds = scheme.frames[0]?.delaySeconds ?? 0;
   return [
     ...(out ? [{ from: null, to: keyOf(first), availableSeconds: delaySeconds + first.startSeconds, ...out }] : []),
     ...turns.flatMap((turn): WalkLine[] => {
       const walk = walkTo(turn.frame, turn.pass);
       if (!walk) return [];
-      const { fromFrameId, fromPassId, metres, seconds, availableSeconds, points, hazardIds } = walk;
+      const { fromFrameId, fromPassId, metres, seconds, availableSeconds, points, hazardIds, roundHazardIds } = walk;
       const from = { frameId: fromFrameId, passId: fromPassId };
-      return [{ from, to: keyOf(turn), metres, seconds, availableSeconds, points, hazardIds }];
+      return [{ from, to: keyOf(turn), metres, seconds, availableSeconds, points, hazardIds, roundHazardIds }];
     }),
     ...(back ? [{ from: keyOf(last), to: null, availableSeconds: null, ...back }] : []),
   ];

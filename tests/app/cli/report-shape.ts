@@ -163,6 +163,7 @@ export const reportShape = z.strictObject({
           availableSeconds: z.number().nullable(),
           points: z.array(z.tuple([z.number(), z.number()])).min(2),
           hazardIds: z.array(z.string()),
+          roundHazardIds: z.array(z.string()),
         }),
       ),
       cautions: z.array(caution),

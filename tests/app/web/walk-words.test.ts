@@ -10,6 +10,7 @@ const walk = (part: Partial<WalkLine>): WalkLine => ({
   seconds: 32.4,
   availableSeconds: 10,
   hazardIds: [],
+  roundHazardIds: [],
   points: [
     [0, 0],
     [16, 0],

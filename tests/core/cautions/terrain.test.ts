@@ -108,10 +108,41 @@ describe('terrain, where one walks', () => {
     const frames = scheme.frames.map((frame) => ({ ...frame, passes: frame.passes.slice(1) }));
     const setup = { ...pen, camera, schemes: [{ ...scheme, frames }] } as unknown as Setup;
     const told = terrainOf(setup, hazard(0, 0, 1.55));
-    expect(told.map(({ message }) => /no way was found (.*) but/.exec(message)?.[1])).toEqual([
+    expect(told.map(({ message }) => /No way was found (.*) but/.exec(message)?.[1])).toEqual([
       'from the camera to “Other”',
       'from “Other” to the camera',
     ]);
+    // the round's, not the pass's
+    for (const each of told) expect(each).toMatchObject({ severity: 'danger', frameId: 'frame' });
+    for (const each of told) expect(each.passId).toBeUndefined();
     expect(terrainOf(setup, hazard(0, 0, 1.35))).toEqual([]);
+  });
+});
+
+describe('terrain, where the camera stands', () => {
+  // the camera at [3, -6] looks at [0, 0]: one stands 0.45 m farther off on that line, at [3.2012, -6.4025]
+  const [sin, cos] = [3, 6].map((side) => side / Math.hypot(3, 6)) as [number, number];
+  const feet = [3 + 0.45 * sin, -6 - 0.45 * cos] as const;
+
+  it('a bog round it, which no pass comes near: a danger without a pass; gone at its limit', () => {
+    const [caution, ...more] = terrainOf(wall('hand'), hazard(feet[0] + 1.5, feet[1], 1.501));
+    expect(more).toEqual([]);
+    expect(caution).toMatchObject({ code: 'terrain', severity: 'danger', frameId: 'frame', limit: 1.501 });
+    expect(caution?.passId).toBeUndefined();
+    expect(caution?.value).toBeCloseTo(1.5, 9);
+    expect(caution?.message).toMatch(/stands behind it stands inside “Bog”, 0\.0 m past its edge.*by day/);
+    expect(terrainOf(wall('hand'), hazard(feet[0] + 1.5, feet[1], 1.499))).toEqual([]);
+  });
+
+  it('is told of where all lamps stand, too', () => {
+    expect(terrainOf(wall('stand'), hazard(3, -6, 1.5))).toMatchObject([{ severity: 'danger', limit: 1.5 }]);
+  });
+
+  it('a camera put up in it by somebody who stands beside it: a warning, once', () => {
+    // before the camera, 0.3 m from it and 0.75 m from the feet
+    const bog = (radius: number) => hazard(3 - 0.3 * sin, -6 + 0.3 * cos, radius);
+    expect(terrainOf(wall('hand'), bog(0.31))).toMatchObject([{ severity: 'warning', frameId: 'frame' }]);
+    expect(terrainOf(wall('hand'), bog(0.29))).toEqual([]);
+    expect(terrainOf(wall('hand'), bog(0.76))).toMatchObject([{ severity: 'danger' }]);
   });
 });

@@ -55,6 +55,30 @@ describe('walkLines', () => {
     expectAt(even?.points[0], 0, -reach);
   });
 
+  it('name what they lead through and what they go round, each of them alike', () => {
+    const later = { id: 'later', name: 'later', lampId: 'torch', on: 40, off: 42, waypoints: [at(-6)] };
+    const setup = onePassSetup({
+      camera,
+      pass: { on: 3, off: 5, waypoints: [at(6)] },
+      passes: [later],
+      frame: { seconds: 60, delaySeconds: 10 },
+    });
+    const hazards = [
+      // on the way from the first lamp to the second, which goes round it
+      { id: 'pit', name: 'Pit', position: [0, -reach], radiusMetres: 1 },
+      // round the camera, from which the first walk starts and to which the last leads
+      { id: 'bog', name: 'Bog', position: [0, -20 - reach], radiusMetres: 1.5 },
+      // half-way from the camera to the first lamp
+      { id: 'pond', name: 'Pond', position: [3, -10 - reach], radiusMetres: 1 },
+    ];
+    const { walks } = reportScheme({ ...setup, hazards } as never, setup.schemes[0] as never);
+    expect(walks.map(({ hazardIds, roundHazardIds }) => [hazardIds, roundHazardIds])).toEqual([
+      [['bog'], ['pond']],
+      [[], ['pit']],
+      [['bog'], []],
+    ]);
+  });
+
   it('are none where all lamps stand', () => {
     expect(walksOf({ held: 'stand', waypoints: [at(6)] })).toEqual([]);
   });
