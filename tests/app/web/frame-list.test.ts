@@ -78,11 +78,20 @@ describe('addFrame', () => {
   });
 
   it('counts in a blend that was written out, and leaves one that takes every frame alone', () => {
-    expect(blendIn(addFrame(blended(entry('painted', 2)), place, 'land').setup)).toEqual([
+    expect(blendIn(addFrame(blended(entry('painted', 2)), place, 'sky').setup)).toEqual([
       ['painted', 2],
-      ['land', 1],
+      ['sky-2', 1],
     ]);
-    expect(blendIn(addFrame(blended(), place, 'land').setup)).toEqual([]);
+    expect(blendIn(addFrame(blended(), place, 'sky').setup)).toEqual([]);
+  });
+
+  it('counts on the land alone where it is a land frame; those before it go on everywhere', () => {
+    const { setup } = addFrame(blended(), place, 'land');
+    const { frames } = schemeIn(setup).blend;
+    expect(frames.map(({ frameId, where }) => [frameId, where])).toEqual([
+      ...schemeIn(stones).frames.map(({ id }) => [id, 'everything']),
+      ['land', 'land'],
+    ]);
   });
 
   it('is refused in words beyond as many as the document takes', () => {

@@ -1,5 +1,5 @@
 import { fixedRuleSeconds } from '../../../../core/camera/star-rules.ts';
-import { fullEntry } from '../../../../core/setup/blend-entries.ts';
+import { fullEntry, namedEntries } from '../../../../core/setup/blend-entries.ts';
 import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { stepThird } from '../../../../core/units/third-stops.ts';
 import { blendWithCopies } from './blend-with-copies.ts';
@@ -40,14 +40,21 @@ export const withRoom = (scheme: Scheme, count = 1): void => {
   if (scheme.frames.length + count > mostFrames) throw new EditRefused(`A scheme has at most ${mostFrames} frames.`);
 };
 
-/** A blend that was written out gets an entry for a new frame too, if there is room; one that takes every frame has it already. */
-const blendWith = ({ blend }: Scheme, frameId: string): Scheme['blend'] =>
-  blend.frames.length === 0 ? blend : { ...blend, frames: [...blend.frames, fullEntry(frameId)].slice(0, mostFrames) };
+/**
+ * A blend with a new frame, if there is room: one that takes every frame has it already. A land frame counts on the land
+ * alone, since its sky is bright and drawn out, so that it has the list written out.
+ */
+const blendWith = (scheme: Scheme, { id, purpose }: Pick<Frame, 'id' | 'purpose'>): Scheme['blend'] => {
+  const { blend } = scheme;
+  if (blend.frames.length === 0 && purpose !== 'land') return blend;
+  const entry = purpose === 'land' ? { ...fullEntry(id), where: 'land' as const } : fullEntry(id);
+  return { ...blend, frames: [...namedEntries(scheme), entry].slice(0, mostFrames) };
+};
 
 /**
  * A new frame of a kind after the others, without lamps. It has the white balance of the frame that is shown, so that the
  * blend is of one colour, and its focus; a sky frame is focused on the stars, and shorter with a longer lens. It counts in
- * the blend everywhere.
+ * the blend everywhere, a land frame on the land.
  */
 export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpose: Frame['purpose']): WithFrame => {
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
@@ -73,7 +80,7 @@ export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpos
   const change = (before: Scheme): Scheme => ({
     ...before,
     frames: [...before.frames, frame],
-    blend: blendWith(before, id),
+    blend: blendWith(before, frame),
   });
   return { setup: changeScheme(setup, schemeId, change), frameId: id };
 };
