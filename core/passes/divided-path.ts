@@ -3,7 +3,7 @@ import type { Waypoint } from '../setup/schema/setup.ts';
 import { betweenWaypoints } from './between-waypoints.ts';
 
 /** How long a leg is to the light: its way over how far the lamp stands off. Along a raked wall, the logarithm of the distances. */
-const spanOf = (a: Waypoint, b: Waypoint): number => {
+export const spanOf = (a: Waypoint, b: Waypoint): number => {
   const off = Math.max(Math.min(distance(a.position, a.aim), distance(b.position, b.aim)), 0.1);
   return Math.max(distance(a.aim, b.aim), distance(a.position, b.position)) / off;
 };
