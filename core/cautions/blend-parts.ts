@@ -1,18 +1,29 @@
 import { namedEntries } from '../setup/blend-entries.ts';
+import { maskOf, partNumber } from '../trace/mask.ts';
 import type { FrameCase, SchemeCase } from './caution.ts';
 
 /** A frame as it counts in the picture. */
 export interface BlendPart extends FrameCase {
   readonly weight: number;
-  /** Whether it gives the picture its sky, and its land. */
+  /** Whether it counts where the eye meets a subject, by its index on the stage; -1 the ground. */
+  readonly counts: (subject: number) => boolean;
+  /** Whether it gives the picture its sky, and any of its land. */
   readonly hasSky: boolean;
   readonly hasLand: boolean;
+  /** Index of the one subject that it counts on; null where it counts on more, or on none. */
+  readonly onlySubject: number | null;
 }
 
 /** The frames of a scheme as they count in its picture; those without weight don't. */
-export const blendParts = ({ scheme, frames }: SchemeCase): BlendPart[] =>
-  namedEntries(scheme).flatMap(({ frameId, weight, where }) => {
+export const blendParts = ({ scheme, frames, world }: SchemeCase): BlendPart[] =>
+  namedEntries(scheme).flatMap(({ frameId, weight, ...entry }) => {
     const found = frames.find(({ frame }) => frame.id === frameId);
-    const part = { weight, hasSky: where === 'everything' || where === 'sky', hasLand: where !== 'sky' };
-    return found && weight > 0 ? [{ ...found, ...part }] : [];
+    if (!found || weight <= 0) return [];
+    const mask = maskOf(entry, world.stage);
+    const only = mask && partNumber(mask);
+    const counts = (part: number): boolean => only === null || only === part;
+    const hasLand = only === null || only >= -1;
+    return [
+      { ...found, weight, counts, hasSky: counts(-2), hasLand, onlySubject: only !== null && only >= 0 ? only : null },
+    ];
   });

@@ -1,47 +1,77 @@
-import { allLightStops } from '../readings/all-light.ts';
+import { surfaceStops } from '../readings/all-light.ts';
+import { middleMoment } from '../readings/moments.ts';
 import { skyLevel } from '../readings/sky-level.ts';
+import { targetSurface } from '../readings/target-reading.ts';
+import type { Scheme } from '../setup/schema/setup.ts';
+import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import { type BlendPart, blendParts } from './blend-parts.ts';
 import type { ReadPass, SchemeCase, SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
 
-/** What is lit most in a part: the target that its own pass makes brightest, under all light, as the blend takes it. */
-const brightest = (
-  { world }: SchemeCase,
-  part: BlendPart,
-): { readonly pass: ReadPass; readonly stops: number; readonly part: BlendPart } | null => {
+/** A target that shows in the picture, with the frame of whose pass it is. */
+interface Target {
+  readonly pass: ReadPass;
+  readonly part: BlendPart;
+  readonly surface: SurfacePoint;
+  /** Under all light of that frame, weighted, stops from mid-grey. */
+  readonly stops: number;
+}
+
+/** What is lit most in a part: the target that its own pass makes brightest, of those where the frame counts. */
+const brightest = ({ world }: SchemeCase, part: BlendPart): Target | null => {
   const own = ({ reading }: ReadPass) => reading.target?.stops ?? Number.NEGATIVE_INFINITY;
-  const [pass] = part.hasLand ? [...part.passes].sort((a, b) => own(b) - own(a)) : [];
-  const stops = pass ? allLightStops(world, part.worldFrame, pass.pass.id) : null;
-  return pass && stops !== null ? { pass, stops: stops + stopsFromRatio(part.weight), part } : null;
+  for (const pass of part.hasLand ? [...part.passes].sort((a, b) => own(b) - own(a)) : []) {
+    const surface = targetSurface(world.stage, world.view.position, middleMoment(pass.light).aim);
+    if (!surface || !part.counts(surface.subject)) continue;
+    const stops = surfaceStops(world, part.worldFrame, surface);
+    return stops === null ? null : { pass, part, surface, stops: stops + stopsFromRatio(part.weight) };
+  }
+  return null;
+};
+
+/** Level of a place as the blend has it, from that of each frame that counts there; twin of `blendPictures`. */
+const blended = (
+  mode: Scheme['blend']['mode'],
+  parts: readonly BlendPart[],
+  levelOf: (part: BlendPart) => number | null,
+): number => {
+  const levels = parts.map((part) => part.weight * ratioFromStops(levelOf(part) ?? Number.NEGATIVE_INFINITY));
+  const sum = levels.reduce((total, level) => total + level, 0);
+  const weight = parts.reduce((total, part) => total + part.weight, 0);
+  return stopsFromRatio(mode === 'lighten' ? Math.max(0, ...levels) : mode === 'add' ? sum : sum / weight);
 };
 
 /** Where one of these is said of a pass, it is to be darker anyway. */
 const darkerAnyway = ['burnt', 'unreachable-level'];
 
+const threeFigures = (value: number): string => String(Number(value.toPrecision(3)));
+
 /** What a blend has lit is so much brighter than its sky that it looks pasted in. Said once, of the brightest. */
 export const landOverSky: SchemeRule = (schemeCase) => {
+  const { world, scheme } = schemeCase;
+  const { mode } = scheme.blend;
   const parts = blendParts(schemeCase);
-  if (parts.length < 2) return [];
-  const skies = parts.flatMap((part) => {
-    const stops = part.hasSky && part.frame.purpose === 'sky' ? skyLevel(schemeCase.world, part.picture) : null;
-    return stops === null ? [] : [{ name: part.frame.name, stops: stops + stopsFromRatio(part.weight) }];
-  });
-  const [sky] = skies.sort((a, b) => b.stops - a.stops);
+  const skies = parts.filter(({ hasSky }) => hasSky);
+  const named = skies.find(({ frame }) => frame.purpose === 'sky');
   const [land] = parts.flatMap((part) => brightest(schemeCase, part) ?? []).sort((a, b) => b.stops - a.stops);
-  if (!sky || !land || land.pass.cautions.some(({ code }) => darkerAnyway.includes(code))) return [];
-  const value = land.stops - sky.stops;
+  if (parts.length < 2 || !named || !land) return [];
+  const { pass, frame, cautions } = land.pass;
+  if (cautions.some(({ code }) => darkerAnyway.includes(code))) return [];
+  const sky = blended(mode, skies, ({ picture }) => skyLevel(world, picture));
+  const there = parts.filter(({ counts }) => counts(land.surface.subject));
+  const value = blended(mode, there, ({ worldFrame }) => surfaceStops(world, worldFrame, land.surface)) - sky;
   const limit = limits.landOverSkyStops;
-  if (value <= limit) return [];
+  if (!Number.isFinite(value) || value <= limit) return [];
   const share = ratioFromStops(limit - value);
-  const { pass, frame } = land.pass;
+  const what = frame.passes.length > 1 ? `every pass of “${frame.name}” ` : '';
   return [
     {
       code: 'land-over-sky',
       severity: 'note',
       passId: pass.id,
       frameId: frame.id,
-      message: `${pass.name}: its target is ${value.toFixed(1)} stops brighter than the sky of “${sky.name}”. Land that outshines its sky looks pasted in. Count ${share.toFixed(1)} times as long, or give “${frame.name}” the weight ${(land.part.weight * share).toFixed(2)} in the blend.`,
+      message: `${pass.name}: its target is ${value.toFixed(1)} stops brighter than the sky of “${named.frame.name}”. Land that outshines its sky looks pasted in. Count ${what}${threeFigures(share)} times as long, or give “${frame.name}” the weight ${threeFigures(land.part.weight * share)} in the blend.`,
       value,
       limit,
     },

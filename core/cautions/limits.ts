@@ -54,7 +54,10 @@ export const limits = {
   personShare: 0.1,
   /** Share of a lamp's light on its target that somebody may stand in: a tenth is 0.15 stop. */
   personShadowShare: 0.1,
-  /** Lit land over the sky of a blend, stops: land frames get about three stops more than sky frames; beyond, it looks pasted in. */
+  /**
+   * Lit land over the sky of a blend, stops. Night level, 1.5 under mid-grey, is at most 2.7 over the darkest natural sky,
+   * 22 mag/arcsec2, in the dimmest star frames in use: what is further over outshines any sky.
+   */
   landOverSkyStops: 3,
   /** Shadows of one subject in a blend, degrees apart on the ground: from here on one sees that there were two keys. */
   shadowsApartDegrees: 60,

@@ -30,7 +30,8 @@ const castersOf = (part: BlendPart): Caster[] =>
     const { rim, shadows, offAxisDegrees, bestDoseLuxSeconds } = read.reading;
     const shadow = shadows.find(({ subjectId }) => subjectId === rim.subjectId);
     // light from behind draws an edge; nobody asks where its shadow falls
-    if (!shadow || !part.hasLand || offAxisDegrees >= limits.backLightDegrees) return [];
+    // where the frame does not count on the ground, neither does the shadow that lies there
+    if (!shadow || !part.counts(-1) || offAxisDegrees >= limits.backLightDegrees) return [];
     if ((shadow.inFrameShare ?? 0) < limits.shadowInFrameShare) return [];
     const stops = onGrey(bestDoseLuxSeconds ?? 0, part);
     const { subjectId, bearingDegrees } = shadow;
@@ -85,7 +86,7 @@ const againstMoon = (schemeCase: SchemeCase, parts: readonly BlendPart[], caster
     Number.NEGATIVE_INFINITY,
     ...parts.flatMap((part) =>
       part.worldFrame.lights
-        .filter(({ source }) => part.hasLand && source.kind === 'moon')
+        .filter(({ source }) => part.counts(-1) && source.kind === 'moon')
         .map(({ strength, seconds }) => onGrey(luminanceOfLinearSrgb(strength) * seconds, part)),
     ),
   );

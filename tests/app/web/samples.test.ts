@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { lessons, samples } from '../../../app/web/state/samples.ts';
 import { isInFrame } from '../../../core/camera/camera-view.ts';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
 import { distance, normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 import { patchView } from '../../../core/readings/patch-view.ts';
@@ -62,6 +63,23 @@ describe('the samples', () => {
       expect(subjects + relief).toBeLessThan(40_000);
     },
   );
+});
+
+describe('the sky of a sample', () => {
+  const all = [...shown, ...taught];
+
+  it.each(all)('$id: is no darker than a natural one', ({ setup }) => {
+    // 22.0 mag/arcsec2 is 1.713e-4 cd/m2 (10.8e4 * 10^(-0.4 m)), times pi for an even sky: 0.00054 lx, from memory
+    const darkestLux = Math.PI * 1.08e5 * 10 ** (-0.4 * 22);
+    expect(setup.place.skylight.illuminanceLux).toBeGreaterThanOrEqual(darkestLux);
+  });
+
+  it.each(all)('$id: is outshone only where the lesson is about too long a count', ({ id, setup }) => {
+    const told = setup.schemes.filter((scheme) =>
+      reportScheme(setup, scheme).cautions.some(({ code }) => code === 'land-over-sky'),
+    );
+    expect(told.map((scheme) => scheme.id)).toEqual(id === 'reflectance' ? ['for-crag'] : []);
+  });
 });
 
 describe('the lessons', () => {

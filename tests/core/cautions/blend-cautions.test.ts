@@ -1,121 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { depthLimits, hyperfocalMm } from '../../../core/camera/depth-of-field.ts';
-import { doseForMidGrey } from '../../../core/camera/exposure.ts';
-import { limits } from '../../../core/cautions/limits.ts';
-import { smallPictures } from '../../../core/readings/clipped-reading.ts';
-import { skyLevel } from '../../../core/readings/sky-level.ts';
-import { validateSetup } from '../../../core/setup/parse-setup.ts';
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { exactFNumber, exactIso } from '../../../core/units/third-stops.ts';
-import { buildWorld } from '../../../core/world/world.ts';
-import { blackGround, boxAt, cautionsOfSetup } from '../support/cautions.ts';
-
-const told = (setup: Setup, code: string) => cautionsOfSetup(setup).filter((caution) => caution.code === code);
-
-/** A setup of several frames under one bare lamp; all balanced for it, so that colour plays no part. */
-const framesOf = (frames: readonly object[], more: object = {}): Setup =>
-  validateSetup({
-    format: 'lampfall-setup',
-    version: 1,
-    id: 'test',
-    name: 'Test',
-    ground: blackGround,
-    camera: { position: [0, -8, 1.5], aim: [0, 0, 1.5], focalLengthMm: 24 },
-    lamps: [
-      {
-        kind: 'torch',
-        id: 'torch',
-        name: 'Torch',
-        output: { from: 'peak-candela', candela: 100 },
-        beam: { shape: 'open' },
-        diameterMm: 1,
-      },
-    ],
-    ...more,
-    schemes: [
-      {
-        id: 'scheme',
-        name: 'Scheme',
-        frames: frames.map((frame, f) => ({
-          id: `frame-${f}`,
-          name: `Frame ${f}`,
-          whiteBalance: { kelvin: 5600 },
-          ...frame,
-        })),
-      },
-    ],
-  });
-const withBlend = (setup: Setup, frames: readonly object[]): Setup =>
-  validateSetup({
-    ...JSON.parse(JSON.stringify(setup)),
-    schemes: [{ ...JSON.parse(JSON.stringify(setup.schemes[0])), blend: { mode: 'lighten', frames } }],
-  });
-const passAt = (position: readonly number[], aim: readonly number[], extra: object = {}) => ({
-  id: 'pass',
-  name: 'Pass',
-  lampId: 'torch',
-  off: 4,
-  waypoints: [{ position, aim }],
-  ...extra,
-});
-
-const star = { purpose: 'sky', aperture: 2, seconds: 12, iso: 5000, focusMetres: 1000 };
-const skyLux = 0.0008;
-/** From mid-grey: an even sky of E lux has E/pi cd/m2; log2(0.65 L t S / (10 N2)), ISO 12232. */
-const skyStops = Math.log2((0.65 * (skyLux / Math.PI) * 12 * exactIso(5000)) / (10 * exactFNumber(2) ** 2));
-
-/** A wall of 18 % that is brought to so many stops, 5 m from the lamp, square on; and a star frame. */
-const wallAt = (stops: number, blend: readonly object[] = []): Setup => {
-  const candela = (25 * doseForMidGrey({ fNumber: 8, iso: exactIso(400) }, 0.18) * 2 ** stops) / 4;
-  const setup = framesOf(
-    [star, { aperture: 8, iso: 400, focusMetres: 8, passes: [passAt([0, -5, 1.5], [0, 0, 1.5])] }],
-    {
-      place: { skylight: { illuminanceLux: skyLux, temperatureKelvin: 5600 } },
-      subjects: [boxAt('wall', [0, 0.5, 0], [4, 1, 3])],
-      lamps: [
-        {
-          kind: 'torch',
-          id: 'torch',
-          name: 'Torch',
-          output: { from: 'peak-candela', candela },
-          lowestLevelPercent: 1,
-          beam: { shape: 'open' },
-          diameterMm: 1,
-        },
-      ],
-    },
-  );
-  return blend.length > 0 ? withBlend(setup, blend) : setup;
-};
-
-describe('land-over-sky', () => {
-  it('the sky’s level is that of an even sky in closed form (abs 0.03 stop)', () => {
-    const setup = wallAt(-1.5);
-    const world = buildWorld(setup, setup.schemes[0] as Scheme);
-    const [sky] = smallPictures(world).map((picture) => skyLevel(world, picture));
-    expect(Math.abs((sky ?? 9) - skyStops)).toBeLessThan(0.03);
-  });
-
-  it('is told over three stops and goes under them', () => {
-    const [caution, ...more] = told(wallAt(skyStops + limits.landOverSkyStops + 0.1), 'land-over-sky');
-    expect(more).toEqual([]);
-    expect(caution).toMatchObject({ severity: 'note', passId: 'pass', frameId: 'frame-1', limit: 3 });
-    expect(caution?.value).toBeCloseTo(3.1, 1);
-    expect(caution?.message).toMatch(/3\.1 stops brighter than the sky of “Frame 0”.*0\.9 times as long.*weight 0\.93/);
-    expect(told(wallAt(skyStops + limits.landOverSkyStops - 0.1), 'land-over-sky')).toEqual([]);
-  });
-
-  it('goes by the weight that it advises, and where the frame counts in the sky alone', () => {
-    const bright = skyStops + limits.landOverSkyStops + 1;
-    const parts = (weight: number, where: string) => [
-      { frameId: 'frame-0', weight: 1, where: 'everything' },
-      { frameId: 'frame-1', weight, where },
-    ];
-    expect(told(wallAt(bright, parts(1, 'everything')), 'land-over-sky')).toHaveLength(1);
-    expect(told(wallAt(bright, parts(0.49, 'everything')), 'land-over-sky')).toEqual([]);
-    expect(told(wallAt(bright, parts(1, 'sky')), 'land-over-sky')).toEqual([]);
-  });
-});
+import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { exactFNumber } from '../../../core/units/third-stops.ts';
+import { framesOf, passAt, told, withBlend } from '../support/blends.ts';
+import { boxAt } from '../support/cautions.ts';
 
 /** Two frames of a 50 mm lens at f/2.8 focused so far off; ground from near to far, and a wall 40 m away. */
 const focused = (...metres: readonly number[]): Setup =>
@@ -155,6 +43,22 @@ describe('focus-apart', () => {
     // the wall ends 41 m off
     expect(told(focused(endingAt(12), startingAt(14)), 'focus-apart')).toHaveLength(1);
     expect(told(focused(endingAt(12), startingAt(11)), 'focus-apart')).toEqual([]);
+  });
+
+  it('leaves out a frame that counts in the sky alone, and a gap in which nothing stands that counts', () => {
+    const masked = (...where: (readonly [string, string?])[]) =>
+      told(
+        withBlend(
+          focused(6, 20),
+          where.map(([place, subjectId = null], f) => ({ frameId: `frame-${f}`, where: place, subjectId })),
+        ),
+        'focus-apart',
+      );
+    expect(masked(['everything'], ['everything'])).toHaveLength(1);
+    expect(masked(['everything'], ['sky'])).toEqual([]);
+    // the ground lies in the gap; the wall, 40 m off, does not
+    expect(masked(['ground'], ['subject', 'wall'])).toHaveLength(1);
+    expect(masked(['subject', 'wall'], ['subject', 'wall'])).toEqual([]);
   });
 
   it('says nothing of a gap beyond all things', () => {
@@ -203,6 +107,20 @@ describe('shadows-disagree between frames', () => {
     expect(told(litFrom([[45], [-120]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 25]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 80]]), 'shadows-disagree')).toHaveLength(1);
+  });
+});
+
+describe('shadows-disagree under masks', () => {
+  it('counts what falls on ground that shows, and no frame that is limited to a subject or the sky', () => {
+    const masked = (where: string, subjectId: string | null = null) =>
+      told(
+        withBlend(litFrom([[45], [-16]]), [{ frameId: 'frame-0' }, { frameId: 'frame-1', where, subjectId }]),
+        'shadows-disagree',
+      );
+    expect(masked('everything')).toHaveLength(1);
+    expect(masked('ground')).toHaveLength(1);
+    expect(masked('subject', 'post')).toEqual([]);
+    expect(masked('sky')).toEqual([]);
   });
 });
 
