@@ -1,5 +1,5 @@
 import { namedEntries } from '../setup/blend-entries.ts';
-import { maskOf, partNumber } from '../trace/mask.ts';
+import { isInPart, maskOf } from '../trace/mask.ts';
 import type { FrameCase, SchemeCase } from './caution.ts';
 
 /** A frame as it counts in the picture. */
@@ -20,10 +20,8 @@ export const blendParts = ({ scheme, frames, world }: SchemeCase): BlendPart[] =
     const found = frames.find(({ frame }) => frame.id === frameId);
     if (!found || weight <= 0) return [];
     const mask = maskOf(entry, world.stage);
-    const only = mask && partNumber(mask);
-    const counts = (part: number): boolean => only === null || only === part;
-    const hasLand = only === null || only >= -1;
-    return [
-      { ...found, weight, counts, hasSky: counts(-2), hasLand, onlySubject: only !== null && only >= 0 ? only : null },
-    ];
+    const counts = (met: number): boolean => isInPart(mask, met);
+    const hasLand = mask?.part !== 'sky' && mask?.part !== 'nowhere';
+    const onlySubject = typeof mask?.part === 'number' ? mask.part : null;
+    return [{ ...found, weight, counts, hasSky: counts(-2), hasLand, onlySubject }];
   });

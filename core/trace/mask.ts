@@ -30,6 +30,10 @@ export const maskOf = ({ where, subjectId }: Pick<BlendEntry, 'where' | 'subject
 export const partNumber = ({ part }: Mask): number =>
   typeof part === 'number' ? part : { ground: -1, sky: -2, nowhere: -3, land: -4 }[part];
 
+/** Whether a mask takes what the eye meets, by its number as `partNumber` counts: a subject’s index, -1 the ground, -2 the sky. */
+export const isInPart = (mask: Mask | null, met: number): boolean =>
+  mask === null || (mask.part === 'land' ? met !== -2 : partNumber(mask) === met);
+
 /** Share of each pixel that a mask covers, 0 to 1, rows from the top: the samples are those of the picture. */
 export const traceMask = (
   stage: Stage,
@@ -37,7 +41,6 @@ export const traceMask = (
   mask: Mask,
   { width, height, samples }: PictureSize,
 ): Float64Array => {
-  const wanted = partNumber(mask);
   const shares = new Float64Array(width * height);
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++)
@@ -52,9 +55,8 @@ export const traceMask = (
           v as number,
         );
         const hit = closestHit(stage.tree, ray.origin, ray.direction);
-        const part = hit ? (stage.subjectOfTriangle[hit.triangle] as number) : -2;
-        const isIn = part === wanted || (mask.part === 'land' && hit !== null);
-        if (isIn) shares[y * width + x] = (shares[y * width + x] as number) + 1 / samples;
+        const met = hit ? (stage.subjectOfTriangle[hit.triangle] as number) : -2;
+        if (isInPart(mask, met)) shares[y * width + x] = (shares[y * width + x] as number) + 1 / samples;
       }
   return shares;
 };
