@@ -18,6 +18,7 @@ import { personShadow } from './person-shadow.ts';
 import { shadowsDisagree } from './shadows-disagree.ts';
 import { starTrails } from './star-trails.ts';
 import { terrain } from './terrain.ts';
+import { tooQuick } from './too-quick.ts';
 import { uneven } from './uneven.ts';
 import { unreachableLevel } from './unreachable-level.ts';
 
@@ -44,6 +45,7 @@ const schemeRules: readonly SchemeRule[] = [
   aboveQuarterMoon,
   eye,
   terrain,
+  tooQuick,
   shadowsDisagree,
   landOverSky,
   focusApart,
@@ -56,8 +58,12 @@ const hushed: readonly (readonly [said: string, unsaid: readonly string[]])[] = 
   ['hot-spot', ['unreachable-level', 'uneven']],
 ];
 
-/** A lamp that is buried or enclosed is told of that alone. */
+/** Of the light of a lamp that is buried or enclosed, if only on part of its way, nothing is told. */
 const isMisplaced = ({ code }: Caution): boolean => code === 'lamp-below-ground' || code === 'inside-subject';
+
+/** What is told of it all the same: what has to do with whoever holds it, and with eyes. */
+const stillTold = ['lamp-in-frame', 'cannot-walk', 'person-in-frame'];
+const stillAsked: readonly SchemeRule[] = [eye, terrain, tooQuick];
 
 const order: Record<Severity, number> = { danger: 0, warning: 1, note: 2 };
 
@@ -66,7 +72,8 @@ export const cautionsOf = (passCase: PassCase): Caution[] => {
   const found = passRules.flatMap((rule) => rule(passCase) ?? []);
   const misplaced = found.filter(isMisplaced);
   const unsaid = hushed.flatMap(([said, codes]) => (found.some(({ code }) => code === said) ? codes : []));
-  const told = misplaced.length > 0 ? misplaced : found.filter(({ code }) => !unsaid.includes(code));
+  const still = found.filter(({ code }) => stillTold.includes(code));
+  const told = misplaced.length > 0 ? [...misplaced, ...still] : found.filter(({ code }) => !unsaid.includes(code));
   return told.sort((a, b) => order[a.severity] - order[b.severity]);
 };
 
@@ -76,5 +83,5 @@ export const cautionsOfScheme = (schemeCase: SchemeCase): (Caution & { readonly 
     ...frame,
     passes: frame.passes.filter(({ cautions }) => !cautions.some(isMisplaced)),
   }));
-  return schemeRules.flatMap((rule) => rule({ ...schemeCase, frames }));
+  return schemeRules.flatMap((rule) => rule(stillAsked.includes(rule) ? schemeCase : { ...schemeCase, frames }));
 };

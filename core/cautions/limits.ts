@@ -50,6 +50,8 @@ export const limits = {
   stepMetres: 1,
   /** Speeds of walking in the dark that are told beside the one that is set, metres a second: rough ground, a path. */
   darkWalking: { slow: 0.5, quick: 0.8 },
+  /** Speed of a carried lamp over that of walking from where on it is told: nobody walks to a tenth. */
+  quickerThanWalking: 1.1,
   /** Share of the exposure that a body may be seen at one place of the picture before it begins to register. */
   personShare: 0.1,
   /** Share of a lamp's light on its target that somebody may stand in: a tenth is 0.15 stop. */

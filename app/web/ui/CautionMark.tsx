@@ -41,6 +41,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'person-in-frame': 'you show',
   'person-shadow': 'your shadow',
   terrain: 'terrain',
+  'too-quick': 'too quick to walk',
   'shadows-disagree': 'two shadows',
   'land-over-sky': 'outshines the sky',
   'focus-apart': 'gap in focus',
