@@ -1,10 +1,8 @@
 import { blurDiameterMm } from '../camera/depth-of-field.ts';
 import { pixelPitchMicrometres } from '../camera/sensors.ts';
 import type { Camera, Frame } from '../setup/schema/setup.ts';
+import { infinityMetres } from '../units/focus-range.ts';
 import { exactFNumber } from '../units/third-stops.ts';
-
-/** The document's farthest focus stands for infinity. */
-const infinityMetres = 10_000;
 
 /**
  * Blur of a point out of focus, in pixels of the sensor: the diameter of the disc that it becomes there, thin lens. Below

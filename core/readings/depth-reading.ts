@@ -1,5 +1,6 @@
 import { depthLimits, hyperfocalMm } from '../camera/depth-of-field.ts';
 import type { Camera, Frame } from '../setup/schema/setup.ts';
+import { infinityMetres } from '../units/focus-range.ts';
 import { exactFNumber } from '../units/third-stops.ts';
 import { cocOf, type FocusStack, focusStack } from './focus-plan.ts';
 import type { VisibleRange } from './look-around.ts';
@@ -20,8 +21,6 @@ export interface DepthReading extends FocusStack {
 }
 
 const mm = 1000;
-/** The document's farthest focus stands for infinity. */
-const infinityMetres = 10_000;
 const orInfinity = (millimetres: number): number | null => (Number.isFinite(millimetres) ? millimetres / mm : null);
 
 /** Reads a frame's depth of field; null when it is focused nearer than the lens can. */

@@ -2,6 +2,7 @@ import { hyperfocalMm } from '../camera/depth-of-field.ts';
 import { pixelPitchMicrometres } from '../camera/sensors.ts';
 import { shortPixelRuleSeconds } from '../camera/star-rules.ts';
 import type { Camera, Frame, Scheme } from '../setup/schema/setup.ts';
+import { infinityMetres } from '../units/focus-range.ts';
 import { exactFNumber, stepThird } from '../units/third-stops.ts';
 import { cocOf } from './focus-plan.ts';
 
@@ -18,13 +19,10 @@ const paintIso = 800;
 const usualStars = { aperture: 2.8, iso: 6400 } as const;
 const usualPaint = { aperture: 8, iso: 400 } as const;
 
-/** Farthest focus that the document takes. */
-const farthestFocusMetres = 10_000;
-
 /** Focus that has the stars sharp, and the land from as near as can be: the hyperfocal distance, in metres to the millimetre. */
 const hyperfocalMetres = (camera: Camera, { aperture }: Frame): number => {
   const mm = hyperfocalMm(camera.focalLengthMm, exactFNumber(aperture), cocOf(camera));
-  return Math.min(Math.ceil(mm) / 1000, farthestFocusMetres);
+  return Math.min(Math.ceil(mm) / 1000, infinityMetres);
 };
 
 /** The frame that a scheme exposes its stars in, without its passes; usual settings where there is none. */
@@ -39,7 +37,7 @@ export const starFrameOf = (camera: Camera, { frames }: Scheme): Frame => {
   );
   // a rule that ends right at a marking allows it
   const seconds = stepThird('seconds', rule * 1.01, -1);
-  return { ...first, id: 'sky', name: 'Sky', ...usualStars, seconds, focusMetres: farthestFocusMetres, passes: [] };
+  return { ...first, id: 'sky', name: 'Sky', ...usualStars, seconds, focusMetres: infinityMetres, passes: [] };
 };
 
 /** The same where the land is lit in it too: focused so that stars and as much land as can be are sharp. */

@@ -60,32 +60,43 @@ export const frameOrders = ({ frames }: Pick<Scheme, 'frames'>): FrameOrder[] =>
   });
 };
 
-/** A pass held in the hand, in running order. */
-export interface Turn {
+/** A pass held in the hand, in running order; seconds from the first shutter. */
+export interface HeldPass {
   readonly frame: Frame;
   readonly pass: Pass;
   readonly startSeconds: number;
   readonly endSeconds: number;
+}
+
+/** The passes that are held in the hand, in the order in which one person does them, across frames too. */
+export const heldInOrder = (scheme: Pick<Scheme, 'frames'>): HeldPass[] => {
+  const orders = frameOrders(scheme);
+  const held = scheme.frames.flatMap((frame, f) => {
+    const opens = (orders[f] as FrameOrder).startSeconds;
+    return frame.passes.flatMap((pass): HeldPass[] =>
+      pass.held === 'hand' ? [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off }] : [],
+    );
+  });
+  return held.sort((a, b) => a.startSeconds - b.startSeconds);
+};
+
+/** The same with where one stands. */
+export interface Turn extends HeldPass {
   /** Where one stands when the lamp goes on, and when it goes off. */
   readonly startFeet: Vec3;
   readonly endFeet: Vec3;
 }
 
 /** The passes that are held in the hand, in the order in which they are done. */
-export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] => {
-  const orders = frameOrders(scheme);
-  const turns = scheme.frames.flatMap((frame, f) =>
-    frame.passes.flatMap((pass): Turn[] => {
-      const source = frames[f]?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
-      if (pass.held !== 'hand' || source?.kind !== 'lamp') return [];
-      const opens = (orders[f] as FrameOrder).startSeconds;
-      const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
-      const [startFeet, endFeet] = [feet(pass.on), feet(pass.off)];
-      return [{ frame, pass, startSeconds: opens + pass.on, endSeconds: opens + pass.off, startFeet, endFeet }];
-    }),
-  );
-  return turns.sort((a, b) => a.startSeconds - b.startSeconds);
-};
+export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] =>
+  heldInOrder(scheme).flatMap((held): Turn[] => {
+    const { frame, pass } = held;
+    const lights = frames[scheme.frames.indexOf(frame)]?.lights;
+    const source = lights?.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
+    if (source?.kind !== 'lamp') return [];
+    const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
+    return [{ ...held, startFeet: feet(pass.on), endFeet: feet(pass.off) }];
+  });
 
 /** The way on foot between two places where one stands, world metres; null where none leads there. */
 export const wayOnFoot = (

@@ -1,4 +1,5 @@
 import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
+import { infinityMetres } from '../../../core/units/focus-range.ts';
 import { shareCamera } from '../state/edits/place-edits.ts';
 import { likeFrame } from '../state/like-frame.ts';
 import { metresText, shutterText, signed } from '../ui/words.ts';
@@ -12,7 +13,8 @@ const settings: readonly ((frame: Frame) => string)[] = [
   ({ whiteBalance: { tint } }) => `tint ${signed(tint)}`,
 ];
 
-const focusWords = ({ focusMetres }: Frame): string => `focus ${metresText(focusMetres >= 10000 ? null : focusMetres)}`;
+const focusWords = ({ focusMetres }: Frame): string =>
+  `focus ${metresText(focusMetres >= infinityMetres ? null : focusMetres)}`;
 
 /**
  * In which settings schemes are exposed otherwise than one of them, a sentence a scheme: "Front: f/5.6, ISO 200". Focus is

@@ -1,3 +1,4 @@
+import { infinityMetres } from '../../../core/units/focus-range.ts';
 import { stepThird } from '../../../core/units/third-stops.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { type FrameNumber, setFrameNumber, setTint, setWhiteBalance } from '../state/edits/frame-edits.ts';
@@ -33,7 +34,8 @@ export const FrameLine = () => {
       });
   };
   /** Focus on the stars is a distance too. */
-  const parseFocus = (text: string) => (/^\s*(∞|inf(inity)?)\s*$/i.test(text) ? 10000 : parseQuantity(text, 'm'));
+  const parseFocus = (text: string) =>
+    /^\s*(∞|inf(inity)?)\s*$/i.test(text) ? infinityMetres : parseQuantity(text, 'm');
   return (
     <div className="frame-line">
       <div className="choices" role="group" aria-label="What the viewfinder shows">
@@ -105,11 +107,11 @@ export const FrameLine = () => {
         <NumberField
           label="Focus"
           parse={parseFocus}
-          format={(metres) => (metres >= 10000 ? '∞' : String(Number(metres.toFixed(2))))}
+          format={(metres) => (metres >= infinityMetres ? '∞' : String(Number(metres.toFixed(2))))}
           unit="m"
           value={frame.focusMetres}
           min={0.05}
-          max={10000}
+          max={infinityMetres}
           digits={2}
           step={0.1}
           onChange={(metres) => changeFocus((s, place) => setFrameNumber(s, place, 'focusMetres', metres))}

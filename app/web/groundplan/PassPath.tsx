@@ -4,7 +4,8 @@ import { useApp } from '../state/app-store.ts';
 import { aimWaypoint, moveWaypoint } from '../state/edits/path-edits.ts';
 import { useSession } from '../state/session.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
-import { openPath, spacedPlaces } from '../ui/path-ticks.ts';
+import { openPath } from '../ui/open-path.ts';
+import { spacedPlaces } from '../ui/path-ticks.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
 

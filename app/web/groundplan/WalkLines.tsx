@@ -2,7 +2,7 @@ import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 import { useApp } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
-import { openPath } from '../ui/path-ticks.ts';
+import { openPath } from '../ui/open-path.ts';
 import { type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { belongsTo, drawnWalks, walkWords } from '../ui/walk-words.ts';
 

@@ -93,13 +93,18 @@ export const PathFields = ({ place, pass }: PathFieldsProps) => {
       {pass.dwell === 'even-speed' && !isSteady(pass) && (
         <div className="actions">
           <p className="quiet">
-            Along its longest leg the lamp turns ever slower: near light gets little, far light much.
+            On so long a leg the spot keeps its speed, not your hand: near places get less than they should, far ones
+            more.
           </p>
           <button
             type="button"
             className="small"
             title="Puts waypoints into long legs"
-            onClick={() => edit((s) => setDwell(s, place, 'even-speed'))}
+            onClick={() => {
+              edit((s) => setDwell(s, place, 'even-speed'));
+              // what was open has another number now
+              useSession.getState().set({ waypoint: null });
+            }}
           >
             Even the speed again
           </button>

@@ -1,5 +1,5 @@
-import { type FrameOrder, frameOrders } from '../../../core/readings/timing-reading.ts';
-import type { Frame, Pass, Scheme } from '../../../core/setup/schema/setup.ts';
+import { type FrameOrder, frameOrders, heldInOrder } from '../../../core/readings/timing-reading.ts';
+import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
 
 /** A pass held in the hand that comes before another, as the clock of the other's frame has it. */
 export interface Before {
@@ -17,22 +17,10 @@ export interface Turn {
   readonly before: ReadonlyMap<string, Before>;
 }
 
-interface Held {
-  readonly frame: Frame;
-  readonly pass: Pass;
-  readonly opens: number;
-}
-
 /** The frames of a scheme in their order, and for each pass in the hand the one that is held before it. */
 export const turnsOf = (scheme: Scheme): readonly Turn[] => {
   const orders = frameOrders(scheme);
-  const opens = (f: number) => (orders[f] as FrameOrder).startSeconds;
-  // one person does them one after the other, across frames too
-  const held = scheme.frames
-    .flatMap((frame, f): Held[] =>
-      frame.passes.flatMap((pass) => (pass.held === 'hand' ? [{ frame, pass, opens: opens(f) }] : [])),
-    )
-    .sort((a, b) => a.opens + a.pass.on - (b.opens + b.pass.on));
+  const held = heldInOrder(scheme);
   return scheme.frames.map((frame, f) => ({
     frame,
     order: orders[f] as FrameOrder,
@@ -45,7 +33,7 @@ export const turnsOf = (scheme: Scheme): readonly Turn[] => {
             pass.id,
             {
               passId: last.pass.id,
-              endSeconds: last.opens + last.pass.off - opens(f),
+              endSeconds: last.endSeconds - (orders[f] as FrameOrder).startSeconds,
               isWithinFrame: last.frame === frame,
             },
           ],

@@ -15,7 +15,3 @@ export const spacedPlaces = (places: readonly GroundPoint[], leastUnits: number)
   for (let i = 1; i < last; i++) if (isApart(kept.at(-1) as number, i) && isApart(i, last)) kept.push(i);
   return [...kept, last];
 };
-
-/** SVG path through places, open. */
-export const openPath = (places: readonly GroundPoint[]): string =>
-  places.length < 2 ? '' : `M${places.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;

@@ -5,6 +5,7 @@ import { drawnBeamDegrees } from './beam-width.ts';
 import { groundShadows } from './ground-shadows.ts';
 import { hatchPath } from './hatch.ts';
 import { cssColourOfLight } from './light-colour.ts';
+import { openPath } from './open-path.ts';
 import { inkOn } from './plan-inks.ts';
 import type { PlanLamp } from './plan-lamps.ts';
 import { isLand } from './plan-land.ts';
@@ -14,9 +15,6 @@ import { toPlan } from './plan-view.ts';
 
 const colourOf = ({ inks, isPaper }: PlanPen, { lamp, pass, frame }: PlanLamp): string =>
   isPaper ? inks.ink : cssColourOfLight(lamp.temperatureKelvin, pass.gels, frame.whiteBalance);
-
-const linePath = (points: readonly GroundPoint[]): string =>
-  `M${points.map(([x, y]) => `${x.toFixed(2)} ${y.toFixed(2)}`).join('L')}`;
 
 /** A lamp's shadows on the ground, hatched along the way that it shines. */
 export const shadowShape = (pen: PlanPen, stage: Stage, { place }: PlanLamp): PlanShape => {
@@ -46,9 +44,9 @@ export const beamShapes = (pen: PlanPen, measured: readonly MeasuredBeam[], entr
   const turns = aims.some(([x, y]) => Math.hypot(x - to[0], y - to[1]) > pen.pixel);
   return [
     pen.path(wedge, { fill: colour, opacity: pen.inks.beam }),
-    pen.path(linePath([from, to]), { stroke: colour, dash: [1.5 * pen.pixel, 2.5 * pen.pixel] }),
-    ...(walk.length > 1 ? [pen.path(linePath(walk), { stroke: colour })] : []),
-    ...(turns ? [pen.path(linePath(aims), { stroke: colour, dash: [pen.pixel, 2 * pen.pixel] })] : []),
+    pen.path(openPath([from, to]), { stroke: colour, dash: [1.5 * pen.pixel, 2.5 * pen.pixel] }),
+    ...(walk.length > 1 ? [pen.path(openPath(walk), { stroke: colour })] : []),
+    ...(turns ? [pen.path(openPath(aims), { stroke: colour, dash: [pen.pixel, 2 * pen.pixel] })] : []),
   ];
 };
 

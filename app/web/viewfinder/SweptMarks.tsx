@@ -8,7 +8,8 @@ import { buildWorld } from '../../../core/world/world.ts';
 import { usePixelUnits } from '../picture/use-pixel-units.ts';
 import { useApp } from '../state/app-store.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
-import { openPath, spacedPlaces } from '../ui/path-ticks.ts';
+import { openPath } from '../ui/open-path.ts';
+import { spacedPlaces } from '../ui/path-ticks.ts';
 
 const width = 1000;
 /** Numbers that are nearer to each other than this are not read; pixels, as the letters' size. */

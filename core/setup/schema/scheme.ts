@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { infinityMetres, nearestFocusMetres } from '../../units/focus-range.ts';
 import { camera } from './camera.ts';
 import { choice, degrees, id, metres, name, position, quantity, whole } from './fields.ts';
 import { cloth, gel } from './lamp.ts';
@@ -60,7 +61,7 @@ export const frame = z
       })
       .default({ kelvin: 4200, tint: 0 })
       .describe('white balance of the camera'),
-    focusMetres: metres(0.05, 10000, 'focus distance').default(8),
+    focusMetres: metres(nearestFocusMetres, infinityMetres, 'focus distance').default(8),
     delaySeconds: seconds(0, 'self-timer or delay before the shutter').default(2),
     passes: z.array(pass).max(64, 'must be at most 64').default([]),
   })

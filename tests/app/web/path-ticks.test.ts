@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { openPath, spacedPlaces } from '../../../app/web/ui/path-ticks.ts';
+import { openPath } from '../../../app/web/ui/open-path.ts';
+import { spacedPlaces } from '../../../app/web/ui/path-ticks.ts';
 
 describe('spacedPlaces', () => {
   it('keeps the first and the last, and between them what stands clear of both neighbours', () => {

@@ -1,5 +1,6 @@
 import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { infinityMetres, nearestFocusMetres } from '../../../../core/units/focus-range.ts';
 import { cutTo, longestName } from './cut-to.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
@@ -26,13 +27,10 @@ export const setWhiteBalance = (setup: Setup, place: FramePlace, kelvin: number)
 export const setTint = (setup: Setup, place: FramePlace, tint: number): Setup =>
   changeFrame(setup, place, (frame) => ({ ...frame, whiteBalance: { ...frame.whiteBalance, tint } }));
 
-/** Nearest and farthest focus that the document takes; the farthest stands for infinity. */
-const focusRange = [0.05, 10000] as const;
-
 /** Focuses a frame at a distance, to the millimetre and never short of it; null = infinity. */
 export const focusAt = (setup: Setup, place: FramePlace, metres: number | null): Setup => {
-  const wanted = metres === null ? focusRange[1] : Math.ceil(metres * 1000) / 1000;
-  const focusMetres = Math.min(Math.max(wanted, focusRange[0]), focusRange[1]);
+  const wanted = metres === null ? infinityMetres : Math.ceil(metres * 1000) / 1000;
+  const focusMetres = Math.min(Math.max(wanted, nearestFocusMetres), infinityMetres);
   return changeFrame(setup, place, (frame) => (frame.focusMetres === focusMetres ? frame : { ...frame, focusMetres }));
 };
 

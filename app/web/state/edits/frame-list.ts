@@ -1,6 +1,7 @@
 import { fixedRuleSeconds } from '../../../../core/camera/star-rules.ts';
 import { fullEntry, namedEntries } from '../../../../core/setup/blend-entries.ts';
 import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { infinityMetres } from '../../../../core/units/focus-range.ts';
 import { stepThird } from '../../../../core/units/third-stops.ts';
 import { blendWithCopies } from './blend-with-copies.ts';
 import { cutTo, longestName } from './cut-to.ts';
@@ -18,9 +19,6 @@ export interface WithFrame {
   readonly setup: Setup;
   readonly frameId: string;
 }
-
-/** Where stars are in focus. */
-const farMetres = 10000;
 
 /** Seconds before the stars draw lines by the loosest rule in use, in a marked time; never longer than asked for. */
 const starSeconds = (setup: Setup, schemeId: string, most: number): number => {
@@ -65,7 +63,7 @@ export const addFrame = (setup: Setup, { schemeId, frameId }: FramePlace, purpos
   const names = scheme.frames.map((frame) => frame.name);
   const id = freshId(scheme.frames, purpose);
   const { whiteBalance } = model;
-  const focusMetres = purpose === 'sky' ? farMetres : model.focusMetres;
+  const focusMetres = purpose === 'sky' ? infinityMetres : model.focusMetres;
   const seconds = purpose === 'sky' ? starSeconds(setup, schemeId, exposure.seconds) : exposure.seconds;
   const frame: Frame = {
     ...exposure,

@@ -1,5 +1,6 @@
 import { distance } from '../../../../core/geometry/vec.ts';
 import type { Camera, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { infinityMetres, nearestFocusMetres } from '../../../../core/units/focus-range.ts';
 import { areApart, changeScheme, withinWorld } from './within.ts';
 
 /** The camera that a scheme is seen with: its own, else the setup's. */
@@ -73,9 +74,6 @@ export const sameSizeCamera = (camera: Camera, focalLengthMm: number): Camera | 
   return areApart(to, withinWorld(to)) ? null : { ...camera, position: to, focalLengthMm };
 };
 
-/** Focus from here on is on the stars, metres: it stays there wherever the camera goes. */
-const infinityMetres = 10000;
-
 /**
  * The scheme seen with another camera of its own. Its focus goes along in proportion to the distance to the aim, so that
  * what was sharp at the aim stays so; focus on the stars is left.
@@ -83,7 +81,7 @@ const infinityMetres = 10000;
 export const withOwnCamera = (scheme: Scheme, before: Camera, camera: Camera): Scheme => {
   const ratio = distance(camera.position, camera.aim) / distance(before.position, before.aim);
   const moved = (metres: number) =>
-    metres < infinityMetres ? Math.min(Math.max(metres * ratio, 0.05), infinityMetres) : metres;
+    metres < infinityMetres ? Math.min(Math.max(metres * ratio, nearestFocusMetres), infinityMetres) : metres;
   const frames = scheme.frames.map((frame) => ({ ...frame, focusMetres: moved(frame.focusMetres) }));
   return { ...scheme, camera, frames };
 };
