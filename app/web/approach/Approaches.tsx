@@ -29,9 +29,9 @@ const Rows = () => {
   const list = useRef<HTMLUListElement>(null);
   useEffect(() => wantPlans(setup, scheme.id), [setup, scheme.id]);
   const isThere = plans !== null;
-  // near the page's lower end it would open out of sight
+  // near the page's lower end it would open out of sight; its heading stays with it
   useEffect(() => {
-    if (isThere) list.current?.scrollIntoView({ block: 'nearest' });
+    if (isThere) list.current?.parentElement?.scrollIntoView({ block: 'nearest' });
   }, [isThere]);
   if (!plans)
     return (
@@ -69,7 +69,7 @@ export const Approaches = () => {
   if (!scheme.frames.some(({ passes }) => passes.length > 0)) return null;
   return (
     <section className="approaches" aria-label="How to light it">
-      <button type="button" className="blend-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+      <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         How to light it: <strong>{presentWay(scheme)}</strong>
       </button>
       {isOpen && <Rows />}
