@@ -27,6 +27,7 @@ import './ui/parts.css';
 import './ui/ground-fields.css';
 import './ui/frames.css';
 import './ui/time-line.css';
+import './ui/unfold.css';
 import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';

@@ -10,17 +10,31 @@ import { percentile } from './percentile.ts';
 /** Sky in less of the picture than this share is a chink, no sky. */
 const leastShare = 0.02;
 
-/** Level of the sky in a frame, stops from mid-grey: the median of all that is seen of it; null where there is hardly any. */
-export const skyLevel = ({ stage }: World, { frame, linear, size }: SmallPicture): number | null => {
-  const levels: number[] = [];
-  for (let y = 0; y < size.height; y++)
-    for (let x = 0; x < size.width; x++) {
-      const direction = viewDirection(frame.view, (x + 0.5) / size.width, (y + 0.5) / size.height);
-      if (surfaceAlong(stage, frame.view.position, direction)) continue;
-      const at = 3 * (y * size.width + x);
-      levels.push(luminanceOfLinearSrgb([...linear.subarray(at, at + 3)] as unknown as Triple));
-    }
-  if (levels.length < leastShare * size.width * size.height) return null;
+/** Pixels of a small picture where the sky is seen, by world: all its frames look the same way, and it takes a ray each. */
+const known = new WeakMap<World, readonly number[]>();
+
+const skyPixels = (world: World, { frame, size }: SmallPicture): readonly number[] => {
+  const before = known.get(world);
+  if (before) return before;
+  const pixels = Array.from({ length: size.width * size.height }, (_, i) => i).filter((i) => {
+    const [x, y] = [i % size.width, Math.floor(i / size.width)];
+    const direction = viewDirection(frame.view, (x + 0.5) / size.width, (y + 0.5) / size.height);
+    return !surfaceAlong(world.stage, frame.view.position, direction);
+  });
+  known.set(world, pixels);
+  return pixels;
+};
+
+/**
+ * Level of the sky in a frame, stops from mid-grey: the median of all that is seen of it; null where there is hardly any.
+ *
+ * @param picture one of `smallPictures(world)`
+ */
+export const skyLevel = (world: World, picture: SmallPicture): number | null => {
+  const { linear, size } = picture;
+  const pixels = skyPixels(world, picture);
+  if (pixels.length < leastShare * size.width * size.height) return null;
+  const levels = pixels.map((i) => luminanceOfLinearSrgb([...linear.subarray(3 * i, 3 * i + 3)] as unknown as Triple));
   const median = percentile(levels, 0.5);
   return median > 0 ? stopsFromRatio(median) : null;
 };

@@ -70,7 +70,7 @@ const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<v
     async (app) => {
       const isPhone = (app.page.viewportSize()?.width ?? 0) < 900;
       if (isPhone) await press(app, 'Exposure');
-      await app.page.locator('.blend > .blend-toggle').click();
+      await app.page.locator('.blend > .unfold').click();
       await app.page.getByLabel('Counts', { exact: true }).first().selectOption('ground');
       if (isPhone) await press(app, 'Time');
       else await app.page.locator('.time-toggle').click();

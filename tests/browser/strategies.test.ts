@@ -105,4 +105,30 @@ describe('frames, passes and the ground: what one person can do', () => {
     expect(app.faults).toEqual([]);
     await app.close();
   });
+
+  it('what takes long to work out holds still while something is dragged, and follows when it is let go', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    const { page } = app;
+    await page.getByRole('button', { name: 'Focus frames' }).click();
+    await page.getByRole('button', { name: /How to light it/ }).click();
+    const seen = page.getByRole('group', { name: 'Nearest that is seen' });
+    const plans = page.locator('.approach-list');
+    await expect.poll(() => plans.getAttribute('aria-busy')).toBe('false');
+    const before = await seen.innerText();
+    const camera = await page.locator('.mark[aria-label^="Camera"]').boundingBox();
+    if (!camera) throw new Error('no camera on the plan');
+    const [x, y] = [camera.x + camera.width / 2, camera.y + camera.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    for (let i = 1; i <= 5; i++) await page.mouse.move(x, y - 4 * i);
+    const undo = page.getByRole('button', { name: 'Undo' });
+    expect(await seen.innerText()).toBe(before);
+    expect(await plans.getAttribute('aria-busy')).toBe('false');
+    await page.mouse.up();
+    await expect.poll(() => undo.isEnabled()).toBe(true);
+    await expect.poll(() => seen.innerText()).not.toBe(before);
+    await expect.poll(() => plans.getAttribute('aria-busy')).toBe('false');
+    expect(app.faults).toEqual([]);
+    await app.close();
+  });
 });

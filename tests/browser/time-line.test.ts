@@ -49,7 +49,7 @@ const state = async (app: AppPage) => ({
   times: await app.page
     .locator('.time-side input')
     .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value)),
-  blend: await app.page.locator('.blend > .blend-toggle').innerText(),
+  blend: await app.page.locator('.blend > .unfold').innerText(),
   weights: await app.page
     .locator('.blend-parts :is(input, select)')
     .evaluateAll((inputs) => inputs.map((input) => (input as HTMLInputElement).value)),
@@ -69,7 +69,7 @@ describe('the night on its clock', () => {
   it('shows in the blend what counts there: a frame alone, on the ground alone', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
     const { page } = app;
-    await page.locator('.blend > .blend-toggle').click();
+    await page.locator('.blend > .unfold').click();
     await page.getByRole('img', { name: 'The blend' }).waitFor();
     const part = (name: string) => page.getByRole('group', { name: `${name} in the blend` });
     await app.settled();
@@ -133,7 +133,7 @@ describe('the night on its clock', () => {
     await page.locator('[data-sample="lone-tree"]').click();
     await page.getByRole('tab', { name: /^Both in one long frame/ }).click();
     await page.locator('.time-toggle').click();
-    await page.locator('.blend > .blend-toggle').click();
+    await page.locator('.blend > .unfold').click();
     await expect.poll(() => row(app, right).innerText()).toMatch(/walk \d+ s · .* to spare/);
     const before = await state(app);
     let edits = 0;
@@ -199,7 +199,7 @@ describe('the night on its clock', () => {
 
     // what counts in the blend, and where
     await page.getByRole('button', { name: 'Blend', exact: true }).click();
-    expect(await page.locator('.blend > .blend-toggle').innerText()).toMatch(/lighten · all 3 frames/);
+    expect(await page.locator('.blend > .unfold').innerText()).toMatch(/lighten · all 3 frames/);
     const part = (name: string) => page.getByRole('group', { name: `${name} in the blend` });
     await type(part('Painted').getByLabel('Weight'), '2');
     edits++;
@@ -216,7 +216,7 @@ describe('the night on its clock', () => {
       .getByRole('button', { name: 'Average' })
       .click();
     edits++;
-    expect(await page.locator('.blend > .blend-toggle').innerText()).toMatch(/average · 2 of 3 frames/);
+    expect(await page.locator('.blend > .unfold').innerText()).toMatch(/average · 2 of 3 frames/);
     expect(await page.locator('.blend-picture canvas').count()).toBe(4);
     await app.keepScreenshot('time-line-and-blend');
 

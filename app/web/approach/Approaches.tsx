@@ -1,28 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Strategy } from '../../../core/readings/strategy-frames.ts';
-import { type StrategyPlan, strategyPlan } from '../../../core/readings/strategy-plan.ts';
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import type { Scheme } from '../../../core/setup/schema/setup.ts';
+import { useApp, useScheme } from '../state/app-store.ts';
+import { useSchemeAtRest, useSetupAtRest } from '../state/at-rest.ts';
 import { lightBy } from '../state/edits/light-by.ts';
+import { usePlans, wantPlans } from '../state/plans.ts';
 import { PlanRow } from './PlanRow.tsx';
 import { strategyNames } from './plan-words.ts';
-
-interface Plans {
-  readonly setup: Setup;
-  readonly scheme: Scheme;
-  readonly plans: readonly StrategyPlan[];
-}
-
-/** The strategies for what is on screen, worked out when asked for; they hold still under a hand that drags. */
-const usePlans = (): readonly StrategyPlan[] => {
-  const [setup, scheme] = [useSetup(), useScheme()];
-  const isDragging = useApp((state) => state.history.gestureStart !== null);
-  const kept = useRef<Plans | null>(null);
-  const isStale = kept.current?.setup !== setup || kept.current.scheme !== scheme;
-  if (!kept.current || (isStale && !isDragging))
-    kept.current = { setup, scheme, plans: strategyNames.map(([strategy]) => strategyPlan(setup, scheme, strategy)) };
-  return kept.current.plans;
-};
 
 const take = (schemeId: string, strategy: Strategy): void => {
   const { edit, chooseScheme, chooseFrame, showBlend } = useApp.getState();
@@ -40,24 +24,29 @@ const take = (schemeId: string, strategy: Strategy): void => {
 };
 
 const Rows = () => {
-  const scheme = useScheme();
-  const plans = usePlans();
+  const [setup, scheme] = [useSetupAtRest(), useSchemeAtRest()];
+  const { plans, isOld, failed } = usePlans(setup, scheme);
   const list = useRef<HTMLUListElement>(null);
-  // near the page's lower end it would open out of sight
+  useEffect(() => wantPlans(setup, scheme.id), [setup, scheme.id]);
+  const isThere = plans !== null;
+  // near the page's lower end it would open out of sight; its heading stays with it
   useEffect(() => {
-    list.current?.scrollIntoView({ block: 'nearest' });
-  }, []);
+    if (isThere) list.current?.parentElement?.scrollIntoView({ block: 'nearest' });
+  }, [isThere]);
+  if (!plans)
+    return (
+      <p className="quiet" role="status">
+        {failed ? 'That could not be worked out; it is tried again with the next change.' : 'Working it out …'}
+      </p>
+    );
   return (
-    <ul className="approach-list" ref={list}>
-      {strategyNames.map(([strategy, name, what], i) => (
-        <PlanRow
-          key={strategy}
-          name={name}
-          what={what}
-          plan={plans[i] as StrategyPlan}
-          onTake={() => take(scheme.id, strategy)}
-        />
-      ))}
+    <ul className="approach-list" ref={list} aria-busy={isOld}>
+      {strategyNames.flatMap(([strategy, name, what]) => {
+        const plan = plans.find((each) => each.strategy === strategy);
+        return plan
+          ? [<PlanRow key={strategy} name={name} what={what} plan={plan} onTake={() => take(scheme.id, strategy)} />]
+          : [];
+      })}
     </ul>
   );
 };
@@ -80,7 +69,7 @@ export const Approaches = () => {
   if (!scheme.frames.some(({ passes }) => passes.length > 0)) return null;
   return (
     <section className="approaches" aria-label="How to light it">
-      <button type="button" className="blend-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+      <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         How to light it: <strong>{presentWay(scheme)}</strong>
       </button>
       {isOpen && <Rows />}

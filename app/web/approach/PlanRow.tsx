@@ -18,7 +18,7 @@ export const PlanRow = ({ name, what, plan, onTake }: PlanRowProps) => (
       {plan.passes.map((pass, p) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: passes of several frames may share a name, and the list is not edited
         <li key={p}>
-          {pass.name}: {settingWords(pass)} · {outcomeWords(pass)}
+          <strong>{pass.name}</strong> {settingWords(pass)} · {outcomeWords(pass)}
           {pass.advice.length > 0 && <span className="quiet"> {pass.advice.join(' ')}</span>}
         </li>
       ))}

@@ -32,7 +32,7 @@ export const BlendPanel = () => {
   });
   return (
     <section className="blend" aria-label="Blend" data-open={isOpen}>
-      <button type="button" className="blend-toggle" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+      <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         How it is blended: <strong>{name.toLowerCase()}</strong> · {count}
       </button>
       {isOpen && (

@@ -4,6 +4,7 @@ import { visibleRange } from '../../../core/readings/look-around.ts';
 import { nearestSeen } from '../../../core/readings/nearest-seen.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
+import { useSchemeAtRest, useSetupAtRest } from '../state/at-rest.ts';
 import { focusFrames } from '../state/edits/focus-frames.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { MetresField } from '../ui/MetresField.tsx';
@@ -22,10 +23,12 @@ const FocusPlan = ({ onDone }: { onDone: () => void }) => {
   const [to, setTo] = useState('stars');
   const [overlapPercent, setOverlap] = useState(10);
   const camera = scheme.camera ?? setup.camera;
+  // looks about the picture: not at each step of a drag
+  const [setupAtRest, schemeAtRest] = [useSetupAtRest(), useSchemeAtRest()];
   const { seen, farthest } = useMemo(() => {
-    const world = buildWorld(setup, scheme);
+    const world = buildWorld(setupAtRest, schemeAtRest);
     return { seen: nearestSeen(world), farthest: visibleRange(world).farthestMetres };
-  }, [setup, scheme]);
+  }, [setupAtRest, schemeAtRest]);
   const nearest = typed ?? toCentimetres(seen[0]?.metres ?? 2);
   const farthestMetres = to === 'stars' || farthest === null ? null : Math.max(farthest, nearest);
   const { steps, complete } = focusStack(camera, frame.aperture, {
