@@ -7,7 +7,7 @@ import type { Caution, FrameCase, SchemeCase, SchemeRule } from './caution.ts';
 
 type Told = Caution & { readonly frameId: string };
 
-const metres = (value: number): string => value.toFixed(value < 10 ? 1 : 0);
+const metres = (value: number): string => value.toFixed(value < 100 ? 1 : 0);
 const isSharp = ({ nearMetres, farMetres }: DepthReading, at: number): boolean =>
   at >= nearMetres && (farMetres === null || at <= farMetres);
 const rangeText = ({ nearMetres, farMetres }: DepthReading): string =>

@@ -10,6 +10,7 @@ import {
   renameFrame,
   type WithFrame,
 } from '../state/edits/frame-list.ts';
+import type { FramePlace } from '../state/edits/within.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
 
@@ -22,6 +23,14 @@ const put = (make: (setup: Setup) => WithFrame) => {
     return next.setup;
   });
   if (took) useApp.getState().chooseFrame(made);
+};
+
+/** Deletes a frame, and says what went with it. */
+const remove = ({ name, passes }: Frame, place: FramePlace) => {
+  if (!editTook((setup) => removeFrame(setup, place))) return;
+  const lamps = passes.map((pass) => pass.name).join(', ');
+  const withLamps = passes.length > 0 ? ` with ${lamps}` : '';
+  useApp.getState().tell({ tone: 'done', text: `${name} is deleted${withLamps}. Undo brings it back.` });
 };
 
 /** Adds frames to a scheme, and names, copies, moves and deletes the one that is shown. */
@@ -84,7 +93,7 @@ export const FramesDrop = () => {
                 type="button"
                 onClick={() => {
                   close();
-                  edit((setup) => removeFrame(setup, place));
+                  remove(frame, place);
                 }}
               >
                 Delete

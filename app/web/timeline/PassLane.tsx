@@ -31,8 +31,14 @@ export const PassLane = ({ schemeId, frame, pass, track, fit }: PassLaneProps) =
   const light = cssColourOfLight(kelvin, pass.gels, frame.whiteBalance);
   const onSelect = () => select({ kind: 'pass', frameId: frame.id, passId: pass.id });
   const place = { schemeId, frameId: frame.id, passId: pass.id };
-  const onMove = (edge: PassEdge, seconds: number, run?: string) =>
+  const moveTo = (edge: PassEdge, seconds: number, run?: string) =>
     edit((setup) => movePassEdge(setup, place, edge, seconds), run);
+  /** Dragged or by keys an end stops a step short of the other: shorter counts are typed. */
+  const onMove = (edge: PassEdge, seconds: number, run?: string) => {
+    const least = Math.min(dragStepSeconds, pass.off - pass.on);
+    if (edge === 'on') moveTo(edge, Math.min(seconds, pass.off - least), run);
+    else moveTo(edge, edge === 'off' ? Math.max(seconds, pass.on + least) : seconds, run);
+  };
   const time = (edge: 'on' | 'off', label: string, min: number, max: number) => (
     <NumberField
       label={label}
@@ -42,7 +48,7 @@ export const PassLane = ({ schemeId, frame, pass, track, fit }: PassLaneProps) =
       max={max}
       step={dragStepSeconds}
       format={clockSeconds}
-      onChange={(seconds) => onMove(edge, seconds)}
+      onChange={(seconds) => moveTo(edge, seconds)}
     />
   );
   return (

@@ -1,3 +1,4 @@
+import { exactSeconds } from '../../../core/units/third-stops.ts';
 import { minutesText } from '../ui/minutes-text.ts';
 import { shutterText } from '../ui/words.ts';
 import { orderWords } from './pass-words.ts';
@@ -32,5 +33,8 @@ export const RunningOrder = ({ turns }: { turns: readonly Turn[] }) => (
       <span className="time-at">{minutesText(turns.at(-1)?.order.endSeconds ?? 0)}</span>
       <span>in all, from the first shutter to the last</span>
     </p>
+    {turns.some(({ frame }) => Math.abs(exactSeconds(frame.seconds) - frame.seconds) > 0.4) && (
+      <p className="quiet">Marked times are rounded by the trade: 15 s is 16, 30 is 32.</p>
+    )}
   </section>
 );

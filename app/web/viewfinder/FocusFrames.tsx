@@ -95,6 +95,9 @@ const FocusPlan = ({ onDone }: { onDone: () => void }) => {
         <button type="button" className="small" disabled={steps.length < 2} onClick={make}>
           {steps.length < 2 ? 'One focus does it' : `Make ${steps.length} frames of “${frame.name}”`}
         </button>
+        {steps.length > 1 && (
+          <span className="quiet">The blend here does not choose what is sharp: stack them in your editor.</span>
+        )}
       </div>
     </div>
   );

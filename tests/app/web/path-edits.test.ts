@@ -8,7 +8,7 @@ import * as path from '../../../app/web/state/edits/path-edits.ts';
 import { evenedPass, evenedWaypoints } from '../../../app/web/state/evened-pass.ts';
 import { legsOf, pathKind } from '../../../core/passes/path-legs.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
-import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
 import type { Pass, Position, Setup } from '../../../core/setup/schema/setup.ts';
 
 const stones = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
@@ -111,8 +111,11 @@ describe('strokes', () => {
     expect(passOf(path.setStrokes(three, place, 1)).off).toBeCloseTo(still.off, 12);
   });
 
-  it('are refused past the shutter, with both numbers', () => {
-    expect(() => path.setStrokes(long, place, 64)).toThrow(/64 strokes of .* s would end at .*closes at 30 s/);
+  it('that would run past the shutter share the time that there is', () => {
+    const many = passOf(path.setStrokes(long, place, 40));
+    expect(many).toMatchObject({ strokes: 40, on: still.on, off: still.off });
+    expect((many.waypoints.at(-1)?.time as number) - still.on).toBeCloseTo(seconds / 40, 9);
+    expect(validateSetup(path.setStrokes(long, place, 40))).toBeDefined();
   });
 
   it('a new count stretches them; a shorter frame too', () => {

@@ -29,12 +29,15 @@ describe('above-quarter-moon', () => {
   it.each([
     [0.0297, false],
     [0.0303, true],
-  ])('a rim from behind, whose face is dark to the lens, goes by what it puts where it points: %d lx, %s', (lux, told) => {
-    const behind = { ...still([0, 20, 1], [0, 0, 1]), held: 'stand', off: 20 };
-    const caution = find({ ...standing(lux), pass: behind }, 'above-quarter-moon');
-    expect(caution !== undefined).toBe(told);
-    if (caution) expect(Math.abs((caution.value ?? 0) / lux - 1)).toBeLessThan(0.005);
-  });
+  ])(
+    'a rim from behind, whose face is dark to the lens, goes by what it puts where it points: %d lx, %s',
+    (lux, told) => {
+      const behind = { ...still([0, 20, 1], [0, 0, 1]), held: 'stand', off: 20 };
+      const caution = find({ ...standing(lux), pass: behind }, 'above-quarter-moon');
+      expect(caution !== undefined).toBe(told);
+      if (caution) expect(Math.abs((caution.value ?? 0) / lux - 1)).toBeLessThan(0.005);
+    },
+  );
   it('goes in the hand, and when it is lit for less than half of the frame', () => {
     expect(find(standing(0.05, { held: 'hand' }), 'above-quarter-moon')).toBeUndefined();
     expect(find(standing(0.05, { off: 9.9 }), 'above-quarter-moon')).toBeUndefined();

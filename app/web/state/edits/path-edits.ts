@@ -1,6 +1,7 @@
 import { evenSpeedTimes } from '../../../../core/passes/even-speed-times.ts';
 import { type PathKind, pathKind } from '../../../../core/passes/path-legs.ts';
 import { steadyPath } from '../../../../core/passes/steady-path.ts';
+import { stretchedPath } from '../../../../core/passes/stretch-path.ts';
 import { firstStroke } from '../../../../core/passes/stroke.ts';
 import type { Pass, Position, Setup, Waypoint } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
@@ -152,7 +153,15 @@ export const timeWaypoint = (setup: Setup, place: PassPlace, index: number, seco
     return replaced({ ...pass, dwell: 'typed' }, index, (waypoint) => ({ ...waypoint, time: seconds }));
   });
 
-/** How many times the way is gone; each stroke stays as long as it was. */
+/** More strokes in the time that the lamp is on: each the quicker. */
+const inSameTime = (pass: Pass, strokes: number): Pass => {
+  const next = { ...pass, strokes };
+  const [before, now] = [firstStroke(pass), firstStroke(next)];
+  const waypoints = stretchedPath(pass.waypoints, [before.on, before.off], [now.on, now.off]);
+  return waypoints ? { ...next, waypoints } : pass;
+};
+
+/** Goes the way so many times, each as long as before; where that runs past the shutter, in the time that there is. */
 export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Setup =>
   changeFrame(setup, place, (frame) => ({
     ...frame,
@@ -160,12 +169,7 @@ export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Set
       if (pass.id !== place.passId || pass.strokes === strokes) return pass;
       const { seconds } = firstStroke(pass);
       const off = pass.on + strokes * seconds;
-      if (off > frame.seconds + 1e-9) {
-        const say = (value: number) => Number(value.toFixed(2));
-        throw new EditRefused(
-          `${strokes} strokes of ${say(seconds)} s would end at ${say(off)} s, but the shutter closes at ${say(frame.seconds)} s. Take quicker strokes or a longer frame.`,
-        );
-      }
+      if (off > frame.seconds + 1e-9) return inSameTime(pass, strokes);
       return { ...pass, strokes, off: Math.min(off, frame.seconds) };
     }),
   }));
