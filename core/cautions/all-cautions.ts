@@ -13,6 +13,7 @@ import { insideSubject, lampBelowGround } from './lamp-place.ts';
 import { landOverSky } from './land-over-sky.ts';
 import { nearAxis } from './near-axis.ts';
 import { outOfDepth } from './out-of-depth.ts';
+import { peopleInPicture } from './people-in-picture.ts';
 import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
 import { shadowsDisagree } from './shadows-disagree.ts';
@@ -46,6 +47,7 @@ const schemeRules: readonly SchemeRule[] = [
   eye,
   terrain,
   tooQuick,
+  peopleInPicture,
   shadowsDisagree,
   landOverSky,
   focusApart,

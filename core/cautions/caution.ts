@@ -1,7 +1,8 @@
 import type { BurntPart } from '../readings/burnt-part.ts';
-import type { ClippedReading, SmallPicture } from '../readings/clipped-reading.ts';
+import type { ClippedReading } from '../readings/clipped-reading.ts';
 import type { DepthReading } from '../readings/depth-reading.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
+import type { SmallPicture } from '../readings/small-picture.ts';
 import type { StarReading } from '../readings/star-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
 import type { WalkLine } from '../readings/walk-lines.ts';

@@ -54,6 +54,8 @@ export const limits = {
   quickerThanWalking: 1.1,
   /** Share of the exposure that a body may be seen at one place of the picture before it begins to register. */
   personShare: 0.1,
+  /** Share of the picture that people and their shadows may change: a body 10 m off is some 0.6 % of a wide picture. */
+  peopleShare: 0.005,
   /** Share of a lamp's light on its target that somebody may stand in: a tenth is 0.15 stop. */
   personShadowShare: 0.1,
   /**

@@ -1,9 +1,10 @@
 import { burntPart } from '../readings/burnt-part.ts';
-import { type ClippedReading, clippedReading, type SmallPicture, smallPictures } from '../readings/clipped-reading.ts';
+import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
 import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
 import { PassReader, type PassReading, type Surroundings } from '../readings/pass-reading.ts';
+import { type SmallPicture, smallPictures } from '../readings/small-picture.ts';
 import { type StarReading, starReading } from '../readings/star-reading.ts';
 import {
   type FrameOrder,

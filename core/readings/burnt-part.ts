@@ -6,7 +6,7 @@ import { layerWeight } from '../trace/picture.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { World } from '../world/world.ts';
-import type { SmallPicture } from './clipped-reading.ts';
+import type { SmallPicture } from './small-picture.ts';
 
 /** What of a frame's picture has a full channel, and through which lamp. */
 export interface BurntPart {

@@ -4,8 +4,8 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { World } from '../world/world.ts';
-import type { SmallPicture } from './clipped-reading.ts';
 import { percentile } from './percentile.ts';
+import type { SmallPicture } from './small-picture.ts';
 
 /** Sky in less of the picture than this share is a chink, no sky. */
 const leastShare = 0.02;

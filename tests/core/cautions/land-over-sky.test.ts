@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { doseForMidGrey } from '../../../core/camera/exposure.ts';
 import { limits } from '../../../core/cautions/limits.ts';
-import { smallPictures } from '../../../core/readings/clipped-reading.ts';
 import { skyLevel } from '../../../core/readings/sky-level.ts';
+import { smallPictures } from '../../../core/readings/small-picture.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { exactFNumber, exactIso } from '../../../core/units/third-stops.ts';
 import { buildWorld } from '../../../core/world/world.ts';
