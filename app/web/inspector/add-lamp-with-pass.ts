@@ -41,6 +41,14 @@ const freePlace = (setup: Setup, scheme: Scheme): Position => {
   return (free ?? (places[0] as Position)).map((v) => Math.round(v * 100) / 100) as Position;
 };
 
+const newSeconds = 5;
+
+/** When a new lamp goes on: after those in the same hand, where that leaves it time enough, else with the shutter. */
+const startOf = ({ passes, seconds }: Frame): number => {
+  const last = Math.max(0, ...passes.filter(({ held }) => held === 'hand').map(({ off }) => off));
+  return last + newSeconds <= seconds ? last : 0;
+};
+
 /** A new lamp of a kind with a pass, aimed at what the camera looks at. */
 export const addLampWithPass = (
   setup: Setup,
@@ -52,13 +60,14 @@ export const addLampWithPass = (
   const name = `${newLamps[kind].name}${count > 0 ? ` ${count + 1}` : ''}`;
   const { setup: withLamp, lampId } = addLamp(setup, { ...newLamps[kind], name });
   const passId = freshId(frame.passes, kind);
+  const on = startOf(frame);
   const pass = {
     id: passId,
     name,
     lampId,
     held: 'hand' as const,
-    on: 0,
-    off: Math.min(5, frame.seconds),
+    on,
+    off: Math.min(on + newSeconds, frame.seconds),
     levelPercent: 100,
     gels: [],
     cloth: null,

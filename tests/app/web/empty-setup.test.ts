@@ -46,6 +46,29 @@ describe('emptySetup', () => {
   );
 });
 
+describe('a second lamp in the same hand', () => {
+  it('goes on after the first where the frame leaves it time enough, else with the shutter', () => {
+    const frameOf = (setup: typeof empty) => setup.schemes[0]?.frames[0] as Frame;
+    const long = {
+      ...empty,
+      schemes: empty.schemes.map((each) => ({
+        ...each,
+        frames: each.frames.map((frame) => ({ ...frame, seconds: 20 })),
+      })),
+    };
+    const first = addLampWithPass(long, long.schemes[0] as typeof scheme, frameOf(long), 'torch').setup;
+    const second = addLampWithPass(first, first.schemes[0] as typeof scheme, frameOf(first), 'lantern').setup;
+    expect(frameOf(second).passes.map(({ on, off }) => [on, off])).toEqual([
+      [0, 5],
+      [5, 10],
+    ]);
+    const short = { ...frameOf(first), seconds: 9 };
+    const cramped = { ...first, schemes: first.schemes.map((each) => ({ ...each, frames: [short] })) };
+    const third = addLampWithPass(cramped, cramped.schemes[0] as typeof scheme, short, 'lantern').setup;
+    expect(frameOf(third).passes.map(({ on }) => on)).toEqual([0, 0]);
+  });
+});
+
 describe('firstLack', () => {
   it('is something to light, then a light', () => {
     const withBlock = addPartSubject(empty, scheme.id, 'box').setup;
