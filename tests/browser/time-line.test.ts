@@ -80,7 +80,7 @@ describe('the night on its clock', () => {
     await app.settled();
     // lightened by nothing, the sky frame is what it was
     expect(await pixels(app, 'The blend')).toEqual(await pixels(app, 'Sky alone'));
-    await part('Sky').getByLabel('Counts').selectOption({ label: 'on the ground' });
+    await part('Sky').getByLabel('Counts').selectOption({ label: 'on the ground alone' });
     await app.settled();
     const [ground, sky] = [await pixels(app, 'The blend'), await pixels(app, 'Sky alone')];
     // the top row is sky, the bottom row is ground

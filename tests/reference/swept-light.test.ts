@@ -134,7 +134,8 @@ describe('a wall swept from one end', () => {
   const emitter = emitterOf(thousandLumens({ kind: 'torch', diameterMm: 20, beam: { shape: 'lobe', degrees: 1.5 } }));
   const lamp = [0, -out, 1.5] as const;
   const at = (metres: number): Waypoint => ({ time: 0, position: [...lamp], aim: [alongAt(metres), 0, 1.5] });
-  const stroke = { on: 0, off: 30 };
+  // a minute: in half of it the near end would want a hand quicker than evenDose lets it be, 45 degrees a second
+  const stroke = { on: 0, off: 60 };
 
   /** Dose on the wall so far from the lamp, by summing over the way. */
   const dosesOf = (waypoints: readonly Waypoint[], distances: readonly number[]): number[] => {

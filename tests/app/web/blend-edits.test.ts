@@ -97,7 +97,7 @@ describe('a blend', () => {
 describe('where a frame counts', () => {
   it('comes back from every choice of the list as it was chosen', () => {
     const options = whereOptions(stones.subjects);
-    expect(options.length).toBe(3 + stones.subjects.length);
+    expect(options.length).toBe(4 + stones.subjects.length);
     for (const [value] of options) expect(whereValue({ ...fullEntry('sky'), ...whereChosen(value) })).toBe(value);
   });
 });
