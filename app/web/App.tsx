@@ -105,10 +105,10 @@ const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.
 
 /** What is to be said of the frames, right under them. */
 const belowFrames = (
-  <>
+  <div className="below-frames">
     <BlendPanel />
     <Approaches />
-  </>
+  </div>
 );
 
 /** The page: viewfinder and plan large, everything else narrow. */
