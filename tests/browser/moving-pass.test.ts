@@ -67,10 +67,11 @@ describe('a moving pass', () => {
     expect(Number(now)).toBeLessThan(Number(before));
     expect(await path.locator('.waypoint-head').count()).toBeGreaterThanOrEqual(painted);
 
-    // eight seconds do not fit twice more; two strokes of four do
+    // three strokes of four seconds do not fit into what is left of ten: they are quicker; two do
     await path.getByLabel('Strokes').fill('3');
     await page.keyboard.press('Enter');
-    await expect.poll(() => page.locator('.notice').innerText()).toMatch(/3 strokes of 4 s would end at 13 s/);
+    await expect.poll(() => path.innerText()).toMatch(/Each stroke 3 s/);
+    await undo.click();
     await path.getByLabel('Strokes').fill('2');
     await page.keyboard.press('Enter');
     expect(await page.getByLabel('Count', { exact: true }).inputValue()).toBe('8');

@@ -153,15 +153,15 @@ export const timeWaypoint = (setup: Setup, place: PassPlace, index: number, seco
     return replaced({ ...pass, dwell: 'typed' }, index, (waypoint) => ({ ...waypoint, time: seconds }));
   });
 
-/** More strokes in the time that the lamp is on: each the quicker. */
-const inSameTime = (pass: Pass, strokes: number): Pass => {
-  const next = { ...pass, strokes };
+/** So many strokes until the shutter closes: each the quicker. */
+const untilShut = (pass: Pass, strokes: number, off: number): Pass => {
+  const next = { ...pass, strokes, off };
   const [before, now] = [firstStroke(pass), firstStroke(next)];
   const waypoints = stretchedPath(pass.waypoints, [before.on, before.off], [now.on, now.off]);
   return waypoints ? { ...next, waypoints } : pass;
 };
 
-/** Goes the way so many times, each as long as before; where that runs past the shutter, in the time that there is. */
+/** Goes the way so many times, each as long as before; where that runs past the shutter, quicker. */
 export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Setup =>
   changeFrame(setup, place, (frame) => ({
     ...frame,
@@ -169,7 +169,7 @@ export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Set
       if (pass.id !== place.passId || pass.strokes === strokes) return pass;
       const { seconds } = firstStroke(pass);
       const off = pass.on + strokes * seconds;
-      if (off > frame.seconds + 1e-9) return inSameTime(pass, strokes);
+      if (off > frame.seconds + 1e-9) return untilShut(pass, strokes, frame.seconds);
       return { ...pass, strokes, off: Math.min(off, frame.seconds) };
     }),
   }));
