@@ -54,8 +54,9 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
     const numbers = () => app.page.locator('.cell-line').allTextContents();
     const [probe, read] = [await app.probe(), await numbers()];
     expect(probe.isConverged).toBe(true);
-    // one draw may have been under way, and the one of nothing; the tiles that are there are not developed again
-    expect(probe.developed).toBeLessThanOrEqual(developed + 2);
+    // one draw may have been under way, one comes of the cell that was being read, and the one of nothing; the tiles that
+    // are there are not developed again
+    expect(probe.developed).toBeLessThanOrEqual(developed + 3);
     const missing = await app.page.getByText('not traced', { exact: true }).count();
     expect(missing).toBeGreaterThan(0);
     expect(missing).toBeLessThanOrEqual(24);
