@@ -1,7 +1,5 @@
 import { lampDirection, placeAtClock } from '../../../core/readings/direction.ts';
 import type { Frame, Lamp, Pass, Position } from '../../../core/setup/schema/setup.ts';
-import { bodyHeightWord } from '../../../core/units/body-height.ts';
-import { clockText } from '../../../core/units/clock.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import * as passes from '../state/edits/pass-edits.ts';
@@ -10,10 +8,9 @@ import type { PassPlace } from '../state/edits/within.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { parseClock } from '../ui/parse-clock.ts';
-import { parseHeight } from '../ui/parse-height.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { shutterText } from '../ui/words.ts';
+import { StandFields } from './StandFields.tsx';
 
 interface PassFieldsProps {
   readonly place: PassPlace;
@@ -38,24 +35,12 @@ export const PassFields = ({ place, frame, pass, lamp }: PassFieldsProps) => {
     move(documentFromWorld(placeAtClock(worldAim, camera, hours, metres, position[2])));
   return (
     <div className="fields">
-      <NumberField
-        label="Clock"
-        wraps
-        unit=""
-        value={clockHours}
-        min={0}
-        max={12}
-        step={1 / 6}
-        format={clockText}
-        parse={parseClock}
-        onChange={(hours) => stand(hours, away)}
-      />
-      <MetresField label="Level distance" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
-      <MetresField
-        label={`Height · ${bodyHeightWord(position[2])}`}
-        parse={parseHeight}
-        value={position[2]}
-        onChange={(up) => move([position[0], position[1], up])}
+      <StandFields
+        clockHours={clockHours}
+        levelMetres={away}
+        heightMetres={position[2]}
+        onStand={stand}
+        onLift={(up) => move([position[0], position[1], up])}
       />
       <MetresField
         label="Aim height"

@@ -2,16 +2,13 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import { firstStroke } from '../../../core/passes/stroke.ts';
 import { lampDirection, placeAtClock } from '../../../core/readings/direction.ts';
 import type { Pass, Position, Waypoint } from '../../../core/setup/schema/setup.ts';
-import { bodyHeightWord } from '../../../core/units/body-height.ts';
-import { clockText } from '../../../core/units/clock.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp } from '../state/app-store.ts';
 import { aimWaypoint, moveWaypoint, timeWaypoint } from '../state/edits/path-edits.ts';
 import type { PassPlace } from '../state/edits/within.ts';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { parseClock } from '../ui/parse-clock.ts';
-import { parseHeight } from '../ui/parse-height.ts';
+import { StandFields } from './StandFields.tsx';
 
 interface WaypointFieldsProps {
   readonly place: PassPlace;
@@ -46,24 +43,12 @@ export const WaypointFields = ({ place, pass, index, camera }: WaypointFieldsPro
         step={0.1}
         onChange={(seconds) => edit((s) => timeWaypoint(s, place, index, seconds))}
       />
-      <NumberField
-        label="Clock"
-        wraps
-        unit=""
-        value={clockHours}
-        min={0}
-        max={12}
-        step={1 / 6}
-        format={clockText}
-        parse={parseClock}
-        onChange={(hours) => stand(hours, away)}
-      />
-      <MetresField label="Level distance" value={away} min={0.05} onChange={(metres) => stand(clockHours, metres)} />
-      <MetresField
-        label={`Height · ${bodyHeightWord(position[2])}`}
-        parse={parseHeight}
-        value={position[2]}
-        onChange={(up) => move([position[0], position[1], up])}
+      <StandFields
+        clockHours={clockHours}
+        levelMetres={away}
+        heightMetres={position[2]}
+        onStand={stand}
+        onLift={(up) => move([position[0], position[1], up])}
       />
       <MetresField label="Aim, east" value={aim[0]} {...level} onChange={turn(0)} />
       <MetresField label="Aim, north" value={aim[1]} {...level} onChange={turn(1)} />
