@@ -17,8 +17,11 @@ export type Ambient = Pick<Setup['place'], 'moonlight' | 'glowDomes'>;
 const steepDegrees = 85;
 
 const brightestDome = ({ glowDomes }: Ambient): Ambient['glowDomes'][number] | null => {
-  const [first = null, ...others] = glowDomes.filter(({ luminanceCdM2 }) => luminanceCdM2 > 0);
-  return others.reduce((best, dome) => (best && dome.luminanceCdM2 > best.luminanceCdM2 ? dome : best), first);
+  const [first = null, ...others] = glowDomes.filter(({ luminanceAt10DegreesCdM2 }) => luminanceAt10DegreesCdM2 > 0);
+  return others.reduce(
+    (best, dome) => (best && dome.luminanceAt10DegreesCdM2 > best.luminanceAt10DegreesCdM2 ? dome : best),
+    first,
+  );
 };
 
 /**

@@ -1,11 +1,12 @@
+import { glowTenDegreesUp } from './migrations/glow-ten-degrees-up.ts';
 import { setupVersion } from './schema/setup.ts';
 import { SetupError } from './setup-error.ts';
 
 /** Turns a document of the version it is filed under into the next version. */
 type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
-/** One step for each version that has a successor. Version 1 is the first, so there is none yet. */
-const migrations: Readonly<Record<number, Migration>> = {};
+/** One step for each version that has a successor. */
+const migrations: Readonly<Record<number, Migration>> = { 1: glowTenDegreesUp };
 
 /** One step; whatever it throws becomes a SetupError, for a step meets documents that nobody has checked yet. */
 const take = (step: Migration, document: Record<string, unknown>, version: number, from: number) => {

@@ -12,7 +12,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   geometry: ['units'],
   photometry: ['units', 'colour', 'geometry'],
   camera: ['units', 'geometry'],
-  sky: ['units'],
+  sky: ['units', 'colour', 'geometry'],
   scan: ['units', 'colour', 'geometry', 'setup'],
   setup: ['units'],
   walk: ['units', 'geometry', 'setup'],
@@ -25,7 +25,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
 };
-const corePackages = ['three', 'three-mesh-bvh', 'zod', 'fflate'];
+const corePackages = ['three', 'three-mesh-bvh', 'zod', 'fflate', 'astronomy-engine'];
 
 /** What a part of app/web may import beside itself and core: folders of app/web, and packages (null = any). */
 interface WebPart {

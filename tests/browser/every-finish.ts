@@ -62,7 +62,7 @@ interface Variant {
  */
 export const everyFinishSetup = ({ bounces = 0, drawn = {}, inRoom = false }: Variant = {}) => ({
   format: 'lampfall-setup',
-  version: 1,
+  version: 2,
   id: 'every-finish',
   name: 'Every finish',
   bounces,

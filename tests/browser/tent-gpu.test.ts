@@ -15,7 +15,7 @@ const size = { width: 120, height: 80, samples: 4 };
 const setupAt = (east: number, north: number) =>
   JSON.stringify({
     format: 'lampfall-setup',
-    version: 1,
+    version: 2,
     id: 'tent',
     name: 'Tent',
     subjects: [

@@ -17,7 +17,7 @@ const sides = 128;
 /** The yard of `povray/scene.pov`, number by number. A solid's place is the middle of its foot. */
 const setup = validateSetup({
   format: 'lampfall-setup',
-  version: 1,
+  version: 2,
   id: 'yard',
   name: 'Yard',
   subjects: [

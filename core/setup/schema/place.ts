@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { degrees, quantity } from './fields.ts';
+import { degrees, optionalName, quantity } from './fields.ts';
 
 const kelvinOf = (description: string) => quantity('kelvin', 1667, 25000, description);
 
@@ -26,13 +26,31 @@ const skylight = z
 
 const glowDome = z
   .strictObject({
-    bearingDegrees: degrees(0, 360, 'bearing of the middle of the glow, clockwise from the scene’s north'),
-    widthDegrees: degrees(1, 180, 'width along the horizon'),
-    heightDegrees: degrees(1, 90, 'height above the horizon'),
-    luminanceCdM2: quantity('cd/m2', 0, 10, 'brightness at the horizon'),
-    temperatureKelvin: kelvinOf('colour of the glow').default(2200),
+    name: optionalName,
+    bearingDegrees: degrees(0, 360, 'true bearing of the middle of the glow'),
+    widthDegrees: degrees(0, 180, 'width of the town along the horizon as seen from here').default(8),
+    luminanceAt10DegreesCdM2: quantity('cd/m2', 0, 1, 'brightness that it adds ten degrees above the horizon'),
+    temperatureKelvin: kelvinOf('colour of the town’s lamps').default(2700),
   })
-  .describe('glow of a town; kept with the setup, not drawn yet');
+  .describe('glow of a town over the horizon');
+
+const sky = z
+  .strictObject({
+    zenithMagnitude: quantity(
+      'mag/arcsec2',
+      16,
+      22.2,
+      'darkness of the site: the zenith without moon, away from the Milky Way',
+    ).default(21.7),
+    extinctionMagnitudes: quantity(
+      'mag',
+      0.08,
+      0.8,
+      'light lost straight up, at 550 nm: 0.12 high and dry, 0.2 clear, 0.3 and more hazy',
+    ).default(0.2),
+    thinCloudDepth: quantity('', 0, 2, 'optical depth of thin high cloud; 0 = none').default(0),
+  })
+  .describe('the sky of that place and hour: moon, stars, Milky Way, twilight, glow of towns');
 
 /** No 30 February and no 25 o'clock. */
 const isRealTime = (text: string): boolean => {
@@ -56,6 +74,10 @@ export const place = z
       .default('Etc/UTC')
       .describe('IANA time zone'),
     northDegrees: degrees(0, 360, 'true bearing of the scene’s north axis').default(0),
+    sky: sky
+      .nullable()
+      .default(null)
+      .describe('the sky as it is there and then; null = the plain moonlight and skylight stated here'),
     moonlight: moonlight.nullable().default(null).describe('moonlight as a plain directional light; null = no moon'),
     skylight: skylight.default({ illuminanceLux: 0.0007, temperatureKelvin: 6000 }),
     glowDomes: z.array(glowDome).max(12, 'must be at most 12').default([]),

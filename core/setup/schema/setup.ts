@@ -14,11 +14,11 @@ import { subject } from './subject.ts';
 import { walking } from './walking.ts';
 
 /** The version that this program writes. */
-export const setupVersion = 1;
+export const setupVersion = 2;
 
 const note = plainText(4000).default('').describe('what to know about the setup, in a few sentences');
 
-/** The whole document, schema version 1. References between its parts are checked in `references.ts`. */
+/** The whole document, schema version 2. References between its parts are checked in `references.ts`. */
 export const setupSchema = z
   .strictObject({
     format: fixed('lampfall-setup', 'says that the file holds a Lampfall setup'),

@@ -16,7 +16,7 @@ describe('lampfall readings of a setup with a patch, a moon and a glow', () => {
     [-2.5, 7, 0],
   ];
   const moonlight = { bearingDegrees: 120, altitudeDegrees: 20, illuminanceLux: 0.1 };
-  const glowDomes = [{ bearingDegrees: 0, widthDegrees: 40, heightDegrees: 8, luminanceCdM2: 0.01 }];
+  const glowDomes = [{ bearingDegrees: 0, widthDegrees: 40, luminanceAt10DegreesCdM2: 0.002 }];
   const file = join(folder, 'patched.json');
   writeFileSync(
     file,

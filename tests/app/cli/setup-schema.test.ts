@@ -105,7 +105,7 @@ describe('samples against assets/setup.schema.json, read back by zod as plain JS
     ['a misspelt field', { notes: '' }],
     ['a lamp of unknown kind', { lamps: [{ kind: 'candle', id: 'a', name: 'a' }] }],
     ['no schemes', { schemes: [] }],
-    ['version 2', { version: 2 }],
+    ['version 3', { version: 3 }],
   ])('refuses %s', (_, change) => {
     const sample = JSON.parse(read('setups/three-stones.json')) as object;
     expect(validator.safeParse({ ...sample, ...change }).success).toBe(false);

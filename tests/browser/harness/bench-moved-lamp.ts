@@ -28,7 +28,7 @@ export interface MovedLampTimes {
 const stonesSetup = () =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 1,
+    version: 2,
     id: 'bench',
     name: 'Bench',
     ground: {

@@ -23,11 +23,11 @@ const shadowFrom = (bearingDegrees: number): ShadowReading => {
 const ambient = (fields: object): Ambient => place.parse(fields);
 const moonAt = (bearingDegrees: number, more: object = {}): Ambient =>
   ambient({ moonlight: { bearingDegrees, altitudeDegrees: 25, illuminanceLux: 0.1, ...more } });
-const dome = (bearingDegrees: number, luminanceCdM2: number) => ({
+const dome = (bearingDegrees: number, luminanceAt10DegreesCdM2: number) => ({
+  name: '',
   bearingDegrees,
   widthDegrees: 40,
-  heightDegrees: 8,
-  luminanceCdM2,
+  luminanceAt10DegreesCdM2,
 });
 
 describe('agreementReading', () => {

@@ -97,7 +97,15 @@ export const richSetup = (): Loose => {
   setup.place = {
     moonlight: { bearingDegrees: 120, altitudeDegrees: 20, illuminanceLux: 0.1 },
     skylight: { illuminanceLux: 0.001 },
-    glowDomes: [{ bearingDegrees: 10, widthDegrees: 40, heightDegrees: 8, luminanceCdM2: 0.001 }],
+    glowDomes: [
+      {
+        bearingDegrees: 10,
+        widthDegrees: 40,
+        name: 'a town',
+        luminanceAt10DegreesCdM2: 0.001,
+        temperatureKelvin: 2700,
+      },
+    ],
     hazeVisibilityKm: 12,
   };
   setup.lamps = [

@@ -9,7 +9,7 @@ export const told = (setup: Setup, code: string) => cautionsOfSetup(setup).filte
 export const framesOf = (frames: readonly object[], more: object = {}): Setup =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 1,
+    version: 2,
     id: 'test',
     name: 'Test',
     ground: blackGround,

@@ -82,7 +82,7 @@ export const loneOak = (frames: readonly OakFrame[], isOnHill = true, walking: o
   };
   return validateSetup({
     format: 'lampfall-setup',
-    version: 1,
+    version: 2,
     id: 'oak',
     name: 'Oak',
     walking,
