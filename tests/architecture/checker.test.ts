@@ -24,7 +24,7 @@ const wrong: readonly (readonly [string, string, string])[] = [
   ['core/geometry/parts/a.ts', '../../colour/b.ts', 'core/geometry may not import core/colour'],
   ['core/photometry/a.ts', '../camera/b.ts', 'core/photometry may not import core/camera'],
   ['core/camera/a.ts', '../photometry/b.ts', 'core/camera may not import core/photometry'],
-  ['core/sky/a.ts', '../geometry/b.ts', 'core/sky may not import core/geometry'],
+  ['core/sky/a.ts', '../camera/b.ts', 'core/sky may not import core/camera'],
   ['core/setup/a.ts', '../world/b.ts', 'core/setup may not import core/world'],
   ['core/setup/schema/a.ts', '../../photometry/b.ts', 'core/setup may not import core/photometry'],
   ['core/world/a.ts', '../trace/b.ts', 'core/world may not import core/trace'],

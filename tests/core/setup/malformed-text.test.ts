@@ -25,7 +25,7 @@ const cases: readonly MalformedCase[] = [
   ['text cut in the middle', () => '{\n"format": "lampfall-setup",\n"version": 1,', 'syntax', 'line 3', syntax],
   ['a word on the second line', () => '{\n"name": barn\n}', 'syntax', 'line 2', syntax],
   ['a comment', () => '{\n\n// barn\n}', 'syntax', 'line 3', syntax],
-  ['a comma too many', swapped('"version":1,', '"version":1,,'), 'syntax', 'line 1', syntax],
+  ['a comma too many', swapped('"version":2,', '"version":2,,'), 'syntax', 'line 1', syntax],
   ['single quotes', () => "{'format':'lampfall-setup'}", 'syntax', 'line 1', syntax],
   ['NaN', swapped('[0,0,1.5]', '[NaN,0,1.5]'), 'syntax', 'line 1', syntax],
   ['Infinity', swapped('[0,0,1.5]', '[-Infinity,0,1.5]'), 'syntax', 'line 1', syntax],
@@ -154,7 +154,7 @@ const cases: readonly MalformedCase[] = [
       }),
     'version',
     'version',
-    'whole number from 1 to 1',
+    'whole number from 1 to 2',
   ],
   [
     'version 0',
@@ -187,14 +187,14 @@ const cases: readonly MalformedCase[] = [
     'whole number from 1',
   ],
   [
-    'version 2',
+    'version 3',
     () =>
       changed((s) => {
-        s.version = 2;
+        s.version = 3;
       }),
     'version',
     'version',
-    'is 2; this program reads up to 1',
+    'is 3; this program reads up to 2',
   ],
   [
     'version 1e300',
@@ -204,7 +204,7 @@ const cases: readonly MalformedCase[] = [
       }),
     'version',
     'version',
-    'reads up to 1',
+    'reads up to 2',
   ],
 ];
 

@@ -82,3 +82,29 @@ describe('migrateSetup', () => {
     expect(errorOf(() => migrateSetup({ version: setupVersion + 1 })).expected).toContain('A newer Lampfall');
   });
 });
+
+describe('version 1 to 2', () => {
+  const old = (dome: unknown) => ({ version: 1, place: { latitudeDegrees: 1, glowDomes: [dome] } });
+
+  it('tells a glow ten degrees up, where it is ((2 + 6) / 16)^2.9 of what it was at the horizon, and keeps the rest', () => {
+    const dome = {
+      bearingDegrees: 12,
+      widthDegrees: 40,
+      heightDegrees: 8,
+      luminanceCdM2: 0.01,
+      temperatureKelvin: 2200,
+    };
+    const { place } = migrateSetup(old(dome)) as {
+      place: { latitudeDegrees: number; glowDomes: Record<string, number>[] };
+    };
+    const [renewed] = place.glowDomes;
+    expect(place.latitudeDegrees).toBe(1);
+    expect(renewed).toMatchObject({ bearingDegrees: 12, widthDegrees: 40, temperatureKelvin: 2200 });
+    expect(renewed?.luminanceAt10DegreesCdM2).toBeCloseTo(0.01 * 0.5 ** 2.9, 5);
+    expect(Object.keys(renewed ?? {})).not.toContain('heightDegrees');
+  });
+
+  it.each([['a text'], [null], [{ bearingDegrees: 'x' }]])('lets %j pass, for the schema to refuse', (dome) => {
+    expect(migrateSetup(old(dome))).toMatchObject({ version: 2, place: { glowDomes: [dome] } });
+  });
+});
