@@ -1,0 +1,42 @@
+import type { Triple } from '../colour/matrix.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import { type DomeLight, domeLight } from './dome-light.ts';
+import type { GlowDome } from './glow-dome.ts';
+import { glowLuminance } from './glow-luminance.ts';
+import type { SkyInput } from './sky-input.ts';
+import { skyAt } from './sky-at.ts';
+import { skyLuminance } from './sky-luminance.ts';
+
+/** What a dome of light is of: the whole sky but the glow of towns, or that glow by its shape, ten degrees up 1 cd/m^2. */
+export type DomeOf =
+  | { readonly part: 'sky'; readonly input: SkyInput; readonly domes: readonly GlowDome[] }
+  | { readonly part: 'glow'; readonly dome: GlowDome; readonly northRadians: number };
+
+const luminanceOf = (of: DomeOf): ((toward: Vec3) => Triple) =>
+  of.part === 'sky'
+    ? skyLuminance(skyAt(of.input), of.domes, { withoutStarsToV8: false })
+    : glowLuminance(of.dome, of.northRadians);
+
+/** How many domes are kept: those of a few hours and towns. */
+const mostKept = 24;
+const byText = new Map<string, DomeLight | null>();
+const byObject = new WeakMap<DomeOf, DomeLight | null>();
+
+const known = (of: DomeOf): DomeLight | null => {
+  const text = JSON.stringify(of);
+  const before = byText.get(text);
+  if (before !== undefined) return before;
+  const made = domeLight(luminanceOf(of));
+  if (byText.size >= mostKept) byText.delete(byText.keys().next().value as string);
+  byText.set(text, made);
+  return made;
+};
+
+/** A dome as a light, worked out when first asked for; null where it gives none. */
+export const domeLightOf = (of: DomeOf): DomeLight | null => {
+  const before = byObject.get(of);
+  if (before !== undefined) return before;
+  const made = known(of);
+  byObject.set(of, made);
+  return made;
+};
