@@ -6,8 +6,8 @@ import { type SurfacePoint, surfaceAlong } from '../trace/surface-point.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 
-/** A source that throws shadows: the even sky has none to outline. */
-export type CastingSource = Exclude<Source, { kind: 'sky' }>;
+/** A source that throws shadows: a sky has none to outline. */
+export type CastingSource = Extract<Source, { kind: 'lamp' | 'moon' }>;
 
 /** What a source does to a place in the picture. */
 export const litState = {

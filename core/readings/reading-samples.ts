@@ -33,7 +33,7 @@ const isWalked = ({ path }: Extract<Source, { kind: 'lamp' }>): boolean =>
  * over the dome without the middle sample, which stands for all of it in a first picture only.
  */
 export const readingSamples = (source: Source): SampleNumbers[] => {
-  if (source.kind === 'sky')
+  if (source.kind === 'sky' || source.kind === 'dome')
     return Array.from({ length: skySamples }, (_, s) => ({
       u: (s + 0.5) / skySamples,
       v: (s * golden) % 1,

@@ -16,10 +16,7 @@ const direction = (bearingRadians: number, sine: number): Vec3 => {
 
 /** A direction in a cell; `across` and `up` from 0 to 1. */
 export const directionInCell = (cell: number, across: number, up: number): Vec3 =>
-  direction(
-    (((cell % domeSteps) + across) / domeSteps) * 2 * Math.PI,
-    (Math.floor(cell / domeSteps) + up) / domeSteps,
-  );
+  direction((((cell % domeSteps) + across) / domeSteps) * 2 * Math.PI, (Math.floor(cell / domeSteps) + up) / domeSteps);
 
 /** Where a direction falls: column and row with what is past their edges, 0 to `domeSteps`. */
 export const cellOf = ([x, y, z]: Vec3): { column: number; row: number } => {

@@ -14,7 +14,9 @@ const basis = ([x, y, z]: Vec3): number[] => [
 ];
 
 /** What is left of each order under a cosine: pi, 2 pi / 3, pi / 4 (Ramamoorthi and Hanrahan 2001, eq. 8). */
-const underCosine = [0, 1, 1, 1, 2, 2, 2, 2, 2].map((order) => [Math.PI, (2 * Math.PI) / 3, Math.PI / 4][order] as number);
+const underCosine = [0, 1, 1, 1, 2, 2, 2, 2, 2].map(
+  (order) => [Math.PI, (2 * Math.PI) / 3, Math.PI / 4][order] as number,
+);
 
 /**
  * Illuminance of a dome on open surfaces as nine numbers, for its quick first picture: exact but for what a cosine leaves
@@ -35,4 +37,7 @@ export const harmonicsOf = (directions: Float32Array, luxAllRound: number): numb
 
 /** Illuminance on an open surface by its normal, in the units of the harmonics; not under 0. */
 export const harmonicLux = (harmonics: readonly number[], normal: Vec3): number =>
-  Math.max(basis(normal).reduce((sum, value, k) => sum + value * (harmonics[k] as number), 0), 0);
+  Math.max(
+    basis(normal).reduce((sum, value, k) => sum + value * (harmonics[k] as number), 0),
+    0,
+  );

@@ -1,5 +1,5 @@
-import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import type { Triple } from '../colour/matrix.ts';
+import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { add, normalize, scale, type Vec3 } from '../geometry/vec.ts';
 import { cellOf, cellSteradians, cells, directionInCell, domeSteps } from './dome-cells.ts';
 import { harmonicsOf } from './dome-harmonics.ts';
@@ -71,9 +71,7 @@ export const domeLuminance = ({ luminance }: DomeLight, toward: Vec3): number =>
   const [left, low] = [Math.floor(column - 0.5), Math.floor(row - 0.5)];
   const [across, up] = [column - 0.5 - left, row - 0.5 - low];
   const at = (c: number, r: number) =>
-    luminance[
-      Math.min(Math.max(r, 0), domeSteps - 1) * domeSteps + ((c + domeSteps) % domeSteps)
-    ] as number;
+    luminance[Math.min(Math.max(r, 0), domeSteps - 1) * domeSteps + ((c + domeSteps) % domeSteps)] as number;
   const lower = at(left, low) * (1 - across) + at(left + 1, low) * across;
   const upper = at(left, low + 1) * (1 - across) + at(left + 1, low + 1) * across;
   return lower * (1 - up) + upper * up;

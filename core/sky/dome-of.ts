@@ -3,8 +3,8 @@ import type { Vec3 } from '../geometry/vec.ts';
 import { type DomeLight, domeLight } from './dome-light.ts';
 import type { GlowDome } from './glow-dome.ts';
 import { glowLuminance } from './glow-luminance.ts';
-import type { SkyInput } from './sky-input.ts';
 import { skyAt } from './sky-at.ts';
+import type { SkyInput } from './sky-input.ts';
 import { skyLuminance } from './sky-luminance.ts';
 
 /** What a dome of light is of: the whole sky but the glow of towns, or that glow by its shape, ten degrees up 1 cd/m^2. */

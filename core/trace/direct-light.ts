@@ -1,5 +1,7 @@
 import type { Ray } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
+import { domeLuminance } from '../sky/dome-light.ts';
+import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 import { holderAlong, holderLuminance } from './holder-light.ts';
@@ -8,6 +10,7 @@ import { surfaceLuminance } from './lit-surface.ts';
 import type { MomentsTaken } from './moments-taken.ts';
 import { bareLuminance } from './seen-source.ts';
 import { wayOn } from './sheen.ts';
+import { seenAlong } from './sky-picture.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
 
 /** What the eye's ray meets when it goes on from a sheen. */
@@ -50,6 +53,12 @@ export const look = (stage: Stage, ray: Ray, way: readonly [number, number] | nu
 const black: Triple = [0, 0, 0];
 const farAway = 1e5;
 
+/** The sky of an hour, as light, in a sheen: its smooth part. */
+const domeShown = (of: DomeOf, { ray, surface }: ShownInSheen): number => {
+  const dome = surface ? null : domeLightOf(of);
+  return dome ? domeLuminance(dome, ray.direction) : 0;
+};
+
 /**
  * Luminance toward the eye of one source's direct light, one sample, per unit strength, linear RGB: of what it sees, and of
  * what shows in the sheen of that. Light that a sheen or a mirror throws onto other things is left out. Whoever holds the
@@ -57,6 +66,7 @@ const farAway = 1e5;
  */
 export const directLuminance = (stage: Stage, source: Source, seen: Seen, numbers: SampleNumbers): Triple => {
   const { ray, surface, shown, isMiddle } = seen;
+  if (source.kind === 'seen-sky') return surface ? black : seenAlong(source.sky, ray.direction);
   const { taken } = numbers;
   const poses = source.kind === 'lamp' ? (taken?.poses ?? [poseAt(source, numbers.time)]) : [];
   const hits = source.kind === 'lamp' && taken ? holderAlong(taken, ray, surface?.distance ?? farAway) : null;
@@ -74,7 +84,10 @@ export const directLuminance = (stage: Stage, source: Source, seen: Seen, number
   if (!shown) return [near + lit[0], near + lit[1], near + lit[2]];
   // the sheen shows for as long as nobody stands before it
   const open = hits ? hits.filter((hit) => hit === null).length / hits.length : 1;
-  const bareThere = bareLuminance(source, shown.ray, shown.surface, poses, null, shown.density);
+  const bareThere =
+    source.kind === 'dome'
+      ? domeShown(source.of, shown)
+      : bareLuminance(source, shown.ray, shown.surface, poses, null, shown.density);
   // a highlight met by chance from a rough sheen would be a bright speck
   const byThere = shown.density === Number.POSITIVE_INFINITY ? 'spots' : 'none';
   const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, byThere) : black;

@@ -5,7 +5,11 @@ import type { Pose } from '../photometry/emitter.ts';
 import { openLampSample } from '../photometry/open-light.ts';
 import { isInTheWay } from '../walk/body.ts';
 import type { Stage } from '../world/stage.ts';
-import { moonRadiusRadians, poseAt, type Source } from '../world/world.ts';
+import type { DomeLight } from '../sky/dome-light.ts';
+import { domeSteps } from '../sky/dome-cells.ts';
+import { harmonicLux } from '../sky/dome-harmonics.ts';
+import { domeLightOf } from '../sky/dome-of.ts';
+import { poseAt, type Source } from '../world/world.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
 
 /** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
@@ -83,13 +87,19 @@ export const arrivalOf = (source: Source, receiver: Receiver, numbers: SampleNum
       return lampArrival(source, receiver, numbers);
     case 'moon': {
       const { first, second } = basisAround(source.toward);
-      const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * moonRadiusRadians) as [number, number];
+      const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * source.radiusRadians) as [number, number];
       const toLight = normalize(add(source.toward, add(scale(first, a), scale(second, b))));
       const lux = Math.max(dot(receiver.normal, toLight), 0);
       return { lux, toLight, limit: farAway, lamp: null, isAllRound: false };
     }
     case 'sky':
       return skyArrival(receiver.normal, numbers);
+    case 'dome': {
+      const dome = domeLightOf(source.of);
+      return dome ? domeArrival(dome, receiver.normal, numbers) : nothing;
+    }
+    case 'seen-sky':
+      return nothing;
   }
 };
 
@@ -121,6 +131,23 @@ const skyArrival = (normal: Vec3, { u, v }: SampleNumbers): Arrival => {
   }
   const toLight = cosineDirection(normal, u, v);
   return { ...common, lux: toLight[1] > 0 ? 1 : 0, toLight, isAllRound: false };
+};
+
+/**
+ * A sky as it is spread over the dome: one of its directions of equal light, drawn by both numbers. Sample 0 stands for the
+ * whole dome as in `skyArrival`, and looks half-way between the normal and where the light comes from on the whole.
+ */
+const domeArrival = (dome: DomeLight, normal: Vec3, { u, v }: SampleNumbers): Arrival => {
+  const common = { limit: farAway, lamp: null };
+  if (u === 0.5 && v === 0.5) {
+    const half = add(normal, dome.middle);
+    const toLight = dot(half, half) > 0.01 && half[1] > 0 ? normalize(half) : dome.middle;
+    return { ...common, lux: harmonicLux(dome.harmonics, normal), toLight, isAllRound: true };
+  }
+  const at = 3 * (Math.floor(v * domeSteps) * domeSteps + Math.floor(u * domeSteps));
+  const { directions } = dome;
+  const toLight: Vec3 = [directions[at] as number, directions[at + 1] as number, directions[at + 2] as number];
+  return { ...common, lux: dome.luxAllRound * Math.max(dot(normal, toLight), 0), toLight, isAllRound: false };
 };
 
 /** A direction over a surface, more often the nearer to its normal: density cos / pi. Two numbers in [0, 1). */

@@ -1,10 +1,13 @@
 import { type CameraView, viewRay } from '../camera/camera-view.ts';
+import type { SeenSky } from '../sky/seen-sky.ts';
+import type { StarCatalogue } from '../sky/star-catalogue.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
 import { type Bounces, bounceSample } from './bounce.ts';
 import { bounceNumbersOf, sheenNumbersOf } from './bounce-numbers.ts';
 import { directLuminance, holderShare, look } from './direct-light.ts';
 import { momentsTaken } from './moments-taken.ts';
+import { skyPicture } from './sky-picture.ts';
 import { dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
@@ -12,6 +15,8 @@ export interface PictureSize {
   readonly width: number;
   readonly height: number;
   readonly samples: number;
+  /** Stars to be drawn; left out, their light is spread over the sky. */
+  readonly stars?: StarCatalogue | null;
 }
 
 /** A layer: mean luminance per unit strength, linear RGB, three numbers a pixel, rows from the top; cd/m^2 per lm or lx. */
@@ -25,6 +30,10 @@ export interface TracedLayers {
 
 const none = [0, 0, 0] as const;
 
+/** The sky as it is seen, where nothing stands before it. */
+const openSky = (view: CameraView, sky: SeenSky, { width, height, stars = null }: PictureSize, open: Float64Array): Layer =>
+  Float64Array.from(skyPicture({ view, width, height }, sky, stars), (v, i) => v * (open[Math.floor(i / 3)] as number));
+
 /**
  * Traces the layers of several sources together, sharing first hits. The reference that the GPU is held to.
  *
@@ -34,9 +43,12 @@ export const traceWithCovers = (
   stage: Stage,
   view: CameraView,
   sources: readonly Source[],
-  { width, height, samples }: PictureSize,
+  size: PictureSize,
   bounces: Bounces = 0,
 ): TracedLayers => {
+  const { width, height, samples } = size;
+  // share of each pixel's samples that meet nothing
+  const open = new Float64Array(width * height);
   const layers = sources.map(() => new Float64Array(width * height * 3));
   const covers = sources.map((source) =>
     source.kind === 'lamp' && source.holder?.isDrawn ? new Float64Array(width * height) : null,
@@ -58,7 +70,9 @@ export const traceWithCovers = (
         const { surface } = seen;
         const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time: 0.5 };
         const choice = number(dimension.moment);
+        if (!surface) open[y * width + x] = (open[y * width + x] as number) + 1 / samples;
         sources.forEach((source, i) => {
+          if (source.kind === 'seen-sky') return;
           const taken = moments[s]?.[i] ?? null;
           const direct = directLuminance(
             stage,
@@ -80,6 +94,9 @@ export const traceWithCovers = (
           if (cover) cover[at / 3] = (cover[at / 3] as number) + hidden / samples;
         });
       }
+  sources.forEach((source, i) => {
+    if (source.kind === 'seen-sky') layers[i] = openSky(view, source.sky, size, open);
+  });
   return { layers, covers };
 };
 

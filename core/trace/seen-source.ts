@@ -8,8 +8,8 @@ import type { SurfacePoint } from './surface-point.ts';
 const skyLuminancePerLux = 1 / Math.PI;
 
 /**
- * What a ray sees of the source itself: the bare lamp in front of any surface, or the sky where there is none. The moon is
- * not drawn. A lamp on its way is seen for as long as it is at each place: a streak.
+ * What a ray sees of the source itself: the bare lamp in front of any surface, or an even sky where there is none. The moon
+ * and the sky of an hour are seen by `skyPicture`. A lamp on its way is seen for as long as it is at each place: a streak.
  *
  * @param poses of a lamp, at the moments taken
  * @param limits how far the ray goes at each of them before it meets its holder
@@ -25,7 +25,7 @@ export const bareLuminance = (
   density: number | null,
 ): number => {
   if (source.kind === 'sky') return surface ? 0 : skyLuminancePerLux;
-  if (source.kind === 'moon' || density === null) return 0;
+  if (source.kind !== 'lamp' || density === null) return 0;
   let sum = 0;
   for (const [m, pose] of poses.entries()) {
     const seen = seenEmitter(source.emitter, pose, origin, direction);

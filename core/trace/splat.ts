@@ -72,6 +72,5 @@ export const splat = (
     }
   if (sum <= 0) return;
   for (const [at, weight] of found)
-    for (const c of [0, 1, 2] as const)
-      values[at + c] = (values[at + c] as number) + (amount[c] * weight) / sum;
+    for (const c of [0, 1, 2] as const) values[at + c] = (values[at + c] as number) + (amount[c] * weight) / sum;
 };

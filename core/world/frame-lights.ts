@@ -1,7 +1,7 @@
 import { lightThroughGels } from '../colour/gel.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { whiteLinearSrgb } from '../colour/white-locus.ts';
-import type { Vec3 } from '../geometry/vec.ts';
+import { add, type Vec3 } from '../geometry/vec.ts';
 import type { Camera, Frame, Pass, Setup } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
@@ -11,7 +11,9 @@ import { worldFromDocument } from './axes.ts';
 import { feetOf, holderInOpenAir } from './holder.ts';
 import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
 import { type PathPoint, placeAtShare, strokesGone } from './lamp-place.ts';
-import type { Holder, WorldLight } from './source.ts';
+import { skyLights } from './sky-lights.ts';
+import { hourSkyOf } from './sky-of-place.ts';
+import { type Holder, meanMoonRadiusRadians, type WorldLight } from './source.ts';
 import type { Stage } from './stage.ts';
 
 const scaled = (v: Triple, s: number): Triple => [v[0] * s, v[1] * s, v[2] * s];
@@ -60,7 +62,8 @@ const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): Wo
   ];
 };
 
-const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
+/** The plain moonlight and skylight that the document states. */
+const plainAmbient = (place: Setup['place'], seconds: number): WorldLight[] => {
   const lights: WorldLight[] = [];
   if (place.moonlight) {
     const { bearingDegrees, altitudeDegrees, illuminanceLux, temperatureKelvin } = place.moonlight;
@@ -68,7 +71,7 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
     const toward: Vec3 = [Math.sin(b) * Math.cos(a), Math.sin(a), -Math.cos(b) * Math.cos(a)];
     lights.push({
       id: 'moon',
-      source: { kind: 'moon', toward },
+      source: { kind: 'moon', toward, radiusRadians: meanMoonRadiusRadians },
       strength: scaled(colourOf(temperatureKelvin), illuminanceLux),
       seconds,
       lit: [0, seconds],
@@ -87,16 +90,26 @@ const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
   return lights;
 };
 
+const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
+  const sky = hourSkyOf(place);
+  return sky ? skyLights(sky, seconds) : plainAmbient(place, seconds);
+};
+
+/** Strength of all skylight together, even or as it is spread over the dome. */
+const skyStrength = (ambient: readonly WorldLight[]): Triple =>
+  ambient
+    .filter(({ source }) => source.kind === 'sky' || source.kind === 'dome')
+    .reduce<Triple>((sum, { strength }) => add(sum, strength), [0, 0, 0]);
+
 /** A light with its holder, who stands in the open air: half-way through the pass for all of it. */
 const withHolder = (light: WorldLight, ambient: readonly WorldLight[], stage: Stage, eye: Vec3): WorldLight => {
   const { source } = light;
   if (source.kind !== 'lamp' || !source.holder?.isDrawn) return light;
   const moon = ambient.find((each) => each.source.kind === 'moon');
-  const sky = ambient.find((each) => each.source.kind === 'sky');
   const feet = feetOf(stage, placeAtShare(source, 0.5));
   const holderLuminance = holderInOpenAir(stage, feet, eye, source.holder.reflectance, {
     moon: moon?.source.kind === 'moon' ? { toward: moon.source.toward, lux: moon.strength } : null,
-    sky: sky?.strength ?? [0, 0, 0],
+    sky: skyStrength(ambient),
   });
   return { ...light, holderLuminance };
 };

@@ -1,8 +1,8 @@
 import type { Triple } from '../colour/matrix.ts';
 import type { Vec3 } from '../geometry/vec.ts';
+import type { Emitter } from '../photometry/emitter.ts';
 import type { DomeOf } from '../sky/dome-of.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
-import type { Emitter } from '../photometry/emitter.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import type { PathPoint } from './lamp-place.ts';
 

@@ -11,7 +11,7 @@ import type { WorldLight } from './source.ts';
 import { type Stage, stageOf } from './stage.ts';
 
 export { type LampPlace, type PathPoint, placeAtShare, placeAtTime, placeOnPath, poseAt } from './lamp-place.ts';
-export { type Holder, moonRadiusRadians, type Source, type WorldLight } from './source.ts';
+export { type Holder, meanMoonRadiusRadians, type Source, type WorldLight } from './source.ts';
 
 export interface WorldFrame {
   readonly id: string;

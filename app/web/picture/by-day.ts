@@ -10,10 +10,9 @@ const asItIs: Matrix3 = [
   [0, 0, 1],
 ];
 
-/** A frame under an even, neutral sky alone. Uses the sky's own layer, so nothing is traced for it that night does not need. */
+/** A frame under an even, neutral sky alone. Under a plain sky it uses that sky's own layer, and nothing is traced for it that night does not need. */
 export const byDay = (frame: WorldFrame): WorldFrame => {
-  const sky = frame.lights.find(({ source }) => source.kind === 'sky');
-  const seconds = sky?.seconds ?? 1;
+  const seconds = frame.lights.find(({ source }) => source.kind !== 'lamp')?.seconds ?? 1;
   const lux = (doseForMidGrey(frame.exposure, 0.18) * 2 ** dayStops) / seconds;
   return {
     ...frame,

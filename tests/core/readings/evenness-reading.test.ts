@@ -49,7 +49,7 @@ describe('evennessReading', () => {
     const post = { kind: 'box', position: [0.6, 4, 0], widthMetres: 0.8, depthMetres: 0.2, heightMetres: 6 };
     const shaded = stageWith(subjectOf('wall', [wall]), subjectOf('post', [post]));
     const seen = silhouetteOf(shaded, view, 0);
-    const moon: Source = { kind: 'moon', toward: [0.3, 0.2, Math.sqrt(1 - 0.13)] };
+    const moon: Source = { kind: 'moon', toward: [0.3, 0.2, Math.sqrt(1 - 0.13)], radiusRadians: 0.0045 };
     const { evennessStops, faceLitShare } = evennessReading(seen, faceLight(shaded, seen.face, moon), moon);
     // an even light stays even outside the shadow
     expect(evennessStops).toBeLessThanOrEqual(1e-9);

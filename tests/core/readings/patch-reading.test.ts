@@ -40,7 +40,7 @@ const boxes = stageWith(
 );
 const moon = (degrees: number): Source => {
   const a = (degrees * Math.PI) / 180;
-  return { kind: 'moon', toward: [Math.cos(a), Math.sin(a), 0] };
+  return { kind: 'moon', toward: [Math.cos(a), Math.sin(a), 0], radiusRadians: 0.0045 };
 };
 const sky: Source = { kind: 'sky' };
 

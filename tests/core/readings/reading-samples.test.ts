@@ -26,7 +26,7 @@ describe('readingSamples', () => {
       ...lamp,
       path: [first, { ...first, seconds: 1, ...change }],
     });
-    const moon: Source = { kind: 'moon', toward: [0, 1, 0] };
+    const moon: Source = { kind: 'moon', toward: [0, 1, 0], radiusRadians: 0.0045 };
     expect([lamp, at({}), moon].map((source) => readingSamples(source).length)).toEqual([4, 4, 4]);
     for (const source of [at({ position: [0, 2, 1] }), at({ aim: [0, 0.5, 0] })])
       expect(readingSamples(source).length).toBeGreaterThanOrEqual(32);

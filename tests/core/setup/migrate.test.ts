@@ -100,7 +100,7 @@ describe('version 1 to 2', () => {
     const [renewed] = place.glowDomes;
     expect(place.latitudeDegrees).toBe(1);
     expect(renewed).toMatchObject({ bearingDegrees: 12, widthDegrees: 40, temperatureKelvin: 2200 });
-    expect(renewed?.luminanceAt10DegreesCdM2).toBeCloseTo(0.01 * 0.5 ** 2.9, 5);
+    expect(renewed?.['luminanceAt10DegreesCdM2']).toBeCloseTo(0.01 * 0.5 ** 2.9, 5);
     expect(Object.keys(renewed ?? {})).not.toContain('heightDegrees');
   });
 

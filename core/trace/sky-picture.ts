@@ -1,0 +1,82 @@
+import type { Triple } from '../colour/matrix.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import { glowLuminance } from '../sky/glow-luminance.ts';
+import type { SeenSky } from '../sky/seen-sky.ts';
+import { skyAt } from '../sky/sky-at.ts';
+import { skyLuminance } from '../sky/sky-luminance.ts';
+import type { SkyState } from '../sky/sky-state.ts';
+import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import type { PictureFrame } from './on-picture.ts';
+import { addBackground } from './sky-background.ts';
+import { addPlanets, addStars, type SkyWay, skiesFor } from './sky-points.ts';
+import type { Canvas } from './splat.ts';
+
+/** Width of a sharp point in the picture: its standard deviation in pixels. */
+export const sharpSigmaPixels = 0.7;
+
+/** The smooth sky and the glow of towns over it, cd/m^2 in linear RGB, in a direction in which it is seen. */
+export const seenLuminance = (
+  state: SkyState,
+  { domes }: SeenSky,
+  withoutStarsToV8: boolean,
+): ((toward: Vec3) => Triple) => {
+  const sky = skyLuminance(state, domes, { withoutStarsToV8 });
+  const glows = domes.map((dome) => ({
+    at: glowLuminance(dome, state.input.northRadians),
+    factor: dome.luminanceAt10DegreesCdM2,
+  }));
+  return (toward) => {
+    let [r, g, b] = sky(toward);
+    for (const { at, factor } of glows) {
+      const [gr, gg, gb] = at(toward);
+      r += gr * factor;
+      g += gg * factor;
+      b += gb * factor;
+    }
+    return [r, g, b];
+  };
+};
+
+/** Skies while the shutter is open, evenly apart, its opening and closing among them. */
+const statesOf = ({ input, seconds }: SeenSky, count: number): SkyState[] =>
+  Array.from({ length: count }, (_, i) => {
+    const after = count > 1 ? (seconds * i) / (count - 1) : seconds / 2;
+    return skyAt({ ...input, utcMilliseconds: input.utcMilliseconds + after * 1000 });
+  });
+
+const evaluators = new WeakMap<SeenSky, (toward: Vec3) => Triple>();
+
+/** The smooth sky along one direction, its stars spread evenly: for readings, which know no pixels. */
+export const seenAlong = (sky: SeenSky, toward: Vec3): Triple => {
+  let at = evaluators.get(sky);
+  if (!at) {
+    at = seenLuminance(statesOf(sky, 1)[0] as SkyState, sky, false);
+    evaluators.set(sky, at);
+  }
+  return at(toward);
+};
+
+/** A point out of focus spreads over the picture of the lens; as wide as an even disc of its size. */
+const sigmaOf = ({ view, width }: PictureFrame): number => {
+  const blurPixels = ((view.lensRadiusMetres / view.focusMetres) * width) / (2 * view.tanHalfWidth);
+  return Math.hypot(sharpSigmaPixels, blurPixels / 2);
+};
+
+/**
+ * What a camera sees of the sky in one exposure with no land before it: the smooth sky at the middle of the exposure, stars
+ * and planets with their trails. Both renderers take this picture. Luminance in cd/m^2, linear RGB, three numbers a pixel,
+ * rows from the top. A point's values times the solid angle of their pixels add up to its illuminance, whatever the size of
+ * the picture: it is as bright against the sky as in a camera whose pixels are as large.
+ *
+ * @param stars null = not at hand: their light is then spread evenly over their parts of the sky
+ */
+export const skyPicture = (frame: PictureFrame, sky: SeenSky, stars: StarCatalogue | null): Float32Array => {
+  const { width, height } = frame;
+  const canvas: Canvas = { width, height, values: new Float32Array(3 * width * height) };
+  const [middle] = statesOf(sky, 1) as [SkyState];
+  addBackground(canvas, frame, seenLuminance(middle, sky, stars !== null));
+  const way: SkyWay = { frame, states: statesOf(sky, skiesFor(sky.seconds)), sigma: sigmaOf(frame) };
+  if (stars) addStars(canvas, way, stars);
+  addPlanets(canvas, way);
+  return canvas.values;
+};
