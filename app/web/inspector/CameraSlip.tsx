@@ -7,7 +7,7 @@ import { OwnCamera } from './OwnCamera.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { PlacingFields } from './PlacingFields.tsx';
 import { SensorFields } from './SensorFields.tsx';
-import { Slip } from './Slip.tsx';
+import { Slip } from '../ui/Slip.tsx';
 
 /** The camera as a strip that opens. */
 export const CameraSlip = () => {

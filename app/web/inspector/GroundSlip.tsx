@@ -6,8 +6,8 @@ import { addRelief, maxReliefs, reliefLabel, setGroundFinish, setWholeGround } f
 import { Drop } from '../ui/Drop.tsx';
 import { FinishFields } from './FinishFields.tsx';
 import { ReliefRow } from './ReliefRow.tsx';
-import { Slip } from './Slip.tsx';
-import { useRowKeys } from './use-row-keys.ts';
+import { Slip } from '../ui/Slip.tsx';
+import { useRowKeys } from '../ui/use-row-keys.ts';
 
 /** The surface under everything as a strip that opens: its finish, and what lies on it. */
 export const GroundSlip = () => {

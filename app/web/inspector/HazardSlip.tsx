@@ -5,7 +5,7 @@ import { Drop } from '../ui/Drop.tsx';
 import { hazardPath } from '../ui/hazard-path.ts';
 import { MetresField } from '../ui/MetresField.tsx';
 import { TextField } from '../ui/TextField.tsx';
-import { Slip } from './Slip.tsx';
+import { Slip } from '../ui/Slip.tsx';
 
 /** What is met in the dark; any of them can be renamed. */
 const kinds = ['Edge', 'Bog', 'Deep water', 'Loose stones', 'Hole', 'Road'] as const;

@@ -10,7 +10,7 @@ import { senseOfStops, shutterText, signed, threeFigures } from '../ui/words.ts'
 import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampInspector } from './LampInspector.tsx';
 import { RimGlyph } from './RimGlyph.tsx';
-import { Slip } from './Slip.tsx';
+import { Slip } from '../ui/Slip.tsx';
 
 interface LampSlipProps {
   readonly schemeId: string;

@@ -3,7 +3,7 @@ import { setWalking } from '../state/edits/walking-edits.ts';
 import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { Slip } from './Slip.tsx';
+import { Slip } from '../ui/Slip.tsx';
 
 /** Common practice, no published source. */
 const paces: readonly (readonly [metresPerSecond: number, word: string])[] = [

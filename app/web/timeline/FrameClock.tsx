@@ -7,7 +7,7 @@ import { PassLane } from './PassLane.tsx';
 import { Ruler } from './Ruler.tsx';
 import { trackOf } from './track.ts';
 import type { Turn } from './turns.ts';
-import { useWidth } from './use-width.ts';
+import { useWidth } from '../ui/use-width.ts';
 import type { WalkFit } from './walk-fit.ts';
 
 interface FrameClockProps {

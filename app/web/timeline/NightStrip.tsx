@@ -1,6 +1,6 @@
 import { useFrame } from '../state/app-store.ts';
 import type { Turn } from './turns.ts';
-import { useWidth } from './use-width.ts';
+import { useWidth } from '../ui/use-width.ts';
 
 const height = 24;
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type KeyedRows, rowKeys } from '../../../app/web/inspector/use-row-keys.ts';
+import { type KeyedRows, rowKeys } from '../../../app/web/ui/use-row-keys.ts';
 
 const [a, b, c, d] = ['a', 'b', 'c', 'd'].map((name) => ({ name })) as [object, object, object, object];
 const start = rowKeys({ items: [], keys: [], next: 0 }, [a, b, c]);

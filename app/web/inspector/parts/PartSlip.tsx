@@ -1,6 +1,6 @@
 import type { Finish, Part } from '../../../../core/setup/schema/setup.ts';
 import { partWords } from '../../state/edits/new-parts.ts';
-import { Slip } from '../Slip.tsx';
+import { Slip } from '../../ui/Slip.tsx';
 import { PartForm } from './PartForm.tsx';
 import { sizeText } from './size-text.ts';
 

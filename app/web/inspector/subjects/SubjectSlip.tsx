@@ -2,7 +2,7 @@ import { memo } from 'react';
 import type { Subject } from '../../../../core/setup/schema/setup.ts';
 import { useApp } from '../../state/app-store.ts';
 import { setSubjectHidden, setSubjectLocked } from '../../state/edits/subject-edits.ts';
-import { Slip } from '../Slip.tsx';
+import { Slip } from '../../ui/Slip.tsx';
 import { HideButton, LockButton } from './RowButtons.tsx';
 import { SubjectInspector } from './SubjectInspector.tsx';
 import { subjectWords } from './subject-words.ts';

@@ -1,0 +1,77 @@
+import { degreesFromRadians, wrapDegrees } from '../../../core/units/angle.ts';
+
+const winds = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
+
+/** "134° SE": a bearing in whole degrees with the nearest of eight winds. */
+export const bearingText = (degrees: number): string => {
+  const whole = Math.round(wrapDegrees(degrees)) % 360;
+  return `${whole}° ${winds[Math.round(whole / 45) % 8]}`;
+};
+
+/** The same from radians. */
+export const bearingOfRadians = (radians: number): string => bearingText(degreesFromRadians(radians));
+
+/** "24° up", "on the horizon", "8° below the horizon". */
+export const heightText = (altitudeRadians: number): string => {
+  const degrees = Math.round(degreesFromRadians(altitudeRadians));
+  if (degrees === 0) return 'on the horizon';
+  return degrees > 0 ? `${degrees}° up` : `${-degrees}° below the horizon`;
+};
+
+/** "53 %", and a hair of moon is not none. */
+export const litText = (share: number): string =>
+  share > 0 && share < 0.005 ? 'under 1 % lit' : `${Math.round(100 * share)} % lit`;
+
+/**
+ * What the moon is called. Quarter and full last a night or so; the rest is a crescent under half and a gibbous moon over
+ * it (common names of the phases).
+ *
+ * @param phaseRadians 0 = full, pi = new
+ */
+export const phaseWord = (phaseRadians: number, isWaxing: boolean): string => {
+  const degrees = degreesFromRadians(phaseRadians);
+  if (degrees < 10) return 'full moon';
+  if (degrees > 170) return 'new moon';
+  if (Math.abs(degrees - 90) < 7) return isWaxing ? 'first quarter' : 'last quarter';
+  return `${isWaxing ? 'waxing' : 'waning'} ${degrees < 90 ? 'gibbous' : 'crescent'}`;
+};
+
+/** Plain sense of a zenith's darkness in mag/arcsec2 (common practice, no published source). */
+export const darknessWord = (magnitude: number): string => {
+  if (magnitude >= 21.8) return 'no lamps for far around';
+  if (magnitude >= 21.3) return 'dark country';
+  if (magnitude >= 20.5) return 'country, some glow';
+  if (magnitude >= 19.5) return 'near a small town';
+  return magnitude >= 18 ? 'suburb' : 'town';
+};
+
+/** Plain sense of the light lost straight up, magnitudes (common practice, no published source). */
+export const clearnessWord = (magnitudes: number): string => {
+  if (magnitudes < 0.15) return 'high and dry';
+  if (magnitudes < 0.24) return 'clear';
+  return magnitudes < 0.35 ? 'a little hazy' : 'hazy';
+};
+
+/** Plain sense of an optical depth of thin high cloud (common practice, no published source). */
+export const cloudWord = (depth: number): string => {
+  if (depth === 0) return 'none';
+  if (depth < 0.3) return 'a veil';
+  return depth < 1 ? 'stars dimmed' : 'few stars left';
+};
+
+/** Plain sense of how far one sees (common practice, no published source). */
+export const visibilityWord = (km: number | null): string => {
+  if (km === null) return 'clear';
+  if (km < 1) return 'fog';
+  if (km < 5) return 'mist';
+  return km < 20 ? 'hazy' : 'clear air';
+};
+
+/** What the sun's height makes of the hour. Limits of -0.833, -6, -12 and -18 degrees: the usual definitions. */
+export const lightWord = (sunAltitudeRadians: number): string => {
+  const degrees = degreesFromRadians(sunAltitudeRadians);
+  if (degrees > -0.833) return 'day';
+  if (degrees > -6) return 'civil twilight';
+  if (degrees > -12) return 'nautical twilight';
+  return degrees > -18 ? 'astronomical twilight' : 'dark';
+};
