@@ -1,5 +1,6 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { starsPlugin } from './app/build/stars-plugin.ts';
 
 const project = (name: string, include: string, extra: object = {}) => ({
   extends: true as const,
@@ -11,9 +12,9 @@ const project = (name: string, include: string, extra: object = {}) => ({
 export default defineConfig({
   root: 'app/web',
   base: './',
-  plugins: [react()],
+  plugins: [react(), starsPlugin()],
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
-  worker: { format: 'es' },
+  worker: { format: 'es', plugins: () => [starsPlugin()] },
   preview: { port: 4317 },
   server: { port: 4318 },
   test: {

@@ -1,10 +1,12 @@
 import { encode } from 'fast-png';
 import { blendEntries } from '../../core/setup/blend-entries.ts';
 import type { Frame, Scheme, Setup } from '../../core/setup/schema/setup.ts';
+import { unpackStars } from '../../core/sky/star-catalogue.ts';
 import { traceBlend } from '../../core/trace/blend.ts';
 import type { PictureSize } from '../../core/trace/layer.ts';
 import { developPicture, tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld, type World, type WorldFrame } from '../../core/world/world.ts';
+import { packedStars } from '../build/packed-stars.ts';
 import { type Command, CommandError } from './command.ts';
 import { loadSetup } from './load-setup.ts';
 import { readWords, wholeOption } from './read-words.ts';
@@ -30,7 +32,7 @@ const sizeOf = (world: World, width: number, samples: number): PictureSize => {
   const height = Math.max(Math.round(width / world.aspect), 1);
   if (width * height > maxPixels)
     throw new CommandError(`--width ${width}: the picture would be ${width} x ${height}; at most ${maxPixels} pixels`);
-  return { width, height, samples };
+  return { width, height, samples, stars: unpackStars(packedStars()) };
 };
 
 /**

@@ -3,9 +3,10 @@ import { StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
 import { App } from './App.tsx';
 import { saveFile } from './library/save-file.ts';
-import { startDarkroomOver } from './render/darkroom.ts';
+import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { startMarks } from './state/marks.ts';
 import { startReports } from './state/reports.ts';
+import { skyWorkerDrawer } from './state/sky-drawer.ts';
 import { startStoresOver } from './state/start-over.ts';
 import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
@@ -52,6 +53,7 @@ const put = (): Root => {
   return root;
 };
 
+drawSkiesWith(skyWorkerDrawer());
 startReports();
 startMarks();
 let root = put();

@@ -3,12 +3,12 @@ import { discFromSquare } from '../geometry/disc-from-square.ts';
 import { add, basisAround, dot, normalize, scale, type Vec3 } from '../geometry/vec.ts';
 import type { Pose } from '../photometry/emitter.ts';
 import { openLampSample } from '../photometry/open-light.ts';
-import { isInTheWay } from '../walk/body.ts';
-import type { Stage } from '../world/stage.ts';
-import type { DomeLight } from '../sky/dome-light.ts';
 import { domeSteps } from '../sky/dome-cells.ts';
 import { harmonicLux } from '../sky/dome-harmonics.ts';
+import type { DomeLight } from '../sky/dome-light.ts';
 import { domeLightOf } from '../sky/dome-of.ts';
+import { isInTheWay } from '../walk/body.ts';
+import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
 

@@ -7,8 +7,8 @@ import { type Bounces, bounceSample } from './bounce.ts';
 import { bounceNumbersOf, sheenNumbersOf } from './bounce-numbers.ts';
 import { directLuminance, holderShare, look } from './direct-light.ts';
 import { momentsTaken } from './moments-taken.ts';
-import { skyPicture } from './sky-picture.ts';
 import { dimension, sampleNumber, scatteredNumber } from './sequence.ts';
+import { skyPicture } from './sky-picture.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {
@@ -31,7 +31,12 @@ export interface TracedLayers {
 const none = [0, 0, 0] as const;
 
 /** The sky as it is seen, where nothing stands before it. */
-const openSky = (view: CameraView, sky: SeenSky, { width, height, stars = null }: PictureSize, open: Float64Array): Layer =>
+const openSky = (
+  view: CameraView,
+  sky: SeenSky,
+  { width, height, stars = null }: PictureSize,
+  open: Float64Array,
+): Float64Array<ArrayBuffer> =>
   Float64Array.from(skyPicture({ view, width, height }, sky, stars), (v, i) => v * (open[Math.floor(i / 3)] as number));
 
 /**

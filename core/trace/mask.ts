@@ -15,8 +15,8 @@ export interface Mask {
   readonly part: 'sky' | 'land' | 'ground' | 'nowhere' | number;
 }
 
-/** What a layer can be traced of. */
-export type Traced = Source | Mask;
+/** What a layer can be traced of; a sky is seen where the mask of the sky is open. */
+export type Traced = Exclude<Source, { kind: 'seen-sky' }> | Mask;
 
 /** The mask of a frame in a blend; null where it counts everywhere. A subject that is hidden is nowhere. */
 export const maskOf = ({ where, subjectId }: Pick<BlendEntry, 'where' | 'subjectId'>, stage: Stage): Mask | null => {

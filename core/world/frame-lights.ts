@@ -9,10 +9,10 @@ import { exactSeconds } from '../units/third-stops.ts';
 import { body } from '../walk/body.ts';
 import { worldFromDocument } from './axes.ts';
 import { feetOf, holderInOpenAir } from './holder.ts';
+import { hourSkyOf } from './hour-sky.ts';
 import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
 import { type PathPoint, placeAtShare, strokesGone } from './lamp-place.ts';
 import { skyLights } from './sky-lights.ts';
-import { hourSkyOf } from './sky-of-place.ts';
 import { type Holder, meanMoonRadiusRadians, type WorldLight } from './source.ts';
 import type { Stage } from './stage.ts';
 

@@ -4,14 +4,8 @@ import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
 import type { GlowDome } from '../sky/glow-dome.ts';
 import { moonLight } from '../sky/moon-light.ts';
 import { skyAt } from '../sky/sky-at.ts';
-import type { SkyInput } from '../sky/sky-input.ts';
+import type { HourSky } from './hour-sky.ts';
 import type { Source, WorldLight } from './source.ts';
-
-/** All that the sky of an hour needs: where, when and in what air, and the glow of towns. */
-export interface HourSky {
-  readonly input: SkyInput;
-  readonly domes: readonly GlowDome[];
-}
 
 /** The source of a dome, and what it weighs when its luminance is taken so many times; null where it is dark. */
 const domeSource = (of: DomeOf, times: number): { readonly source: Source; readonly strength: Triple } | null => {

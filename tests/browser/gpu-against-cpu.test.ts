@@ -104,10 +104,10 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
   it('a blend keeps the brighter of each channel: GPU blend = maximum of the two GPU frames (rel 1e-6)', async () => {
     const text = readFileSync('assets/setups/three-stones.json', 'utf8');
     const [sky, painted, blend] = await page.evaluate(
-      ([setup, w, h]) => {
+      async ([setup, w, h]) => {
         const { harness } = window as unknown as { harness: Harness };
         const frame = (id: string) => harness.picture(setup, 'side', id, w, h, 1);
-        return [frame('sky'), frame('painted'), harness.blend(setup, 'side', w, h, 1)] as const;
+        return [await frame('sky'), await frame('painted'), await harness.blend(setup, 'side', w, h, 1)] as const;
       },
       [text, 60, 40] as const,
     );

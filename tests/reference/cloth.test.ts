@@ -8,6 +8,7 @@ import { surfaceLuminance } from '../../core/trace/lit-surface.ts';
 import { type SurfacePoint, surfaceAlong } from '../../core/trace/surface-point.ts';
 import type { Stage } from '../../core/world/stage.ts';
 import type { Source } from '../../core/world/world.ts';
+import { meanMoonRadiusRadians } from '../../core/world/world.ts';
 import { stageWith, standing, subjectOf } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
 
@@ -154,7 +155,7 @@ describe('a closed globe of cloth with a lamp in its middle', () => {
 
   it('opaque, it shows nothing of its lamp; and the moon behind does not come through two walls', () => {
     expect(mean(globe({ reflectance: rho }), 2)).toBe(0);
-    const behind: Source = { kind: 'moon', toward: normalize([0, 0.1, -1]) };
+    const behind: Source = { kind: 'moon', toward: normalize([0, 0.1, -1]), radiusRadians: meanMoonRadiusRadians };
     expect(mean(cloth, 0, behind)).toBe(0);
   });
 });

@@ -4,6 +4,7 @@ import type { Vec3 } from '../../core/geometry/vec.ts';
 import { evennessReading } from '../../core/readings/evenness-reading.ts';
 import { faceLight } from '../../core/readings/face-light.ts';
 import { silhouetteOf } from '../../core/readings/silhouette.ts';
+import { meanMoonRadiusRadians } from '../../core/world/world.ts';
 import { stageWith, standing, subjectOf } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
 import { barePoint } from './support/lamps.ts';
@@ -76,7 +77,7 @@ describe('a subject 3 m deep', () => {
   });
 
   it('a light at infinity: no fall-off and an even face (exact; abs 1e-9)', () => {
-    const moon = { kind: 'moon', toward: [0, 0.6, 0.8] } as const;
+    const moon = { kind: 'moon', toward: [0, 0.6, 0.8], radiusRadians: meanMoonRadiusRadians } as const;
     const { fallOffStops, evennessStops } = evennessReading(silhouette, faceLight(stage, silhouette.face, moon), moon);
     const row = { id: 'evenness', source: 'parallel light', unit: 'stops', expected: 0 };
     check({

@@ -6,6 +6,7 @@ import { patchView } from '../../core/readings/patch-view.ts';
 import type { SurfacePoint } from '../../core/trace/surface-point.ts';
 import type { Stage } from '../../core/world/stage.ts';
 import type { Source } from '../../core/world/world.ts';
+import { meanMoonRadiusRadians } from '../../core/world/world.ts';
 import { discEmitter, stageWith, standing, subjectOf } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
 
@@ -46,7 +47,11 @@ const farLamp = (grazingDegrees: number): Source => {
   const position = toward(grazingDegrees).map((v) => v * 20_000) as unknown as Vec3;
   return standing(position, [0, 0, 0], discEmitter(0));
 };
-const moon = (grazingDegrees: number): Source => ({ kind: 'moon', toward: toward(grazingDegrees) });
+const moon = (grazingDegrees: number): Source => ({
+  kind: 'moon',
+  toward: toward(grazingDegrees),
+  radiusRadians: meanMoonRadiusRadians,
+});
 
 // everything is as grey as the ground: contrast is of light alone
 const finish = { reflectance: 0.18 };

@@ -3,6 +3,7 @@ import { groundShadowLength, projectToGround } from '../../core/geometry/shadow.
 import { normalize, sub, type Vec3 } from '../../core/geometry/vec.ts';
 import { meter } from '../../core/trace/meter.ts';
 import type { Source } from '../../core/world/world.ts';
+import { meanMoonRadiusRadians } from '../../core/world/world.ts';
 import { discEmitter, stageWith, standing, subjectOf } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
 
@@ -184,7 +185,7 @@ describe('penumbra of the Moon', () => {
     const stage = stageWith(post);
     // a degree up, so that the whole disc clears the horizon
     const toward = normalize([0, Math.tan(Math.PI / 180), 1]);
-    const moon: Source = { kind: 'moon', toward };
+    const moon: Source = { kind: 'moon', toward, radiusRadians: meanMoonRadiusRadians };
     const light = (x: number) => meter(stage, moon, [x, 2, -behind], toward, samples);
     const lit = crossing(light, 1 - 1.5 / samples, -0.05, 0);
     const dark = crossing(light, 1.5 / samples, 0, 0.05);

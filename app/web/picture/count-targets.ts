@@ -27,7 +27,9 @@ export const targetsOf = (tiles: readonly Tile[]): number => {
       for (const { source } of frame.lights) {
         const key = `${view}|${keyOf(source)}`;
         layers.add(`${key}|0`);
-        if (world.bounces > 0) layers.add(`${key}|${world.bounces}`);
+        // a sky over the land is drawn, and where it is open traced
+        if (source.kind === 'seen-sky') layers.add(`${view}|mask sky`);
+        else if (world.bounces > 0) layers.add(`${key}|${world.bounces}`);
       }
     }
   return layers.size + views.size;

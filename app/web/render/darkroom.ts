@@ -2,6 +2,7 @@ import { WebGLRenderer } from 'three';
 import { type EngineState, PictureEngine } from './picture-engine.ts';
 import type { Scene, Tile } from './scene.ts';
 import { Screens } from './screens.ts';
+import { plainSkyDrawer, type SkyDrawer } from './sky-drawer.ts';
 
 declare global {
   interface Window {
@@ -44,6 +45,7 @@ export class Darkroom {
     gl.setPixelRatio(1);
     const card = gl.domElement;
     this.engine = new PictureEngine(gl, this.screens, () => this.ask());
+    this.engine.setSkyDrawer(skyDrawer);
     card.addEventListener('webglcontextlost', (event) => {
       event.preventDefault();
       this.engine.pause();
@@ -144,6 +146,12 @@ export class Darkroom {
 }
 
 let only: Darkroom | null = null;
+let skyDrawer: SkyDrawer = plainSkyDrawer;
+
+/** Who draws skies for the darkroom; to be told before it is set up. */
+export const drawSkiesWith = (drawer: SkyDrawer): void => {
+  skyDrawer = drawer;
+};
 
 /** The page's darkroom, set up when first asked for. Ask `canDrawPicture` before. */
 export const theDarkroom = (): Darkroom => {

@@ -2,11 +2,14 @@ import { type Texture, Vector2, Vector3, Vector4, type WebGLRenderer, type WebGL
 import type { Triple } from '../../../core/colour/matrix.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
 import type { Size } from './layer-store.ts';
+import { openFragment } from './shaders/open.frag.ts';
 import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
 
 /** A layer in a frame: its texture and what it weighs there. */
 export interface WeightedLayer {
   readonly texture: Texture;
+  /** Share of each pixel that it counts for; null = all. */
+  readonly openShare: Texture | null;
   readonly weight: Triple;
   /** Of a lamp in somebody's hand: what they send of moon and sky; null where nobody is drawn. */
   readonly holderWeight: Triple | null;
@@ -39,6 +42,12 @@ export class FrameSum {
     startFresh: { value: true },
     isBehind: { value: false },
     behind: { value: null as Texture | null },
+    pictureSize: { value: new Vector2() },
+  });
+
+  private readonly openPass = new FullScreenPass(openFragment, {
+    layer: { value: null as Texture | null },
+    share: { value: null as Texture | null },
     pictureSize: { value: new Vector2() },
   });
 
@@ -78,8 +87,21 @@ export class FrameSum {
     return sum as WebGLRenderTarget;
   }
 
+  /** A layer where it is open alone. */
+  private opened(layer: WeightedLayer, i: number, size: Size): WeightedLayer {
+    if (!layer.openShare) return layer;
+    const u = this.openPass.uniforms;
+    u.layer.value = layer.texture;
+    u.share.value = layer.openShare;
+    u.pictureSize.value.set(size.width, size.height);
+    const target = this.targetOf(`open-${i}`, size);
+    this.openPass.draw(this.gl, target);
+    return { ...layer, texture: target.texture };
+  }
+
   /** Light on the sensor; kept until the next frame is summed. */
-  sum(layers: readonly WeightedLayer[], size: Size): Texture {
+  sum(wanted: readonly WeightedLayer[], size: Size): Texture {
+    const layers = wanted.map((layer, i) => this.opened(layer, i, size));
     const groups = new Map<string, WeightedLayer[]>();
     for (const layer of layers) {
       const key = layer.behind.some((share) => share > 0) ? layer.behind.join() : '';
@@ -107,5 +129,6 @@ export class FrameSum {
 
   dispose(): void {
     this.pass.dispose();
+    this.openPass.dispose();
   }
 }

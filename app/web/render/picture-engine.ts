@@ -4,8 +4,10 @@ import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
 import { type Held, Mixer } from './mixer.ts';
 import type { Scene, Shown, Tile } from './scene.ts';
-import { layersOfScene, SceneLayers } from './scene-layers.ts';
+import { layersOfScene, SceneLayers, skiesOfScene } from './scene-layers.ts';
 import type { Screens } from './screens.ts';
+import type { SkyDrawer } from './sky-drawer.ts';
+import { SkyPictures } from './sky-pictures.ts';
 
 export interface EngineState {
   readonly counters: TraceCounters;
@@ -35,7 +37,8 @@ export class PictureEngine {
   private readonly layers: LayerRenderer;
   private readonly mixer: Mixer;
   private readonly developer: Developer;
-  private readonly sceneLayers = new SceneLayers();
+  private readonly skies = new SkyPictures(() => this.skyDrawn());
+  private readonly sceneLayers = new SceneLayers(this.skies);
   /** What each tile had gathered when it was last drawn. */
   private readonly drawn = new Map<Tile, number>();
   private next: Scene | null = null;
@@ -78,6 +81,16 @@ export class PictureEngine {
     if (this.canDraw) this.onStale();
   }
 
+  /** Has skies drawn by another from now on. */
+  setSkyDrawer(drawer: SkyDrawer): void {
+    this.skies.setDrawer(drawer);
+  }
+
+  private skyDrawn(): void {
+    this.isStale = true;
+    this.schedule();
+  }
+
   private schedule(): void {
     this.timer ??= setTimeout(() => {
       this.timer = null;
@@ -109,7 +122,7 @@ export class PictureEngine {
       samples,
       // nothing is taken up yet after a restart
       progress: this.next && !this.scene ? 0 : progress,
-      isConverged: isConverged && !this.next && !this.isStale && !this.isLost,
+      isConverged: isConverged && this.skies.isSettled && !this.next && !this.isStale && !this.isLost,
       texelsPerJob: this.layers.pace.texels,
     };
   }
@@ -146,6 +159,7 @@ export class PictureEngine {
     const layers = stage
       ? this.layers.want(stage, [...wanted.values()], scene.size, scene.samples, this.sceneLayers.shownOn(keys))
       : this.layers.wantNothing();
+    this.skies.want(skiesOfScene(scene));
     this.sceneLayers.set(new Map(keys.map((key, i) => [key, layers[i] as StoredLayer])), scene.samples);
     this.layerCount = new Set(layers).size;
   }
@@ -163,6 +177,7 @@ export class PictureEngine {
         this.gl.setRenderTarget(null);
         this.developTile(tile, scene.size, ratio);
         this.screens.copy(tile.screen, this.gl.domElement, tile);
+        this.skies.pictureShown();
       }
     }
   }
@@ -198,6 +213,7 @@ export class PictureEngine {
   restart(): void {
     this.layers.reset();
     this.sceneLayers.clear();
+    this.skies.clear();
     if (this.scene && !this.next) this.next = this.scene;
     this.scene = null;
     this.isPaused = false;

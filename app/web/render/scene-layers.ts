@@ -1,4 +1,5 @@
 import type { Texture } from 'three';
+import type { Mask } from '../../../core/trace/mask.ts';
 import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WeightedLayer } from './frame-sum.ts';
@@ -6,6 +7,9 @@ import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
 import type { FrameMix } from './mixer.ts';
 import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
+import type { SkyOrder, SkyPictures } from './sky-pictures.ts';
+
+const openSky: Mask = { kind: 'mask', part: 'sky' };
 
 /** By place and id among the frame's lights: ids alone do not do, a pass may be called "sky". */
 const storeKey = (shown: Shown, frame: WorldFrame, light: number, bounces: number): string =>
@@ -27,6 +31,16 @@ export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
       if (mask)
         direct.set(maskKey(shown, each), { label: `mask ${mask.part}`, view: frame.view, source: mask, bounces: 0 });
       frame.lights.forEach(({ id, source }, i) => {
+        if (source.kind === 'seen-sky') {
+          // the sky itself is drawn apart; traced is where it is open
+          direct.set(storeKey(shown, frame, i, 0), {
+            label: 'open sky',
+            view: frame.view,
+            source: openSky,
+            bounces: 0,
+          });
+          return;
+        }
         const { bounces } = shown.world;
         const label = source.kind === 'lamp' ? `${shown.name}/${id}` : id;
         const layer = { label, view: frame.view, source, bounces: 0 } as const;
@@ -38,12 +52,31 @@ export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
   return new Map([...direct, ...bounced]);
 };
 
+/** The skies that a scene shows. */
+export const skiesOfScene = (scene: Scene): SkyOrder[] =>
+  scene.tiles
+    .flatMap(picturesOf)
+    .flatMap((shown) =>
+      shown.frames.flatMap(({ frame }) =>
+        frame.lights.flatMap(({ source }, i) =>
+          source.kind === 'seen-sky'
+            ? [{ slot: storeKey(shown, frame, i, 0), view: frame.view, sky: source.sky, size: scene.size }]
+            : [],
+        ),
+      ),
+    );
+
 /** Which traced layer stands for which light of the scene on screen. */
 export class SceneLayers {
+  private readonly skies: SkyPictures;
   private stored = new Map<string, StoredLayer>();
   /** Bounced light last shown for a light: it stays until that of a moved lamp has samples enough. */
   private readonly lastBounced = new Map<string, StoredLayer>();
   private fewestShown = fewestBounced;
+
+  constructor(skies: SkyPictures) {
+    this.skies = skies;
+  }
 
   /** Bounced light that may have to be shown on with these lights, and must not be disposed of. */
   shownOn(keys: Iterable<string>): Set<StoredLayer> {
@@ -85,7 +118,10 @@ export class SceneLayers {
       shown.frames.every((each) => {
         const { frame, mask } = each;
         const keys = frame.lights.map((_, i) => storeKey(shown, frame, i, 0));
-        return [...keys, ...(mask ? [maskKey(shown, each)] : [])].every((key) => this.textureOf(key));
+        const hasSkies = frame.lights.every(
+          ({ source }, i) => source.kind !== 'seen-sky' || this.skies.of(keys[i] as string),
+        );
+        return hasSkies && [...keys, ...(mask ? [maskKey(shown, each)] : [])].every((key) => this.textureOf(key));
       }),
     );
   }
@@ -100,6 +136,7 @@ export class SceneLayers {
         sum += (part?.samples ?? 0) + (part?.coarse ? 0.5 : 0);
         for (const i of frame.lights.keys()) {
           const direct = this.stored.get(storeKey(shown, frame, i, 0));
+          sum += this.skies.numberOf(storeKey(shown, frame, i, 0));
           const { bounces } = shown.world;
           const bounced = bounces > 0 ? this.stored.get(storeKey(shown, frame, i, bounces)) : undefined;
           sum += (direct?.samples ?? 0) + (direct?.coarse ? 0.5 : 0) + (bounced?.samples ?? 0);
@@ -113,14 +150,21 @@ export class SceneLayers {
     const { frame, weight, mask, featherShare } = each;
     const { bounces } = shown.world;
     const direct = frame.lights.map((light, i): WeightedLayer => {
-      const texture = this.textureOf(storeKey(shown, frame, i, 0)) as Texture;
-      const behind = timeWithHolders(frame, light);
-      return { texture, weight: layerWeight(frame, light), holderWeight: holderWeight(frame, light), behind };
+      const key = storeKey(shown, frame, i, 0);
+      const traced = this.textureOf(key) as Texture;
+      const isSky = light.source.kind === 'seen-sky';
+      return {
+        texture: isSky ? (this.skies.of(key) as Texture) : traced,
+        openShare: isSky ? traced : null,
+        weight: layerWeight(frame, light),
+        holderWeight: holderWeight(frame, light),
+        behind: timeWithHolders(frame, light),
+      };
     });
     // after all direct light, which `behind` counts by place
     const bounced = direct.flatMap((layer, i): WeightedLayer[] => {
       const texture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
-      return texture ? [{ ...layer, texture, holderWeight: null }] : [];
+      return texture ? [{ ...layer, texture, openShare: null, holderWeight: null }] : [];
     });
     const layers = [...direct, ...bounced];
     const key = maskKey(shown, each);

@@ -4,9 +4,9 @@ import type { Traced } from '../../../core/trace/mask.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import type { World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
-import { MeasuredTables } from './measured-tables.ts';
 import { firstHitFragment } from './shaders/first-hit.frag.ts';
 import { bounceFragment, lightFragment } from './shaders/light.frag.ts';
+import { SourceTables } from './source-tables.ts';
 import { createStageTextures, type StageTextures } from './stage-textures.ts';
 import { cameraUniforms, setCamera, setSource, setStage, sourceUniforms, stageUniforms } from './uniforms.ts';
 
@@ -42,7 +42,7 @@ export class Tracer {
   private readonly gl: WebGLRenderer;
   private stage: Stage | null = null;
   private textures: StageTextures | null = null;
-  private readonly tables = new MeasuredTables();
+  private readonly tables = new SourceTables();
   private readonly firstHits = new FullScreenPass(
     firstHitFragment,
     { ...stageUniforms(), ...cameraUniforms() },

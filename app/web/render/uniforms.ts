@@ -3,11 +3,13 @@ import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { basisAround } from '../../../core/geometry/vec.ts';
 import { isMeasured, lobePeakPerLumen, spillLevelPerLumen } from '../../../core/photometry/beam.ts';
 import type { Emitter, EmitterShape } from '../../../core/photometry/emitter.ts';
+import type { DomeLight } from '../../../core/sky/dome-light.ts';
+import { domeLightOf } from '../../../core/sky/dome-of.ts';
 import { partNumber, type Traced } from '../../../core/trace/mask.ts';
 import { type MomentsTaken, momentsPerSample, momentsTaken } from '../../../core/trace/moments-taken.ts';
 import type { Stage } from '../../../core/world/stage.ts';
-import type { MeasuredTables } from './measured-tables.ts';
 import { sourceKinds } from './shaders/irradiance.glsl.ts';
+import type { SourceTables } from './source-tables.ts';
 import type { StageTextures } from './stage-textures.ts';
 
 const shapes: Record<EmitterShape, number> = { point: 0, disc: 1, rectangle: 2, sphere: 3, tube: 4 };
@@ -38,6 +40,11 @@ export const sourceUniforms = () => ({
   towardMoon: vec3(),
   moonFirst: vec3(),
   moonSecond: vec3(),
+  moonRadius: { value: 0 },
+  domeTable: { value: null as Texture | null },
+  domeLuxAllRound: { value: 0 },
+  domeMiddle: vec3(),
+  domeHarmonics: { value: new Array<number>(9).fill(0) },
   lampShape: { value: 0 },
   momentCount: { value: 1 },
   momentPosition: vec3s(),
@@ -79,16 +86,25 @@ export const setCamera = (
   u.sampleIndex.value = sample;
 };
 
-const setBeam = (u: ReturnType<typeof sourceUniforms>, { beam, front }: Emitter, tables: MeasuredTables): void => {
+const setBeam = (u: ReturnType<typeof sourceUniforms>, { beam, front }: Emitter, tables: SourceTables): void => {
   u.lampFront.value.set(front?.spreadShare ?? 0, front?.cosSnoot ?? -2);
   u.isMeasured.value = isMeasured(beam);
-  u.measuredTable.value = isMeasured(beam) ? tables.of(beam) : null;
+  u.measuredTable.value = isMeasured(beam) ? tables.ofBeam(beam) : null;
   if (isMeasured(beam)) {
     u.measuredTurn.value = beam.turnRadians;
     return;
   }
   u.lampLobe.value.set(beam.exponent, (1 - beam.spillShare) * lobePeakPerLumen(beam.exponent));
   u.lampSpill.value.set(beam.cosSpill, beam.cosSpillEven, spillLevelPerLumen(beam));
+};
+
+/** A dome that gives no light is no source of a frame. */
+const setDome = (u: ReturnType<typeof sourceUniforms>, dome: DomeLight | null, tables: SourceTables): void => {
+  if (!dome) return;
+  u.domeTable.value = tables.ofDome(dome);
+  u.domeLuxAllRound.value = dome.luxAllRound;
+  u.domeMiddle.value.set(...dome.middle);
+  u.domeHarmonics.value = [...dome.harmonics];
 };
 
 const setMoments = (u: ReturnType<typeof sourceUniforms>, { poses, feet, clothes }: MomentsTaken): void => {
@@ -108,7 +124,7 @@ export const setSource = (
   stage: Stage,
   source: Traced,
   sample: number,
-  tables: MeasuredTables,
+  tables: SourceTables,
 ): void => {
   u.sourceKind.value = sourceKinds[source.kind];
   if (source.kind === 'mask') u.maskPart.value = partNumber(source);
@@ -117,7 +133,9 @@ export const setSource = (
     u.towardMoon.value.set(...source.toward);
     u.moonFirst.value.set(...first);
     u.moonSecond.value.set(...second);
+    u.moonRadius.value = source.radiusRadians;
   }
+  if (source.kind === 'dome') setDome(u, domeLightOf(source.of), tables);
   if (source.kind !== 'lamp') return;
   setMoments(u, momentsTaken(stage, source, sample));
   u.lampShape.value = shapes[source.emitter.shape];

@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { keptSamples, LayerStore, type Shot, type StoredLayer } from '../../../app/web/render/layer-store.ts';
 import type { Tile } from '../../../app/web/render/scene.ts';
 import { SceneLayers } from '../../../app/web/render/scene-layers.ts';
+import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
 import { buildWorld, type WorldFrame } from '../../../core/world/world.ts';
 import { onePassSetup } from '../../core/support/scenes.ts';
 
@@ -68,7 +69,7 @@ describe('bounced light of a lamp that moves', () => {
   };
 
   it('is left out at first, then shown on until that of the new place has four samples', () => {
-    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
+    const [layers, store] = [new SceneLayers(new SkyPictures(() => undefined)), new LayerStore(card)];
     const shot = shotOf(store, 'a');
     const [old, moved] = [layerOf(store, 'old', shot, 3), layerOf(store, 'moved', shot, 0)];
     expect(shownWith(layers, store, shot, old)).toBe(0);
@@ -83,7 +84,7 @@ describe('bounced light of a lamp that moves', () => {
   });
 
   it('counts as gathered with each sample, as the direct light does, and not with samples of others', () => {
-    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
+    const [layers, store] = [new SceneLayers(new SkyPictures(() => undefined)), new LayerStore(card)];
     const shot = shotOf(store, 'a');
     const [bounced, other] = [layerOf(store, 'bounced', shot, 0), layerOf(store, 'other', shot, 1)];
     const direct = frame.lights.map((_, i) => layerOf(store, `direct ${i}`, shot, 0));
@@ -100,7 +101,7 @@ describe('bounced light of a lamp that moves', () => {
   });
 
   it('is not shown on for another camera', () => {
-    const [layers, store] = [new SceneLayers(), new LayerStore(card)];
+    const [layers, store] = [new SceneLayers(new SkyPictures(() => undefined)), new LayerStore(card)];
     const [shot, other] = [shotOf(store, 'a'), shotOf(store, 'b')];
     expect(shownWith(layers, store, shot, layerOf(store, 'old', shot, 4))).toBe(1);
     expect(shownWith(layers, store, other, layerOf(store, 'new', other, 0))).toBe(0);

@@ -1,7 +1,8 @@
 import type { WebGLRenderer } from 'three';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
-import { buildWorld, type Source, type World } from '../../../core/world/world.ts';
+import { buildWorld, type World } from '../../../core/world/world.ts';
 import { type Growth, pebbleSetup } from '../../core/support/pebble-setup.ts';
+import { type TracedLight, tracedLights } from './traced-lights.ts';
 
 /** Times in milliseconds of one sample, least of several rounds; rounds of all scenes take turns within one run. */
 export interface SampleTimes {
@@ -20,7 +21,7 @@ interface Scene {
   lightMs: number;
 }
 
-const moved = (source: Source, metres: number): Source =>
+const moved = (source: TracedLight['source'], metres: number): TracedLight['source'] =>
   source.kind === 'lamp'
     ? {
         ...source,
@@ -38,7 +39,7 @@ export const benchGrowth = (
 ): SampleTimes[] => {
   const pixel = new Float32Array(4);
   const trace = ({ world, renderer }: Scene, step: number, metres: number): number => {
-    const light = world.frames[0]?.lights[0] as World['frames'][number]['lights'][number];
+    const light = tracedLights(world.frames[0] as World['frames'][number])[0] as TracedLight;
     const [x, y, z] = world.view.position;
     // the camera steps aside, so that first hits are new
     const view = { ...world.view, position: [x + step * 0.01, y, z] as const };

@@ -3,7 +3,8 @@ import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import { validateSetup } from '../../../core/setup/parse-setup.ts';
 import { layerWeight } from '../../../core/trace/picture.ts';
-import { buildWorld, type Source, type World } from '../../../core/world/world.ts';
+import { buildWorld, type World } from '../../../core/world/world.ts';
+import { type TracedLight, tracedLights } from './traced-lights.ts';
 
 /** Times in milliseconds, medians of several rounds in one run. */
 export interface MovedLampTimes {
@@ -76,7 +77,7 @@ const stonesSetup = () =>
     ],
   });
 
-const movedBy = (source: Source, metres: number): Source =>
+const movedBy = (source: TracedLight['source'], metres: number): TracedLight['source'] =>
   source.kind !== 'lamp'
     ? source
     : {
@@ -97,13 +98,13 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
   const setup = stonesSetup();
   const world: World = buildWorld(setup, setup.schemes[0] as (typeof setup.schemes)[number]);
   const frame = world.frames[0] as World['frames'][number];
-  const light = frame.lights[0] as (typeof frame.lights)[number];
+  const light = tracedLights(frame)[0] as TracedLight;
   const pixel = new Float32Array(4);
   const mixer = new Mixer(gl);
   /** Traces what is not kept yet, mixes, and waits. `step` moves the camera, so that first hits are new. */
   const show = (
     renderer: LayerRenderer,
-    source: Source,
+    source: TracedLight['source'],
     size: { width: number; height: number },
     step = 0,
     bounces: World['bounces'] = 0,
@@ -114,7 +115,13 @@ export const benchMovedLamp = (gl: WebGLRenderer, width: number, height: number,
     const [layer] = renderer.want(world.stage, [{ label: 'p', view, source, bounces }], size);
     renderer.runTo(1);
     const weighted = [
-      { texture: layer?.full?.texture as Texture, weight: layerWeight(frame, light), holderWeight: null, behind: [] },
+      {
+        texture: layer?.full?.texture as Texture,
+        weight: layerWeight(frame, light),
+        openShare: null,
+        holderWeight: null,
+        behind: [],
+      },
     ];
     const mix = { layers: weighted, development: frame.development, view, weight: 1, mask: null };
     const target = mixer.mix([mix], 'add', size.width, size.height);

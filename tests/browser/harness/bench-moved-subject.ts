@@ -3,6 +3,7 @@ import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { pebbleSetup } from '../../core/support/pebble-setup.ts';
+import { tracedLights } from './traced-lights.ts';
 
 /** Frames of a subject that is dragged: each moves it, refits the stage, uploads it and traces one whole sample. */
 export interface DragTimes {
@@ -42,7 +43,7 @@ export const benchMovedSubject = (
     const { stage, view, frames: all } = buildWorld(setup, scheme);
     const staged = performance.now();
     count = stage.tree.corners.length / 9;
-    const source = all[0]?.lights[0]?.source;
+    const source = all[0] && tracedLights(all[0])[0]?.source;
     if (!source) throw new Error('no light');
     const [layer] = renderer.want(stage, [{ label: 'p', view, source, bounces: 0 }], size);
     renderer.runTo(1);

@@ -9,6 +9,7 @@ import { setupOfCell } from '../../../core/sweep/setup-of-cell.ts';
 import { sweepCells } from '../../../core/sweep/sweep-cells.ts';
 import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
 import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
+import { tracedLights } from './traced-lights.ts';
 
 /** Times in milliseconds within one run. */
 export interface SweepTimes {
@@ -50,12 +51,14 @@ export const benchSweep = (gl: WebGLRenderer, text: string, place: PassPlace): S
     samples: number,
   ): number => {
     const start = performance.now();
-    const wanted = frame.lights.map(({ id, source }) => ({ label: id, view: frame.view, source, bounces: 0 as const }));
+    const lights = tracedLights(frame);
+    const wanted = lights.map(({ id, source }) => ({ label: id, view: frame.view, source, bounces: 0 as const }));
     const layers = renderer.want(world.stage, wanted, size, samples);
     renderer.runTo(samples);
-    const weighted = frame.lights.map((light, i) => ({
+    const weighted = lights.map((light, i) => ({
       texture: layers[i]?.full?.texture as Texture,
       weight: layerWeight(frame, light),
+      openShare: null,
       holderWeight: holderWeight(frame, light),
       behind: timeWithHolders(frame, light),
     }));

@@ -4,8 +4,9 @@ import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import type { StoredLayer } from '../../../app/web/render/layer-store.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import type { Tile } from '../../../app/web/render/scene.ts';
-import { layersOfScene, SceneLayers } from '../../../app/web/render/scene-layers.ts';
+import { layersOfScene, SceneLayers, skiesOfScene } from '../../../app/web/render/scene-layers.ts';
 import { shownFrames } from '../../../app/web/render/shown-frames.ts';
+import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
 import wallText from '../../../assets/setups/drystone-wall.json?raw';
 import type { Response } from '../../../core/camera/response.ts';
 import { blendEntries, wholeFrame } from '../../../core/setup/blend-entries.ts';
@@ -29,9 +30,9 @@ export interface Harness {
     width: number,
     height: number,
     samples: number,
-  ): number[];
+  ): Promise<number[]>;
   /** A scheme’s blend, as `picture`. */
-  blend(setupText: string, schemeId: string, width: number, height: number, samples: number): number[];
+  blend(setupText: string, schemeId: string, width: number, height: number, samples: number): Promise<number[]>;
   /** Bytes that the develop shader puts on the screen for grey values given as ratios to mid-grey. */
   develop(midGreyRatios: number[], response: Response): number[];
   /** Bytes of the map of stops for grey values given as ratios to mid-grey: their levels, or their difference to others. */
@@ -56,13 +57,13 @@ export interface Harness {
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
 
 /** Traces frames of a scheme, mixes them, and reads the linear picture back. */
-const linearPicture = (
+const linearPicture = async (
   setupText: string,
   schemeId: string,
   frameId: string | null,
   size: { width: number; height: number },
   samples: number,
-): number[] => {
+): Promise<number[]> => {
   const setup = parseSetup(setupText);
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
   if (!scheme) throw new Error(`no scheme ${schemeId}`);
@@ -70,12 +71,16 @@ const linearPicture = (
   const entries = frameId ? scheme.frames.filter(({ id }) => id === frameId).map(wholeFrame) : blendEntries(scheme);
   const shown = { name: 'test', world, frames: shownFrames(setup, scheme, world, entries), mode: scheme.blend.mode };
   const tile: Tile = { ...shown, screen: 'test', look: 'picture', against: null, marksFull: false, ...size };
-  const wanted = layersOfScene({ tiles: [tile], size, samples, showsEarly: false });
+  const scene = { tiles: [tile], size, samples, showsEarly: false };
+  const wanted = layersOfScene(scene);
   const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
   const mixer = new Mixer(gl);
   const layers = renderer.want(world.stage, [...wanted.values()], size);
   renderer.runTo(samples);
-  const sceneLayers = new SceneLayers();
+  const skies = new SkyPictures(() => undefined);
+  skies.want(skiesOfScene(scene));
+  while (!skies.isSettled) await new Promise((resolve) => setTimeout(resolve, 1));
+  const sceneLayers = new SceneLayers(skies);
   sceneLayers.set(new Map([...wanted.keys()].map((key, i) => [key, layers[i] as StoredLayer])), samples);
   const mixes = shown.frames.map((each) => sceneLayers.frameMix(shown, each));
   const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
@@ -83,6 +88,7 @@ const linearPicture = (
   gl.readRenderTargetPixels(target, 0, 0, size.width, size.height, rgba);
   renderer.dispose();
   mixer.dispose();
+  skies.clear();
   return Array.from(
     { length: size.width * size.height * 3 },
     (_, i) => rgba[Math.floor(i / 3) * 4 + (i % 3)] as number,

@@ -114,7 +114,11 @@ describe('litGrid', () => {
 
   it('the moon’s shadow of a box is its height over the tangent of the moon’s altitude long (1 mm)', () => {
     const altitude = (30 * Math.PI) / 180;
-    const moon: CastingSource = { kind: 'moon', toward: [0, Math.sin(altitude), Math.cos(altitude)], radiusRadians: 0.0045 };
+    const moon: CastingSource = {
+      kind: 'moon',
+      toward: [0, Math.sin(altitude), Math.cos(altitude)],
+      radiusRadians: 0.0045,
+    };
     const tip = far - top / Math.tan(altitude);
     const at = (z: number) => litStateAt(stage, moon, surfaceAlong(stage, [0.3, 5, z], [0, -1, 0]));
     expect(at(tip + 0.001)).toBe(litState.shadow);

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { normalize, type Vec3 } from '../../../core/geometry/vec.ts';
 import { meter } from '../../../core/trace/meter.ts';
 import type { Source } from '../../../core/world/world.ts';
+import { meanMoonRadiusRadians } from '../../../core/world/world.ts';
 import { relativeError } from '../support/errors.ts';
 import { stageWith, subjectOf } from '../support/scenes.ts';
 
@@ -53,7 +54,11 @@ describe('even sky', () => {
 });
 
 describe('moon', () => {
-  const moonAt = (altitudeDegrees: number): Source => ({ kind: 'moon', toward: tilted(90 - altitudeDegrees, 70) });
+  const moonAt = (altitudeDegrees: number): Source => ({
+    kind: 'moon',
+    toward: tilted(90 - altitudeDegrees, 70),
+    radiusRadians: meanMoonRadiusRadians,
+  });
 
   // Lambert's cosine law: level ground gets the sine of the altitude
   it.each([5, 20, 45, 90])('at %d degrees up gives level ground the sine of it per lux (1e-4)', (altitude) => {
@@ -63,18 +68,23 @@ describe('moon', () => {
 
   it('gives a face square to it 1 lx per lux (1e-4), and one turned away nothing', () => {
     const toward = tilted(60, 70);
-    expect(relativeError(meter(empty, { kind: 'moon', toward }, [0, 2, 0], toward, samples), 1)).toBeLessThanOrEqual(
-      1e-4,
-    );
+    expect(
+      relativeError(
+        meter(empty, { kind: 'moon', toward, radiusRadians: meanMoonRadiusRadians }, [0, 2, 0], toward, samples),
+        1,
+      ),
+    ).toBeLessThanOrEqual(1e-4);
     const away = normalize([-toward[0], -toward[1], -toward[2]]);
-    expect(meter(empty, { kind: 'moon', toward }, [0, 2, 0], away, samples)).toBe(0);
+    expect(meter(empty, { kind: 'moon', toward, radiusRadians: meanMoonRadiusRadians }, [0, 2, 0], away, samples)).toBe(
+      0,
+    );
   });
 
   it('is kept off by a wall between', () => {
     const wall = subjectOf('wall', [
       { kind: 'box', position: [0, 2, 0], widthMetres: 9, depthMetres: 0.2, heightMetres: 5 },
     ]);
-    const moon: Source = { kind: 'moon', toward: tilted(60, 0) };
+    const moon: Source = { kind: 'moon', toward: tilted(60, 0), radiusRadians: meanMoonRadiusRadians };
     expect(meter(stageWith(wall), moon, [0, 0, 0], up, samples)).toBe(0);
     expect(meter(stageWith(wall), moon, [0, 0, -9], up, samples)).toBeGreaterThan(0.4);
   });

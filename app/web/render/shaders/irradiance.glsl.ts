@@ -1,7 +1,7 @@
-import { moonRadiusRadians } from '../../../../core/world/world.ts';
+import { domeSteps } from '../../../../core/sky/dome-cells.ts';
 
 /** Values of the uniform `sourceKind`. */
-export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3 } as const;
+export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3, dome: 4 } as const;
 
 /** One sample of a source's light on a surface, twin of core/trace/irradiance.ts. Needs tree, surface, emitter and holder. */
 export const irradianceGlsl = /* glsl */ `
@@ -9,6 +9,12 @@ uniform int sourceKind;
 uniform vec3 towardMoon;
 uniform vec3 moonFirst;
 uniform vec3 moonSecond;
+uniform float moonRadius;
+// of a dome: directions of equal light, and in the fourth number the luminance of its cells
+uniform highp sampler2D domeTable;
+uniform float domeLuxAllRound;
+uniform vec3 domeMiddle;
+uniform float domeHarmonics[9];
 
 const float REACH = 1.0 - 1e-5;
 const float FAR_AWAY = 1e5;
@@ -81,7 +87,7 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
 }
 
 LightSample moonSample(Receiver receiver, vec2 uv) {
-  vec2 offset = discFromSquare(uv) * ${moonRadiusRadians};
+  vec2 offset = discFromSquare(uv) * moonRadius;
   vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
   return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0), vec3(0.0), false);
 }
@@ -102,9 +108,47 @@ LightSample skySample(Receiver receiver, vec2 uv) {
   return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0, vec3(0.0), false);
 }
 
+// As core/sky/dome-harmonics.ts.
+float harmonicLux(vec3 n) {
+  float h[9] = domeHarmonics;
+  return max(0.282095 * h[0] + 0.488603 * (n.y * h[1] + n.z * h[2] + n.x * h[3])
+    + 1.092548 * (n.x * n.y * h[4] + n.y * n.z * h[5] + n.x * n.z * h[7])
+    + 0.315392 * (3.0 * n.z * n.z - 1.0) * h[6] + 0.546274 * (n.x * n.x - n.y * n.y) * h[8], 0.0);
+}
+
+const int DOME_STEPS = ${domeSteps};
+
+LightSample domeSample(Receiver receiver, vec2 uv) {
+  vec3 n = receiver.normal;
+  if (uv == vec2(0.5)) {
+    vec3 middle = n + domeMiddle;
+    vec3 toward = dot(middle, middle) > 0.01 && middle.y > 0.0 ? normalize(middle) : domeMiddle;
+    return LightSample(toward, FAR_AWAY, harmonicLux(n), vec3(0.0), true);
+  }
+  vec3 toSky = texelFetch(domeTable, ivec2(uv * float(DOME_STEPS)), 0).xyz;
+  return LightSample(toSky, FAR_AWAY, domeLuxAllRound * max(dot(n, toSky), 0.0), vec3(0.0), false);
+}
+
+float domeCell(int column, int row) {
+  return texelFetch(domeTable, ivec2((column + DOME_STEPS) % DOME_STEPS, clamp(row, 0, DOME_STEPS - 1)), 0).w;
+}
+
+// As core/sky/dome-light.ts.
+float domeLuminance(vec3 toward) {
+  if (toward.y <= 0.0) return 0.0;
+  float turn = atan(toward.x, -toward.z) / (2.0 * PI);
+  vec2 at = vec2(turn < 0.0 ? turn + 1.0 : turn, min(toward.y, 1.0)) * float(DOME_STEPS) - 0.5;
+  ivec2 low = ivec2(floor(at));
+  vec2 share = at - vec2(low);
+  float lower = mix(domeCell(low.x, low.y), domeCell(low.x + 1, low.y), share.x);
+  float upper = mix(domeCell(low.x, low.y + 1), domeCell(low.x + 1, low.y + 1), share.x);
+  return mix(lower, upper, share.y);
+}
+
 LightSample lightSample(Receiver receiver, vec2 uv, Moments moments) {
   if (sourceKind == ${sourceKinds.lamp}) return lampSample(receiver, uv, moments);
   if (sourceKind == ${sourceKinds.moon}) return moonSample(receiver, uv);
+  if (sourceKind == ${sourceKinds.dome}) return domeSample(receiver, uv);
   return skySample(receiver, uv);
 }
 

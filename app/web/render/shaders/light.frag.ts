@@ -83,6 +83,8 @@ void main() {
       value += weight * surfaceLuminance(surface, uv, by, moments);
     } else if (sourceKind == ${sourceKinds.sky}) {
       value += weight / PI;
+    } else if (sourceKind == ${sourceKinds.dome} && look > 0) {
+      value += weight * domeLuminance(ray.direction);
     }
     if (sourceKind == ${sourceKinds.lamp}) value += weight * seenPastHolder(ray, surfaceDistance, density, look == 0);
 #if HAS_SHEEN == 1

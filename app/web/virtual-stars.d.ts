@@ -1,0 +1,5 @@
+/** Address of the packed stars, see app/build/stars-plugin.ts. */
+declare module 'virtual:stars' {
+  const address: string;
+  export default address;
+}
