@@ -18,7 +18,8 @@ export interface MoonLight {
   readonly radiusRadians: number;
 }
 
-const meanDistanceKm = 384_400;
+/** Mean distance of the moon, at which its magnitudes are told. */
+export const meanMoonDistanceKm = 384_400;
 
 /** V of the moon at its mean distance. Phase angle 0 = full. Source: Allen; Krisciunas and Schaefer 1991, eq. 9. */
 export const moonMagnitude = (phaseRadians: number): number => {
@@ -28,7 +29,7 @@ export const moonMagnitude = (phaseRadians: number): number => {
 
 /** Illuminance square to the moon outside the air, lux: 0.313 full at its mean distance. Without the surge near full. */
 export const moonLuxAboveAir = ({ phaseRadians, distanceKm }: Pick<MoonBody, 'phaseRadians' | 'distanceKm'>): number =>
-  luxFromMagnitude(moonMagnitude(phaseRadians)) * (meanDistanceKm / distanceKm) ** 2;
+  luxFromMagnitude(moonMagnitude(phaseRadians)) * (meanMoonDistanceKm / distanceKm) ** 2;
 
 /** Moonlight outside the air: B - V = 0.92 (from memory), sunlight from a reddish ground. */
 export const moonColourAboveAir: Triple = starColour(0.92);
