@@ -4,7 +4,7 @@ import { bodyFromWay } from './frames-body.ts';
 import type { MoonBody } from './sky-state.ts';
 
 /** Mean radius of the moon, IAU. */
-const moonRadiusKm = 1737.4;
+export const moonRadiusKm = 1737.4;
 
 /**
  * The moon with its phase, as the place sees it: parallax moves it by up to a degree and its phase by as much.
