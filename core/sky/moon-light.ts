@@ -1,0 +1,62 @@
+import type { Triple } from '../colour/matrix.ts';
+import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
+import type { Vec3 } from '../geometry/vec.ts';
+import { degreesFromRadians } from '../units/angle.ts';
+import { pointTransmittance } from './extinction.ts';
+import { luxFromMagnitude } from './magnitudes.ts';
+import type { MoonBody, SkyState } from './sky-state.ts';
+import { starColour } from './star-colour.ts';
+
+/** Moonlight as a light on the land. */
+export interface MoonLight {
+  /** Unit direction in which the moon is seen, scene's axes. */
+  readonly toward: Vec3;
+  /** On a surface square to it, at the ground, lux. */
+  readonly lux: number;
+  /** Linear sRGB of luminance 1. */
+  readonly colour: Triple;
+  readonly radiusRadians: number;
+}
+
+const meanDistanceKm = 384_400;
+
+/** V of the moon at its mean distance. Phase angle 0 = full. Source: Allen; Krisciunas and Schaefer 1991, eq. 9. */
+export const moonMagnitude = (phaseRadians: number): number => {
+  const degrees = Math.abs(degreesFromRadians(phaseRadians));
+  return -12.73 + 0.026 * degrees + 4e-9 * degrees ** 4;
+};
+
+/** Illuminance square to the moon outside the air, lux: 0.313 full at its mean distance. Without the surge near full. */
+export const moonLuxAboveAir = ({ phaseRadians, distanceKm }: Pick<MoonBody, 'phaseRadians' | 'distanceKm'>): number =>
+  luxFromMagnitude(moonMagnitude(phaseRadians)) * (meanDistanceKm / distanceKm) ** 2;
+
+/** Moonlight outside the air: B - V = 0.92 (from memory), sunlight from a reddish ground. */
+export const moonColourAboveAir: Triple = starColour(0.92);
+
+/** Share of a disc above a level line, from the height of its middle in radii. */
+const shareOfDiscAbove = (heightInRadii: number): number => {
+  const t = Math.min(Math.max(heightInRadii, -1), 1);
+  return 0.5 + (t * Math.sqrt(1 - t * t) + Math.asin(t)) / Math.PI;
+};
+
+/**
+ * Moonlight at the ground after air and thin cloud; what cloud scatters is part of the sky. Fades as the disc sets; null
+ * when all of it is under the level horizon. Phase law and distance as in `moonLuxAboveAir`, air mass by Kasten and Young.
+ */
+export const moonLight = ({ moon, input }: SkyState): MoonLight | null => {
+  const sine = moon.towardSeen[1];
+  const share = shareOfDiscAbove(Math.asin(Math.min(Math.max(sine, -1), 1)) / moon.radiusRadians);
+  if (share <= 0) return null;
+  const through = pointTransmittance(input, sine);
+  const [r, g, b] = moonColourAboveAir;
+  const raw: Triple = [r * through[0], g * through[1], b * through[2]];
+  // V is lost by the law of V, so that the number agrees with published ones; the channels give the colour only
+  const lost = luminanceOfLinearSrgb(through);
+  const y = luminanceOfLinearSrgb(raw);
+  return {
+    toward: moon.towardSeen,
+    lux: moonLuxAboveAir(moon) * lost * share,
+    colour: [raw[0] / y, raw[1] / y, raw[2] / y],
+    radiusRadians: moon.radiusRadians,
+  };
+};
