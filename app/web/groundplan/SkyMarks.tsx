@@ -3,9 +3,9 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { coreShape, glowShape, moonRing } from '../ui/sky-glyphs.ts';
 import { type EdgeMark, glowEdgeMark, skyEdgeMark } from '../ui/plan-sky.ts';
 import type { PlanView } from '../ui/plan-view.ts';
+import { coreShape, glowShape, moonRing } from '../ui/sky-glyphs.ts';
 
 type Place = Setup['place'];
 

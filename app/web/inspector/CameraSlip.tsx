@@ -2,12 +2,12 @@ import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { aimCamera, cameraOf, changeCamera, moveCamera, setDrawn, setSensor } from '../state/edits/place-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';
+import { Slip } from '../ui/Slip.tsx';
 import { DrawnFields } from './DrawnFields.tsx';
 import { OwnCamera } from './OwnCamera.tsx';
 import { PlaceFields } from './PlaceFields.tsx';
 import { PlacingFields } from './PlacingFields.tsx';
 import { SensorFields } from './SensorFields.tsx';
-import { Slip } from '../ui/Slip.tsx';
 
 /** The camera as a strip that opens. */
 export const CameraSlip = () => {

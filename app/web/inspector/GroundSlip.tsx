@@ -4,10 +4,10 @@ import { trianglesOfRelief } from '../../../core/setup/relief-detail.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { addRelief, maxReliefs, reliefLabel, setGroundFinish, setWholeGround } from '../state/edits/ground-edits.ts';
 import { Drop } from '../ui/Drop.tsx';
-import { FinishFields } from './FinishFields.tsx';
-import { ReliefRow } from './ReliefRow.tsx';
 import { Slip } from '../ui/Slip.tsx';
 import { useRowKeys } from '../ui/use-row-keys.ts';
+import { FinishFields } from './FinishFields.tsx';
+import { ReliefRow } from './ReliefRow.tsx';
 
 /** The surface under everything as a strip that opens: its finish, and what lies on it. */
 export const GroundSlip = () => {

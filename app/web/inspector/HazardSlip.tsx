@@ -4,8 +4,8 @@ import { addHazard, moveHazard, removeHazard, renameHazard, resizeHazard } from 
 import { Drop } from '../ui/Drop.tsx';
 import { hazardPath } from '../ui/hazard-path.ts';
 import { MetresField } from '../ui/MetresField.tsx';
-import { TextField } from '../ui/TextField.tsx';
 import { Slip } from '../ui/Slip.tsx';
+import { TextField } from '../ui/TextField.tsx';
 
 /** What is met in the dark; any of them can be renamed. */
 const kinds = ['Edge', 'Bog', 'Deep water', 'Loose stones', 'Hole', 'Road'] as const;

@@ -6,11 +6,11 @@ import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp } from '../state/app-store.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
 import { cssColourOfLight } from '../ui/light-colour.ts';
+import { Slip } from '../ui/Slip.tsx';
 import { senseOfStops, shutterText, signed, threeFigures } from '../ui/words.ts';
 import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampInspector } from './LampInspector.tsx';
 import { RimGlyph } from './RimGlyph.tsx';
-import { Slip } from '../ui/Slip.tsx';
 
 interface LampSlipProps {
   readonly schemeId: string;

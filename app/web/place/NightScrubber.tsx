@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useId } from 'react';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { Night } from '../../../core/sky/night.ts';
 import type { Span } from '../../../core/sky/night-spans.ts';
-import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { pointerPlace, useSvgDrag } from '../picture/use-svg-drag.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLocalTime } from '../state/edits/place-and-hour-edits.ts';
@@ -140,7 +140,12 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
   return (
     <div ref={ref} className="night">
       {width > 0 && (
-        <svg viewBox={`0 0 ${width} ${rows.end}`} height={rows.end} role="group" aria-label="The night from noon to noon">
+        <svg
+          viewBox={`0 0 ${width} ${rows.end}`}
+          height={rows.end}
+          role="group"
+          aria-label="The night from noon to noon"
+        >
           <Patterns />
           <g aria-hidden="true">
             {hours.map(({ at, hour }) => (
@@ -163,10 +168,19 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
             {lightBands(night).map((band) => (
               <Light key={band.startMilliseconds} scale={scale} band={band} />
             ))}
-            <path className="night-line" d={`M${left} ${rows.moon + barHigh}h${scale.width}M${left} ${rows.core + barHigh}h${scale.width}`} />
+            <path
+              className="night-line"
+              d={`M${left} ${rows.moon + barHigh}h${scale.width}M${left} ${rows.core + barHigh}h${scale.width}`}
+            />
             <Bars scale={scale} spans={night.moonUp} y={rows.moon} className="night-moon" word="up" />
             <Bars scale={scale} spans={coreUp(night)} y={rows.core} className="night-core" word="up" />
-            <Bars scale={scale} spans={night.core.upInDark} y={rows.core} className="night-core-dark" word="up in the dark" />
+            <Bars
+              scale={scale}
+              spans={night.core.upInDark}
+              y={rows.core}
+              className="night-core-dark"
+              word="up in the dark"
+            />
           </g>
           <g
             className="night-cursor"

@@ -26,7 +26,8 @@ const wedge = ({ sensor, focalLengthMm, rollDegrees }: Camera): string => {
 /** An arc along the horizon, just outside it, as wide as the town. */
 const glowArc = (up: GroundPoint, bearing: number, width: number, north: number): string => {
   const r = radius + 5;
-  const end = (side: 1 | -1) => times(turnToDrawing(up, levelOfBearing(bearing + (side * Math.max(width, 4)) / 2, north)), r);
+  const end = (side: 1 | -1) =>
+    times(turnToDrawing(up, levelOfBearing(bearing + (side * Math.max(width, 4)) / 2, north)), r);
   return `M${text(end(-1))}A${r} ${r} 0 0 1 ${text(end(1))}`;
 };
 
@@ -63,7 +64,12 @@ export const SkyWheel = ({ place, camera, hour, words }: SkyWheelProps) => {
   const isSunUp = sky.sun.towardSeen[1] > 0;
   const sunAt = isSunUp ? times(wheelPoint(up, sky.sun.towardSeen), radius) : times(sun, radius);
   return (
-    <svg className="sky-wheel" viewBox={`${-half} ${-half} ${2 * half} ${2 * half}`} role="img" aria-label={`Sky from above, camera looking up the drawing: ${words}`}>
+    <svg
+      className="sky-wheel"
+      viewBox={`${-half} ${-half} ${2 * half} ${2 * half}`}
+      role="img"
+      aria-label={`Sky from above, camera looking up the drawing: ${words}`}
+    >
       <g className="sky-rings">
         <circle r={radius} />
         <circle r={(radius * 2) / 3} />

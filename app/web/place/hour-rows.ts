@@ -1,6 +1,7 @@
-import type { Night, SkyEvent } from '../../../core/sky/night.ts';
-import type { Span } from '../../../core/sky/night-spans.ts';
 import { moonLight } from '../../../core/sky/moon-light.ts';
+import type { Night } from '../../../core/sky/night.ts';
+import type { SkyEvent } from '../../../core/sky/night-event.ts';
+import type { Span } from '../../../core/sky/night-spans.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
 import type { Hour } from '../state/hour-of-place.ts';
 import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '../ui/sky-words.ts';
@@ -13,7 +14,9 @@ export type HourRow = readonly [name: string, text: string];
 type Clock = (milliseconds: number) => string;
 
 const spansText = (spans: readonly Span[], clock: Clock): string =>
-  spans.map(({ startMilliseconds, endMilliseconds }) => `${clock(startMilliseconds)} to ${clock(endMilliseconds)}`).join(', ');
+  spans
+    .map(({ startMilliseconds, endMilliseconds }) => `${clock(startMilliseconds)} to ${clock(endMilliseconds)}`)
+    .join(', ');
 
 const sunText = ({ sunset, sunrise, noonAltitudeRadians }: Night, clock: Clock): string => {
   if (!sunset && !sunrise) return noonAltitudeRadians > 0 ? 'does not set' : 'does not rise';
@@ -74,14 +77,28 @@ export const hourRows = (hour: Hour): HourRow[] => {
     ['Now', lightWord(sky.sun.altitudeRadians)],
     ['Sun', standsAt(sky.sun.altitudeRadians, sky.sun.bearingRadians)],
     ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
-    ...(light ? ([['Moonlight', moonLuxText(light.lux)], ['Its shadows', shadowText(hour)]] as const) : []),
+    ...(light
+      ? ([
+          ['Moonlight', moonLuxText(light.lux)],
+          ['Its shadows', shadowText(hour)],
+        ] as const)
+      : []),
     ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],
   ];
 };
 
-/** The hour in a few words: "dark · moon 24° up, 134° SE · core down". */
+/** The hour in very few words: "dark · moon 24° up · core down". */
+export const shortHourWords = ({ sky, core }: Hour): string => {
+  const where = (name: string, { altitudeRadians }: { altitudeRadians: number }) =>
+    `${name} ${altitudeRadians > 0 ? heightText(altitudeRadians) : 'down'}`;
+  return [lightWord(sky.sun.altitudeRadians), where('moon', sky.moon), where('core', core)].join(' · ');
+};
+
+/** The same with bearings: "dark · moon 24° up, 134° SE · core down". */
 export const hourWords = ({ sky, core }: Hour): string => {
-  const where = (name: string, { altitudeRadians, bearingRadians }: { altitudeRadians: number; bearingRadians: number }) =>
-    altitudeRadians > 0 ? `${name} ${standsAt(altitudeRadians, bearingRadians)}` : `${name} down`;
+  const where = (
+    name: string,
+    { altitudeRadians, bearingRadians }: { altitudeRadians: number; bearingRadians: number },
+  ) => (altitudeRadians > 0 ? `${name} ${standsAt(altitudeRadians, bearingRadians)}` : `${name} down`);
   return [lightWord(sky.sun.altitudeRadians), where('moon', sky.moon), where('core', core)].join(' · ');
 };

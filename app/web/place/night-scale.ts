@@ -1,5 +1,5 @@
-import { localTimeOf } from '../../../core/sky/zoned-time.ts';
 import type { Span } from '../../../core/sky/night-spans.ts';
+import { localTimeOf } from '../../../core/sky/zoned-time.ts';
 
 /** From noon to noon along a line of pixels. */
 export interface NightScale {
@@ -9,8 +9,7 @@ export interface NightScale {
 }
 
 export const xOf = ({ span, left, width }: NightScale, milliseconds: number): number =>
-  left +
-  ((milliseconds - span.startMilliseconds) / (span.endMilliseconds - span.startMilliseconds)) * width;
+  left + ((milliseconds - span.startMilliseconds) / (span.endMilliseconds - span.startMilliseconds)) * width;
 
 export const atX = ({ span, left, width }: NightScale, x: number): number =>
   span.startMilliseconds +

@@ -3,11 +3,11 @@ import { useApp, useFrame } from '../state/app-store.ts';
 import { setFrameNumber } from '../state/edits/frame-edits.ts';
 import { minutesText } from '../ui/minutes-text.ts';
 import { NumberField } from '../ui/NumberField.tsx';
+import { useWidth } from '../ui/use-width.ts';
 import { PassLane } from './PassLane.tsx';
 import { Ruler } from './Ruler.tsx';
 import { trackOf } from './track.ts';
 import type { Turn } from './turns.ts';
-import { useWidth } from '../ui/use-width.ts';
 import type { WalkFit } from './walk-fit.ts';
 
 interface FrameClockProps {

@@ -1,6 +1,6 @@
 import { useFrame } from '../state/app-store.ts';
-import type { Turn } from './turns.ts';
 import { useWidth } from '../ui/use-width.ts';
+import type { Turn } from './turns.ts';
 
 const height = 24;
 
