@@ -1,9 +1,10 @@
 import { Body, KM_PER_AU, MakeTime, Observer } from 'astronomy-engine';
 import { apply } from '../colour/matrix.ts';
 import { length } from '../geometry/vec.ts';
-import { degreesFromRadians, halfTurnRadians } from '../units/angle.ts';
+import { degreesFromRadians } from '../units/angle.ts';
 import { skyFrames } from './frames.ts';
 import { altitudeOf, bodyFromWay } from './frames-body.ts';
+import { hourAngleOf } from './hour-angle.ts';
 import { moonBody, moonRadiusKm } from './moon-body.ts';
 import type { SkyInput } from './sky-input.ts';
 import type { MoonBody, SkyBody } from './sky-state.ts';
@@ -46,12 +47,6 @@ export const nightProbe = (input: SkyInput): NightProbe => {
       return altitudeOf(way) + Math.asin(moonRadiusKm / (length(way) * KM_PER_AU));
     },
     core: (milliseconds) => bodyFromWay(apply(framesAt(milliseconds).worldFromGalactic, [1, 0, 0]), northRadians),
-    sunHourAngle: (milliseconds) => {
-      const { altitudeRadians, bearingRadians } = sun(milliseconds);
-      const west = -Math.sin(bearingRadians) * Math.cos(altitudeRadians);
-      const north = Math.cos(bearingRadians) * Math.cos(altitudeRadians);
-      const [s, c] = [Math.sin(latitudeRadians), Math.cos(latitudeRadians)];
-      return halfTurnRadians(Math.atan2(west, c * Math.sin(altitudeRadians) - s * north));
-    },
+    sunHourAngle: (milliseconds) => hourAngleOf(sun(milliseconds), latitudeRadians),
   };
 };

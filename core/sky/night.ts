@@ -1,18 +1,12 @@
 import { radiansFromDegrees } from '../units/angle.ts';
 import { type Crossing, crossingsOf, highestOf, nightCurve, spansOver, spansUnder } from './night-curve.ts';
+import { darkSunRadians, eventOf, horizonRadians, type SkyEvent, sunRadiusRadians } from './night-event.ts';
 import { type MoonPhaseName, moonAgeDays, moonPhaseName } from './night-moon.ts';
+import { noonsRound } from './night-noon.ts';
 import { type NightProbe, nightProbe } from './night-probe.ts';
 import { type Span, spansInBoth } from './night-spans.ts';
 import type { SkyInput } from './sky-input.ts';
 import type { SkyBody } from './sky-state.ts';
-
-/** Something that happens in the sky: when, and where it stands then. */
-export interface SkyEvent {
-  readonly utcMilliseconds: number;
-  /** True height, without refraction: a rising edge of a disc is under 0. */
-  readonly altitudeRadians: number;
-  readonly bearingRadians: number;
-}
 
 /** A night from one noon of the sun to the next. What does not happen in it is null. */
 export interface Night {
@@ -57,40 +51,17 @@ export interface NightCore {
   readonly highestInDark: SkyEvent | null;
 }
 
-/** Height of a star, and of the edge of a disc, that refraction lifts to a level horizon: 34 minutes of arc, as almanacs take it. */
-const horizonRadians = radiansFromDegrees(-34 / 60);
-/** Half the sun's disc, 16 minutes of arc, as almanacs take it for rise and set. */
-const sunRadiusRadians = radiansFromDegrees(16 / 60);
 const civilRadians = radiansFromDegrees(-6);
 const nauticalRadians = radiansFromDegrees(-12);
-export const darkSunRadians = radiansFromDegrees(-18);
-
-const dayMilliseconds = 86_400_000;
 const pieces = 32;
 
-/** Noon of the sun next to a moment, from a guess: the sun's hour angle grows by nearly a turn a day. */
-const noonBeside = ({ sunHourAngle }: NightProbe, guess: number): number => {
-  let noon = guess;
-  for (let pass = 0; pass < 3; pass++) noon -= (sunHourAngle(noon) / (2 * Math.PI)) * dayMilliseconds;
-  return Math.round(noon);
-};
-
-const noonsRound = (probe: NightProbe, milliseconds: number): readonly [number, number] => {
-  const nearest = noonBeside(probe, milliseconds);
-  return nearest <= milliseconds
-    ? [nearest, noonBeside(probe, nearest + dayMilliseconds)]
-    : [noonBeside(probe, nearest - dayMilliseconds), nearest];
-};
-
 type Sight = (milliseconds: number) => SkyBody;
-const eventOf = (sight: Sight, utcMilliseconds: number): SkyEvent => {
-  const { altitudeRadians, bearingRadians } = sight(utcMilliseconds);
-  return { utcMilliseconds, altitudeRadians, bearingRadians };
-};
 const firstEvent = (sight: Sight, crossings: readonly Crossing[], rises: boolean): SkyEvent | null => {
   const crossing = crossings.find((one) => one.rises === rises);
   return crossing ? eventOf(sight, crossing.milliseconds) : null;
 };
+
+const isIn = (at: number, span: Span): boolean => at >= span.startMilliseconds && at <= span.endMilliseconds;
 
 const nightCore = (probe: NightProbe, start: number, end: number, dark: readonly Span[]): NightCore => {
   const curve = nightCurve((at) => Math.sin(probe.core(at).altitudeRadians), start, end, pieces);
@@ -111,8 +82,6 @@ const nightCore = (probe: NightProbe, start: number, end: number, dark: readonly
     highestInDark: best,
   };
 };
-
-const isIn = (at: number, span: Span): boolean => at >= span.startMilliseconds && at <= span.endMilliseconds;
 
 /**
  * The night round an instant, from noon to noon of the sun at the place: a clock may stand hours off the sun, and the
