@@ -11,6 +11,8 @@ import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
+import { HourStrip } from './place/HourStrip.tsx';
+import { PlaceSlip } from './place/PlaceSlip.tsx';
 import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
@@ -108,6 +110,7 @@ const belowFrames = (
   <div className="below-frames">
     <BlendPanel />
     <Approaches />
+    <HourStrip />
   </div>
 );
 
@@ -176,6 +179,7 @@ export const App = () => {
           </div>
           {!pointing && <TapeBar />}
           <Slips />
+          <PlaceSlip />
           <Subjects />
         </div>
         {!pointing && <TimeLine />}

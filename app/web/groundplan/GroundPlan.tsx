@@ -14,6 +14,7 @@ import { PlanPointer } from './PlanPointer.tsx';
 import { PlanTape } from './PlanTape.tsx';
 import { askingView, type Pointing } from './pointing.ts';
 import { ShadowShapes } from './ShadowShapes.tsx';
+import { SkyMarks } from './SkyMarks.tsx';
 import { SubjectMarks } from './SubjectMarks.tsx';
 import { WalkLines } from './WalkLines.tsx';
 
@@ -58,6 +59,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
       >
         <SubjectMarks view={view} stage={stage} land />
         <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
+        {!hidesShadows && <SkyMarks view={view} place={setup.place} />}
         {!hidesShadows &&
           passes.map(({ frame, pass }) => (
             <ShadowShapes

@@ -12,12 +12,13 @@ import {
   undo,
 } from './history.ts';
 
-/** What is selected: a pass of the present scheme, a subject, a hazard, the camera, the ground, or whoever walks. */
+/** What is selected: a pass of the present scheme, a subject, a hazard, the camera, the ground, the place, or whoever walks. */
 export type Selection =
   | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
   | { readonly kind: 'subject'; readonly subjectId: string }
   | { readonly kind: 'camera' }
   | { readonly kind: 'ground' }
+  | { readonly kind: 'place' }
   | { readonly kind: 'walking' }
   | { readonly kind: 'hazards' }
   | { readonly kind: 'hazard'; readonly hazardId: string }

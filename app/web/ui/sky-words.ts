@@ -22,20 +22,6 @@ export const heightText = (altitudeRadians: number): string => {
 export const litText = (share: number): string =>
   share > 0 && share < 0.005 ? 'under 1 % lit' : `${Math.round(100 * share)} % lit`;
 
-/**
- * What the moon is called. Quarter and full last a night or so; the rest is a crescent under half and a gibbous moon over
- * it (common names of the phases).
- *
- * @param phaseRadians 0 = full, pi = new
- */
-export const phaseWord = (phaseRadians: number, isWaxing: boolean): string => {
-  const degrees = degreesFromRadians(phaseRadians);
-  if (degrees < 10) return 'full moon';
-  if (degrees > 170) return 'new moon';
-  if (Math.abs(degrees - 90) < 7) return isWaxing ? 'first quarter' : 'last quarter';
-  return `${isWaxing ? 'waxing' : 'waning'} ${degrees < 90 ? 'gibbous' : 'crescent'}`;
-};
-
 /** Plain sense of a zenith's darkness in mag/arcsec2 (common practice, no published source). */
 export const darknessWord = (magnitude: number): string => {
   if (magnitude >= 21.8) return 'no lamps for far around';

@@ -6,9 +6,6 @@ type Place = Setup['place'];
 export type PlaceSky = NonNullable<Place['sky']>;
 export type Moonlight = NonNullable<Place['moonlight']>;
 
-/** A site as dark as most that photographers travel to, in clear air. */
-export const firstSky: PlaceSky = { zenithMagnitude: 21.7, extinctionMagnitudes: 0.2, thinCloudDepth: 0 };
-
 /** A full moon in clear air, left of the north of the scene. */
 export const firstMoonlight: Moonlight = {
   bearingDegrees: 300,

@@ -1,0 +1,27 @@
+import { useState } from 'react';
+import { useSetup } from '../state/app-store.ts';
+import { hourOf } from '../state/hour-of-place.ts';
+import { dateWords } from './clock-time.ts';
+import { HourPanel } from './HourPanel.tsx';
+import { shortHourWords } from './hour-rows.ts';
+
+/** The hour, under the picture: one line that opens to the night. */
+export const HourStrip = () => {
+  const { place } = useSetup();
+  const [isOpen, setIsOpen] = useState(false);
+  const hour = hourOf(place);
+  const { localTime } = place;
+  const words = place.sky === null ? 'plain sky' : hour ? shortHourWords(hour) : 'zone not known here';
+  return (
+    <section className="hour" aria-label="Hour">
+      <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
+        Hour:{' '}
+        <strong>
+          {dateWords(localTime)}, {localTime.slice(11, 16)}
+        </strong>{' '}
+        · {words}
+      </button>
+      {isOpen && <HourPanel />}
+    </section>
+  );
+};

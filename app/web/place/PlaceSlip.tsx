@@ -1,0 +1,52 @@
+import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import { cameraOf } from '../state/edits/place-edits.ts';
+import { Slip } from '../ui/Slip.tsx';
+import { darknessWord } from '../ui/sky-words.ts';
+import { shortCoordinates } from './coordinates-text.ts';
+import { LightChoice } from './LightChoice.tsx';
+import { NorthFields } from './NorthFields.tsx';
+import { PlainFields } from './PlainFields.tsx';
+import { SkyFields } from './SkyFields.tsx';
+import { Towns } from './Towns.tsx';
+import { WhereFields } from './WhereFields.tsx';
+
+/** Where the scene lies and how dark it is there, as a strip that opens. */
+export const PlaceSlip = () => {
+  const setup = useSetup();
+  const scheme = useScheme();
+  const isOpen = useApp(({ selection }) => selection?.kind === 'place');
+  const { select } = useApp.getState();
+  const { place } = setup;
+  const camera = cameraOf(setup, scheme.id);
+  const sky = place.sky
+    ? `${place.sky.zenithMagnitude} mag/arcsec² · ${darknessWord(place.sky.zenithMagnitude)}`
+    : 'plain sky';
+  const head = (
+    <>
+      <svg viewBox="0 0 14 14" width={12} height={12} aria-hidden="true">
+        <path d="M1 11H13M2.5 11A4.5 4.5 0 0 1 11.5 11M7 1V4M1.5 4L3.5 6M12.5 4L10.5 6" />
+      </svg>
+      <strong>Place</strong>
+      <span>
+        {shortCoordinates(place)} · {sky}
+      </span>
+    </>
+  );
+  return (
+    <section className="slips place" id="place" aria-label="Place">
+      <ul>
+        <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'place' })}>
+          <WhereFields place={place} />
+          <NorthFields place={place} camera={camera} />
+          <LightChoice place={place} />
+          {place.sky ? <SkyFields place={place} sky={place.sky} /> : <PlainFields place={place} />}
+          <Towns camera={camera} />
+          <p className="quiet">
+            Rules about darkness and about lighting differ from place to place, and may forbid lamps. Ask locally before
+            you go.
+          </p>
+        </Slip>
+      </ul>
+    </section>
+  );
+};

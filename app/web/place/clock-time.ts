@@ -1,0 +1,50 @@
+import { instantOf, localTimeOf } from '../../../core/sky/zoned-time.ts';
+
+const minuteMilliseconds = 60_000;
+
+/** "22:30" of an instant, to the nearest minute; "–" in a zone that this machine does not know. */
+export const clockAt = (milliseconds: number, timeZone: string): string =>
+  localTimeOf(Math.round(milliseconds / minuteMilliseconds) * minuteMilliseconds, timeZone)?.slice(11, 16) ?? '–';
+
+const utcDay = (date: string): Date => new Date(`${date}T00:00Z`);
+
+/** "Fri 9 Oct 2026" of a local time or date. */
+export const dateWords = (localTime: string): string =>
+  utcDay(localTime.slice(0, 10)).toLocaleDateString('en-GB', {
+    weekday: 'short',
+    day: 'numeric',
+    month: 'short',
+    year: 'numeric',
+    timeZone: 'UTC',
+  });
+
+/** The same time of the clock some days on. Null beyond the years that the document takes. */
+export const daysOn = (localTime: string, days: number): string | null => {
+  const date = utcDay(localTime.slice(0, 10));
+  date.setUTCDate(date.getUTCDate() + days);
+  const year = date.getUTCFullYear();
+  return year >= 1 && year <= 9999 ? `${date.toISOString().slice(0, 10)}${localTime.slice(10)}` : null;
+};
+
+/** Local time of an instant, to the minute. */
+export const toMinute = (milliseconds: number, timeZone: string): string | null =>
+  localTimeOf(Math.round(milliseconds / minuteMilliseconds) * minuteMilliseconds, timeZone)?.slice(0, 16) ?? null;
+
+/**
+ * The local time some minutes on by the sun, not by the clock. An hour that the clock shows twice is told once, by its
+ * first run: the second run is stepped over, so that a key held down never turns back.
+ */
+export const minutesOn = (localTime: string, timeZone: string, minutes: number): string | null => {
+  const now = instantOf(localTime, timeZone);
+  if (now.kind !== 'instant') return null;
+  const way = Math.sign(minutes) * 30 * minuteMilliseconds;
+  let target = now.utcMilliseconds + minutes * minuteMilliseconds;
+  for (let hop = 0; hop < 5; hop++) {
+    const local = toMinute(target, timeZone);
+    if (local === null) return null;
+    const told = instantOf(local, timeZone);
+    if (told.kind === 'instant' && (told.utcMilliseconds - now.utcMilliseconds) * Math.sign(minutes) > 0) return local;
+    target += way;
+  }
+  return null;
+};

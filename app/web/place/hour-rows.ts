@@ -1,0 +1,104 @@
+import { moonLight } from '../../../core/sky/moon-light.ts';
+import type { Night } from '../../../core/sky/night.ts';
+import type { SkyEvent } from '../../../core/sky/night-event.ts';
+import type { Span } from '../../../core/sky/night-spans.ts';
+import { degreesFromRadians } from '../../../core/units/angle.ts';
+import type { Hour } from '../state/hour-of-place.ts';
+import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '../ui/sky-words.ts';
+import { threeFigures } from '../ui/words.ts';
+import { clockAt } from './clock-time.ts';
+
+/** A number of the hour or the night, with its name. */
+export type HourRow = readonly [name: string, text: string];
+
+type Clock = (milliseconds: number) => string;
+
+const spansText = (spans: readonly Span[], clock: Clock): string =>
+  spans
+    .map(({ startMilliseconds, endMilliseconds }) => `${clock(startMilliseconds)} to ${clock(endMilliseconds)}`)
+    .join(', ');
+
+const sunText = ({ sunset, sunrise, noonAltitudeRadians }: Night, clock: Clock): string => {
+  if (!sunset && !sunrise) return noonAltitudeRadians > 0 ? 'does not set' : 'does not rise';
+  return [
+    sunset ? `sets ${clock(sunset.utcMilliseconds)}` : 'does not set',
+    sunrise ? `rises ${clock(sunrise.utcMilliseconds)}` : 'does not rise',
+  ].join(' · ');
+};
+
+const darkText = ({ dark, darkest }: Night, clock: Clock): string =>
+  dark.length > 0
+    ? spansText(dark, clock)
+    : `never quite: the sun is ${Math.round(Math.abs(degreesFromRadians(darkest.altitudeRadians)))}° ${darkest.altitudeRadians > 0 ? 'up' : 'down'} at most`;
+
+const riseText = (rise: SkyEvent | null, set: SkyEvent | null, isUp: boolean, clock: Clock): string => {
+  const parts = [
+    ...(rise ? [{ at: rise.utcMilliseconds, text: `rises ${clock(rise.utcMilliseconds)}` }] : []),
+    ...(set ? [{ at: set.utcMilliseconds, text: `sets ${clock(set.utcMilliseconds)}` }] : []),
+  ].sort((a, b) => a.at - b.at);
+  if (parts.length === 0) return isUp ? 'up all night' : 'down all night';
+  return parts.map(({ text }) => text).join(' · ');
+};
+
+/** "24° up, 134° SE". */
+const standsAt = (altitudeRadians: number, bearingRadians: number): string =>
+  `${heightText(altitudeRadians)}, ${bearingOfRadians(bearingRadians)}`;
+
+/** The night's own numbers: what does not change while the hour is dragged through it. */
+export const nightRows = (night: Night, timeZone: string): HourRow[] => {
+  const clock: Clock = (milliseconds) => clockAt(milliseconds, timeZone);
+  const { core } = night;
+  return [
+    ['Sun', sunText(night, clock)],
+    ['Dark', darkText(night, clock)],
+    ['Moon', riseText(night.moonrise, night.moonset, night.moonUp.length > 0, clock)],
+    ['', `${night.moonPhase}, ${litText(night.moonLitShare)}`],
+    ['Dark, no moon', spansText(night.darkMoonless, clock) || 'not this night'],
+    ['Core in the dark', spansText(core.upInDark, clock) || 'not this night'],
+  ];
+};
+
+/** Light of the moon in lux, as lamps are told. */
+const moonLuxText = (lux: number): string => `${threeFigures(lux)} lx`;
+
+/** Shadows lie away from the moon, the longer the lower it stands. */
+const shadowText = ({ sky: { moon } }: Hour): string => {
+  const degrees = degreesFromRadians(moon.bearingRadians) + 180;
+  const times = 1 / Math.tan(Math.max(Math.asin(moon.towardSeen[1]), 1e-3));
+  const length = times > 20 ? 'very long' : `${times.toFixed(1)} × the height`;
+  return `fall to ${bearingText(degrees)}, ${length}`;
+};
+
+/** What stands where at the hour. */
+export const hourRows = (hour: Hour): HourRow[] => {
+  const { sky, core } = hour;
+  const light = moonLight(sky);
+  return [
+    ['Now', lightWord(sky.sun.altitudeRadians)],
+    ['Sun', standsAt(sky.sun.altitudeRadians, sky.sun.bearingRadians)],
+    ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
+    ...(light
+      ? ([
+          ['Moonlight', moonLuxText(light.lux)],
+          ['Its shadows', shadowText(hour)],
+        ] as const)
+      : []),
+    ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],
+  ];
+};
+
+/** The hour in very few words: "dark · moon 24° up · core down". */
+export const shortHourWords = ({ sky, core }: Hour): string => {
+  const where = (name: string, { altitudeRadians }: { altitudeRadians: number }) =>
+    `${name} ${altitudeRadians > 0 ? heightText(altitudeRadians) : 'down'}`;
+  return [lightWord(sky.sun.altitudeRadians), where('moon', sky.moon), where('core', core)].join(' · ');
+};
+
+/** The same with bearings: "dark · moon 24° up, 134° SE · core down". */
+export const hourWords = ({ sky, core }: Hour): string => {
+  const where = (
+    name: string,
+    { altitudeRadians, bearingRadians }: { altitudeRadians: number; bearingRadians: number },
+  ) => (altitudeRadians > 0 ? `${name} ${standsAt(altitudeRadians, bearingRadians)}` : `${name} down`);
+  return [lightWord(sky.sun.altitudeRadians), where('moon', sky.moon), where('core', core)].join(' · ');
+};
