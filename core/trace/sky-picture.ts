@@ -6,6 +6,7 @@ import { skyAt } from '../sky/sky-at.ts';
 import { skyLuminance } from '../sky/sky-luminance.ts';
 import type { SkyState } from '../sky/sky-state.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import { addMoon } from './moon-points.ts';
 import type { PictureFrame } from './on-picture.ts';
 import { addBackground } from './sky-background.ts';
 import { addPlanets, addStars, type SkyWay, skiesFor } from './sky-points.ts';
@@ -63,8 +64,8 @@ const sigmaOf = ({ view, width }: PictureFrame): number => {
 };
 
 /**
- * What a camera sees of the sky in one exposure with no land before it: the smooth sky at the middle of the exposure, stars
- * and planets with their trails. Both renderers take this picture. Luminance in cd/m^2, linear RGB, three numbers a pixel,
+ * What a camera sees of the sky in one exposure with no land before it: the smooth sky at the middle of the exposure, stars,
+ * planets and the moon with their trails. Both renderers take this picture. Luminance in cd/m^2, linear RGB, three numbers a pixel,
  * rows from the top. A point's values times the solid angle of their pixels add up to its illuminance, whatever the size of
  * the picture: it is as bright against the sky as in a camera whose pixels are as large.
  *
@@ -78,5 +79,6 @@ export const skyPicture = (frame: PictureFrame, sky: SeenSky, stars: StarCatalog
   const way: SkyWay = { frame, states: statesOf(sky, skiesFor(sky.seconds)), sigma: sigmaOf(frame) };
   if (stars) addStars(canvas, way, stars);
   addPlanets(canvas, way);
+  addMoon(canvas, way);
   return canvas.values;
 };
