@@ -7,7 +7,7 @@ import type { Canvas } from './splat.ts';
 
 /** Points across the disc for each pixel that it measures, and at least and at most. */
 const perPixel = 1.5;
-const [fewest, most] = [8, 240];
+const [fewest, most] = [32, 240];
 
 const golden = Math.PI * (3 - Math.sqrt(5));
 
