@@ -8,4 +8,6 @@ export interface SeenSky {
   readonly domes: readonly GlowDome[];
   /** How long the shutter is open: stars draw trails. */
   readonly seconds: number;
+  /** Haze near the ground that it is seen through; null = none. */
+  readonly haze: { readonly scatterPerMetre: number; readonly topMetres: number } | null;
 }

@@ -2,8 +2,10 @@ import type { Ray } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { domeLuminance } from '../sky/dome-light.ts';
 import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
+import type { Air } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
+import { airLight, beamInHaze } from './haze-light.ts';
 import { holderAlong, holderLuminance } from './holder-light.ts';
 import type { SampleNumbers, TakenTogether } from './irradiance.ts';
 import { surfaceLuminance } from './lit-surface.ts';
@@ -12,6 +14,7 @@ import { bareLuminance } from './seen-source.ts';
 import { wayOn } from './sheen.ts';
 import { seenAlong } from './sky-picture.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
+import { metresInAir, throughAir } from './through-air.ts';
 
 /** What the eye's ray meets when it goes on from a sheen. */
 interface ShownInSheen {
@@ -59,6 +62,19 @@ const domeShown = (of: DomeOf, { ray, surface }: ShownInSheen): number => {
   return dome ? domeLuminance(dome, ray.direction) : 0;
 };
 
+/** Light of haze itself along the eye's ray, per unit strength. */
+const hazeAlong = (
+  stage: Stage,
+  air: Air,
+  source: Source,
+  ray: Ray,
+  length: number,
+  { taken, haze }: SampleNumbers,
+): number => {
+  if (source.kind !== 'lamp') return airLight(source, ray.direction, throughAir(air, length));
+  return taken && haze ? beamInHaze(stage, air, source, ray, length, taken, haze) : 0;
+};
+
 /**
  * Luminance toward the eye of one source's direct light, one sample, per unit strength, linear RGB: of what it sees, and of
  * what shows in the sheen of that. Light that a sheen or a mirror throws onto other things is left out. Whoever holds the
@@ -75,23 +91,28 @@ export const directLuminance = (stage: Stage, source: Source, seen: Seen, number
     ...numbers,
     taken: { ...(taken as TakenTogether), isHidden: hits.map((hit) => hit !== null) },
   };
-  const bare = bareLuminance(source, ray, surface, poses, limits, Number.POSITIVE_INFINITY);
+  const bare = bareLuminance(source, stage.air, ray, surface, poses, limits, Number.POSITIVE_INFINITY);
   const onHolder =
     source.kind === 'lamp' && hits && taken ? holderLuminance(stage, source, ray, hits, numbers, taken) : 0;
   const by = isMiddle ? 'spots' : 'shared';
   const lit = surface ? surfaceLuminance(stage, source, surface, before ?? numbers, by) : black;
-  const near = bare + onHolder;
-  if (!shown) return [near + lit[0], near + lit[1], near + lit[2]];
+  const { air } = stage;
+  const length = air ? Math.min(surface?.distance ?? farAway, metresInAir(air, ray)) : 0;
+  const through = throughAir(air, length);
+  const isOpen = surface === null && source.kind === 'sky';
+  const near =
+    (isOpen ? bare * through : bare) + onHolder + (air ? hazeAlong(stage, air, source, ray, length, numbers) : 0);
+  if (!shown) return [near + through * lit[0], near + through * lit[1], near + through * lit[2]];
   // the sheen shows for as long as nobody stands before it
   const open = hits ? hits.filter((hit) => hit === null).length / hits.length : 1;
   const bareThere =
     source.kind === 'dome'
       ? domeShown(source.of, shown)
-      : bareLuminance(source, shown.ray, shown.surface, poses, null, shown.density);
+      : bareLuminance(source, stage.air, shown.ray, shown.surface, poses, null, shown.density);
   // a highlight met by chance from a rough sheen would be a bright speck
   const byThere = shown.density === Number.POSITIVE_INFINITY ? 'spots' : 'none';
   const there = shown.surface ? surfaceLuminance(stage, source, shown.surface, numbers, byThere) : black;
-  const at = (c: 0 | 1 | 2) => near + lit[c] + open * shown.weight[c] * (bareThere + there[c]);
+  const at = (c: 0 | 1 | 2) => near + through * (lit[c] + open * shown.weight[c] * (bareThere + there[c]));
   return [at(0), at(1), at(2)];
 };
 

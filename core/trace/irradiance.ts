@@ -8,9 +8,12 @@ import { harmonicLux } from '../sky/dome-harmonics.ts';
 import type { DomeLight } from '../sky/dome-light.ts';
 import { domeLightOf } from '../sky/dome-of.ts';
 import { isInTheWay } from '../walk/body.ts';
+import type { Air } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
+import type { HazeNumbers } from './haze-light.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
+import { throughAir } from './through-air.ts';
 
 /** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
 export interface Receiver {
@@ -26,6 +29,8 @@ export interface SampleNumbers {
   readonly v: number;
   /** Moment that a lamp is taken at, share of its on-time, 0 to 1; not asked where `taken` is given. */
   readonly time: number;
+  /** Of the light of haze, where pictures are traced; left out, haze sends none. */
+  readonly haze?: HazeNumbers;
   /** Several moments of a lamp together, as pictures are traced. */
   readonly taken?: TakenTogether;
 }
@@ -66,8 +71,9 @@ const nothing: Arrival = { lux: 0, toLight: [0, 1, 0], limit: 0, lamp: null, isA
 /**
  * Of a lamp taken at several moments all count for the light, and one drawn by its light for the shadow: as good as their
  * mean over many samples (resampled importance sampling, Talbot, Cline and Egbert 2005), with one ray for all of them.
+ * Haze takes of it by the way from the moment drawn.
  */
-const lampArrival = (source: LampSource, receiver: Receiver, numbers: SampleNumbers): Arrival => {
+const lampArrival = (air: Air | null, source: LampSource, receiver: Receiver, numbers: SampleNumbers): Arrival => {
   const { u, v, time, taken } = numbers;
   const poses = taken?.poses ?? [poseAt(source, time)];
   const samples = poses.map((pose) => openLampSample(source.emitter, pose, receiver, u, v));
@@ -77,14 +83,15 @@ const lampArrival = (source: LampSource, receiver: Receiver, numbers: SampleNumb
   const { toLamp, distance, spotNormal } = samples[m] as (typeof samples)[number];
   const lamp = { pose: poses[m] as Pose, distance, spotNormal, feet: taken?.feet?.[m] ?? null };
   const lux = weights.reduce((sum, weight) => sum + weight, 0) / poses.length;
-  return { lux, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };
+  const through = throughAir(air, distance);
+  return { lux: lux * through, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };
 };
 
 /** What one sample of a source sends to a receiver. */
-export const arrivalOf = (source: Source, receiver: Receiver, numbers: SampleNumbers): Arrival => {
+export const arrivalOf = ({ air }: Stage, source: Source, receiver: Receiver, numbers: SampleNumbers): Arrival => {
   switch (source.kind) {
     case 'lamp':
-      return lampArrival(source, receiver, numbers);
+      return lampArrival(air, source, receiver, numbers);
     case 'moon': {
       const { first, second } = basisAround(source.toward);
       const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * source.radiusRadians) as [number, number];
@@ -115,7 +122,7 @@ export const arrives = (stage: Stage, { shadowOrigin }: Receiver, { lux, toLight
  * source). Inverse square, cosine, visibility. The mean over samples is the estimator that both renderers share.
  */
 export const irradianceSample = (stage: Stage, source: Source, receiver: Receiver, numbers: SampleNumbers): number => {
-  const arrival = arrivalOf(source, receiver, numbers);
+  const arrival = arrivalOf(stage, source, receiver, numbers);
   return arrives(stage, receiver, arrival) ? arrival.lux : 0;
 };
 

@@ -7,8 +7,9 @@ import { type Bounces, bounceSample } from './bounce.ts';
 import { bounceNumbersOf, sheenNumbersOf } from './bounce-numbers.ts';
 import { directLuminance, holderShare, look } from './direct-light.ts';
 import { momentsTaken } from './moments-taken.ts';
-import { dimension, sampleNumber, scatteredNumber } from './sequence.ts';
+import { chanceNumber, dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 import { skyPicture } from './sky-picture.ts';
+import { throughAir } from './through-air.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {
@@ -73,7 +74,11 @@ export const traceWithCovers = (
         const way = [dimension.bounceU, dimension.bounceV].map((dim) => scatteredNumber(s, dim, x, y));
         const seen = look(stage, ray, s === 0 ? null : [way[0] as number, way[1] as number]);
         const { surface } = seen;
-        const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time: 0.5 };
+        const haze = {
+          along: s === 0 ? 0.5 : chanceNumber(s, dimension.hazeAlong, x, y),
+          choice: s === 0 ? 0.5 : chanceNumber(s, dimension.hazeChoice, x, y),
+        };
+        const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time: 0.5, haze };
         const choice = number(dimension.moment);
         if (!surface) open[y * width + x] = (open[y * width + x] as number) + 1 / samples;
         sources.forEach((source, i) => {
@@ -87,6 +92,7 @@ export const traceWithCovers = (
           );
           // who stands before a surface stands before its bounced light too
           const hidden = taken ? holderShare(seen, taken) : 0;
+          const through = surface ? throughAir(stage.air, surface.distance) : 1;
           const far =
             surface && bounces > 0
               ? bounceSample(stage, source, surface, bounces, bounceNumbersOf(s, x, y, taken), sheenNumbersOf(s, x, y))
@@ -94,7 +100,7 @@ export const traceWithCovers = (
           const layer = layers[i] as Layer;
           const at = (y * width + x) * 3;
           for (const c of [0, 1, 2] as const)
-            layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c] * (1 - hidden)) / samples;
+            layer[at + c] = (layer[at + c] as number) + (direct[c] + far[c] * (1 - hidden) * through) / samples;
           const cover = covers[i];
           if (cover) cover[at / 3] = (cover[at / 3] as number) + hidden / samples;
         });

@@ -85,13 +85,13 @@ export const surfaceLuminance = (
   const normal = sheenNormal(surface);
   const cosEye = dot(normal, surface.toEye);
   const sum: [number, number, number] = [0, 0, 0];
-  const arrival = arrivalOf(source, surface, numbers);
+  const arrival = arrivalOf(stage, source, surface, numbers);
   if (arrives(stage, surface, arrival)) {
     const near = (arrival.lux * shareUnder(sheen, cosEye, surface, arrival)) / Math.PI;
     const shine = sheenLuminance(source, surface, sheen, normal, arrival, by);
     for (const c of [0, 1, 2] as const) sum[c] = near * reflectance[c] + shine[c];
   }
-  const behind = far && sheen.through ? arrivalOf(source, far, numbers) : null;
+  const behind = far && sheen.through ? arrivalOf(stage, source, far, numbers) : null;
   if (far && behind && arrives(stage, far, behind)) {
     const through = (transmittance * behind.lux * shareUnder(sheen, cosEye, far, behind)) / Math.PI;
     for (const c of [0, 1, 2] as const) sum[c] += through;

@@ -1,8 +1,10 @@
 import type { Ray } from '../camera/camera-view.ts';
 import type { Pose } from '../photometry/emitter.ts';
 import { seenEmitter } from '../photometry/seen-emitter.ts';
+import type { Air } from '../world/air.ts';
 import type { Source } from '../world/world.ts';
 import type { SurfacePoint } from './surface-point.ts';
+import { throughAir } from './through-air.ts';
 
 /** Luminance of the even sky per lux on level ground. */
 const skyLuminancePerLux = 1 / Math.PI;
@@ -18,6 +20,7 @@ const skyLuminancePerLux = 1 / Math.PI;
  */
 export const bareLuminance = (
   source: Source,
+  air: Air | null,
   { origin, direction }: Ray,
   surface: SurfacePoint | null,
   poses: readonly Pose[],
@@ -30,7 +33,8 @@ export const bareLuminance = (
   for (const [m, pose] of poses.entries()) {
     const seen = seenEmitter(source.emitter, pose, origin, direction);
     if (!seen || (surface && seen.t >= surface.distance) || (limits && seen.t >= (limits[m] as number))) continue;
-    const { luminancePerLumen, areaAcross, t } = seen;
+    const { areaAcross, t } = seen;
+    const luminancePerLumen = seen.luminancePerLumen * throughAir(air, t);
     const isAlone = density === Number.POSITIVE_INFINITY;
     sum += isAlone ? luminancePerLumen : (luminancePerLumen * density * areaAcross) / (density * areaAcross + t ** 2);
   }

@@ -26,6 +26,8 @@ export const dimension = {
   secondSide: 19,
   bouncedMoment: 20,
   secondBouncedMoment: 21,
+  hazeAlong: 22,
+  hazeChoice: 23,
 } as const;
 /** Dimensions of the direct light, which share one sequence. */
 const dimensions = 7;

@@ -1,3 +1,4 @@
+import { viewDirection } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import type { Vec3 } from '../geometry/vec.ts';
 import { glowLuminance } from '../sky/glow-luminance.ts';
@@ -6,11 +7,13 @@ import { skyAt } from '../sky/sky-at.ts';
 import { skyLuminance } from '../sky/sky-luminance.ts';
 import type { SkyState } from '../sky/sky-state.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import type { Air } from '../world/air.ts';
 import { addMoon } from './moon-points.ts';
 import type { PictureFrame } from './on-picture.ts';
 import { addBackground } from './sky-background.ts';
 import { addPlanets, addStars, type SkyWay, skiesFor } from './sky-points.ts';
 import type { Canvas } from './splat.ts';
+import { metresInAir, throughAir } from './through-air.ts';
 
 /** Width of a sharp point in the picture: its standard deviation in pixels. */
 export const sharpSigmaPixels = 0.7;
@@ -63,6 +66,15 @@ const sigmaOf = ({ view, width }: PictureFrame): number => {
   return Math.hypot(sharpSigmaPixels, blurPixels / 2);
 };
 
+/** What haze near the ground leaves of a sky; what it gives of its own is light of moon and sky, see `airLight`. */
+const dimByHaze = ({ width, height, values }: Canvas, { view }: PictureFrame, haze: Air): void => {
+  for (let i = 0; i < width * height; i++) {
+    const direction = viewDirection(view, ((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height);
+    const through = throughAir(haze, metresInAir(haze, { origin: view.position, direction }));
+    for (const c of [0, 1, 2]) values[3 * i + c] = (values[3 * i + c] as number) * through;
+  }
+};
+
 /**
  * What a camera sees of the sky in one exposure with no land before it: the smooth sky at the middle of the exposure, stars,
  * planets and the moon with their trails. Both renderers take this picture. Luminance in cd/m^2, linear RGB, three numbers a pixel,
@@ -80,5 +92,6 @@ export const skyPicture = (frame: PictureFrame, sky: SeenSky, stars: StarCatalog
   if (stars) addStars(canvas, way, stars);
   addPlanets(canvas, way);
   addMoon(canvas, way);
+  if (sky.haze) dimByHaze(canvas, frame, sky.haze);
   return canvas.values;
 };

@@ -7,6 +7,7 @@ import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { body } from '../walk/body.ts';
+import { airOf } from './air.ts';
 import { worldFromDocument } from './axes.ts';
 import { feetOf, holderInOpenAir } from './holder.ts';
 import { hourSkyOf } from './hour-sky.ts';
@@ -92,7 +93,7 @@ const plainAmbient = (place: Setup['place'], seconds: number): WorldLight[] => {
 
 const ambientOf = ({ place }: Setup, seconds: number): WorldLight[] => {
   const sky = hourSkyOf(place);
-  return sky ? skyLights(sky, seconds) : plainAmbient(place, seconds);
+  return sky ? skyLights(sky, airOf(place), seconds) : plainAmbient(place, seconds);
 };
 
 /** Strength of all skylight together, even or as it is spread over the dome. */

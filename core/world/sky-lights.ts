@@ -4,6 +4,7 @@ import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
 import type { GlowDome } from '../sky/glow-dome.ts';
 import { moonLight } from '../sky/moon-light.ts';
 import { skyAt } from '../sky/sky-at.ts';
+import type { Air } from './air.ts';
 import type { HourSky } from './hour-sky.ts';
 import type { Source, WorldLight } from './source.ts';
 
@@ -20,7 +21,7 @@ const shapeOf = (dome: GlowDome): GlowDome => ({ ...dome, luminanceAt10DegreesCd
  * The light of the sky of an hour: the moon while it is up, the sky on the land, the glow of each town, and the sky as it is
  * seen. All of it as the shutter opens; only stars and planets go on moving while it is open.
  */
-export const skyLights = ({ input, domes }: HourSky, seconds: number): WorldLight[] => {
+export const skyLights = ({ input, domes }: HourSky, haze: Air | null, seconds: number): WorldLight[] => {
   const common = { seconds, lit: [0, seconds], holderLuminance: null } as const;
   const moon = moonLight(skyAt(input));
   const { northRadians } = input;
@@ -43,7 +44,7 @@ export const skyLights = ({ input, domes }: HourSky, seconds: number): WorldLigh
     ...glows.flatMap((glow, i) => (glow ? [{ id: `glow ${i + 1}`, ...glow, ...common }] : [])),
     {
       id: 'seen sky',
-      source: { kind: 'seen-sky', sky: { input, domes, seconds } },
+      source: { kind: 'seen-sky', sky: { input, domes, seconds, haze } },
       strength: [1, 1, 1],
       ...common,
     },

@@ -1,6 +1,7 @@
 import type { Mesh } from '../geometry/mesh.ts';
 import type { RayTree } from '../geometry/ray-tree.ts';
 import type { Finish, Ground, Scan, Setup, Subject } from '../setup/schema/setup.ts';
+import { type Air, airOf } from './air.ts';
 import { groundMesh, reliefMesh } from './ground-mesh.ts';
 import { type LaidOut, layOut } from './lay-out.ts';
 import { type PlacedSubject, placeSubject, type StageSubject } from './placed-subject.ts';
@@ -27,6 +28,8 @@ export interface Stage {
   readonly finishes: readonly StageFinish[];
   /** Those that are not hidden. */
   readonly subjects: readonly StageSubject[];
+  /** Haze between all this; null = clear. */
+  readonly air: Air | null;
 }
 
 /** What a stage was made of, from which one that differs little can be had quickly. */
@@ -73,7 +76,7 @@ export const buildStage = (
   });
   const laidOut = layOut(soup.entries, making?.laidOut ?? null);
   const key = `stage-${++stageCount}`;
-  const stage: Stage = { ...laidOut.layout, finishes: soup.finishes, subjects: stageSubjects, key };
+  const stage: Stage = { ...laidOut.layout, finishes: soup.finishes, subjects: stageSubjects, key, air: null };
   makings.set(stage, { placed, scans, laidOut });
   return stage;
 };
@@ -81,6 +84,18 @@ export const buildStage = (
 /** Stages that were asked for lately; few, because one of a million triangles takes a hundred megabytes. */
 const recent: { setup: Setup; stage: Stage }[] = [];
 const mostRecent = 3;
+
+const hazy = new WeakMap<Stage, Stage>();
+
+/** A stage in haze; the same one for the same haze as the last time. */
+const inAir = (stage: Stage, air: Air | null): Stage => {
+  if (!air) return stage;
+  const before = hazy.get(stage);
+  if (before?.air?.scatterPerMetre === air.scatterPerMetre) return before;
+  const made = { ...stage, air, key: `${stage.key} in haze ${air.scatterPerMetre}` };
+  hazy.set(stage, made);
+  return made;
+};
 
 /** The stage of a setup; setups that share subjects, ground and scans (as edits of lamps do) share the stage. */
 export const stageOf = (setup: Setup): Stage => {
@@ -92,5 +107,5 @@ export const stageOf = (setup: Setup): Stage => {
   if (at >= 0) recent.splice(at, 1);
   recent.unshift(entry);
   recent.length = Math.min(recent.length, mostRecent);
-  return entry.stage;
+  return inAir(entry.stage, airOf(setup.place));
 };

@@ -9,6 +9,7 @@ import { buildWorld } from '../../core/world/world.ts';
 import { launch, openPage } from './browser.ts';
 import { everyKindSetup } from './every-kind.ts';
 import type { Harness } from './harness/main.ts';
+import { differences, percentile } from './picture-differences.ts';
 
 interface Size {
   readonly width: number;
@@ -18,19 +19,6 @@ interface Size {
 const fullSize: Size = { width: 160, height: 90, samples: 8 };
 /** For the variants of every kind: smaller, since two bounces on the CPU take their time. */
 const smallSize: Size = { width: 64, height: 36, samples: 8 };
-
-/** Relative differences of values that are above 1 % of the maximum in either picture, sorted. */
-const differences = (gpu: ArrayLike<number>, cpu: Float64Array): number[] => {
-  const floor = 0.01 * cpu.reduce((most, v) => Math.max(most, v), 0);
-  const result: number[] = [];
-  cpu.forEach((v, i) => {
-    const other = gpu[i] as number;
-    if (Math.max(v, other) > floor) result.push(Math.abs(other - v) / Math.max(v, 1e-12));
-  });
-  return result.sort((a, b) => a - b);
-};
-const percentile = (sorted: number[], share: number) =>
-  sorted[Math.min(Math.floor(sorted.length * share), sorted.length - 1)] as number;
 
 describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <= 8 % over 1 % of the maximum', () => {
   let browser: Browser;

@@ -26,7 +26,7 @@ const lightPass = (fragment: string, bounces: number) =>
       firstHits: { value: null as unknown },
       meanSoFar: { value: null as unknown },
     },
-    { STACK_SIZE: 24, BOUNCES: bounces, HAS_SHEEN: 0, HAS_CLOTH: 0 },
+    { STACK_SIZE: 24, BOUNCES: bounces, HAS_SHEEN: 0, HAS_CLOTH: 0, HAS_HAZE: 0 },
   );
 
 /** What a sample of light is taken of. */
@@ -68,6 +68,8 @@ export class Tracer {
     for (const pass of this.light) {
       pass.define('HAS_SHEEN', this.textures.hasSheen ? 1 : 0);
       pass.define('HAS_CLOTH', this.textures.hasCloth ? 1 : 0);
+      pass.define('HAS_HAZE', stage.air ? 1 : 0);
+      pass.uniforms.haze.value.set(stage.air?.scatterPerMetre ?? 0, stage.air?.topMetres ?? 0);
     }
     return true;
   }

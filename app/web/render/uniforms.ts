@@ -41,6 +41,7 @@ export const sourceUniforms = () => ({
   moonFirst: vec3(),
   moonSecond: vec3(),
   moonRadius: { value: 0 },
+  haze: { value: new Vector2() },
   domeTable: { value: null as Texture | null },
   domeLuxAllRound: { value: 0 },
   domeMiddle: vec3(),

@@ -68,7 +68,7 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
     setMoment(0);
     drawnMoment = 0;
     LightSample only = lampSpotSample(receiver, uv);
-    if (moments.hidden == 1) only.lux = 0.0;
+    only.lux *= moments.hidden == 1 ? 0.0 : throughAir(only.limit / REACH);
     return only;
   }
   float weights[MOST_MOMENTS];
@@ -82,7 +82,7 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
   if (drawnMoment < 0) return LightSample(vec3(0.0, 1.0, 0.0), 0.0, 0.0, vec3(0.0), false);
   setMoment(drawnMoment);
   LightSample light = lampSpotSample(receiver, uv);
-  light.lux = sum / float(momentCount);
+  light.lux = sum / float(momentCount) * throughAir(light.limit / REACH);
   return light;
 }
 

@@ -1,6 +1,8 @@
+import { airGlsl } from './air.glsl.ts';
 import { cameraGlsl } from './camera.glsl.ts';
 import { discGlsl } from './disc.glsl.ts';
 import { emitterGlsl } from './emitter.glsl.ts';
+import { hazeGlsl } from './haze.glsl.ts';
 import { holderGlsl } from './holder.glsl.ts';
 import { holderLightGlsl } from './holder-light.glsl.ts';
 import { irradianceGlsl, sourceKinds } from './irradiance.glsl.ts';
@@ -23,6 +25,7 @@ ${discGlsl}
 ${cameraGlsl}
 ${surfaceGlsl}
 ${emitterGlsl}
+${airGlsl}
 ${seenEmitterGlsl}
 ${holderGlsl}
 ${irradianceGlsl}
@@ -31,6 +34,9 @@ ${sheenGlsl}
 #endif
 ${litSurfaceGlsl}
 ${holderLightGlsl}
+#if HAS_HAZE == 1
+${hazeGlsl}
+#endif
 uniform usampler2D firstHits;
 uniform highp sampler2D meanSoFar;
 uniform int maskPart;
@@ -75,6 +81,14 @@ void main() {
   float cover = 0.0;
   for (int look = 0; look <= HAS_SHEEN; look++) {
     float surfaceDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
+#if HAS_HAZE == 1
+    if (look == 0) {
+      float metres = metresInHaze(ray, surfaceDistance);
+      value += hazeAlong(ray, metres, pixel);
+      // what lies behind, but for the bare lamp, which may be nearer
+      weight *= throughAir(metres);
+    }
+#endif
     if (look == 0) value += holderLight(ray, surfaceDistance, uv, moments, cover);
     Surface surface;
     if (record.x > 0u) {
@@ -86,7 +100,7 @@ void main() {
     } else if (sourceKind == ${sourceKinds.dome} && look > 0) {
       value += weight * domeLuminance(ray.direction);
     }
-    if (sourceKind == ${sourceKinds.lamp}) value += weight * seenPastHolder(ray, surfaceDistance, density, look == 0);
+    if (sourceKind == ${sourceKinds.lamp}) value += (look == 0 ? vec3(1.0) : weight) * seenPastHolder(ray, surfaceDistance, density, look == 0);
 #if HAS_SHEEN == 1
     if (look == 1 || record.x == 0u || surface.sheen.w < 0.0) break;
     vec2 way = vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel));
@@ -148,7 +162,8 @@ void main() {
   vec3 value = vec3(0.0);
   Ray ray = cameraRay(pixel);
   // who stands before a surface stands before its bounced light too
-  vec3 reflected = vec3(1.0 - holderCover(ray, record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY));
+  float seenDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
+  vec3 reflected = vec3(1.0 - holderCover(ray, seenDistance)) * throughAir(seenDistance);
   int bounce = 0;
   for (int leg = 0; leg <= BOUNCES + HAS_SHEEN; leg++) {
     if (record.x == 0u) break;

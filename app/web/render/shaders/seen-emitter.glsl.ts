@@ -62,7 +62,7 @@ float seenEmitter(Ray ray, float limit, float density) {
   if (t <= 0.0 || t >= limit) return 0.0;
   float cosEmission = -dot(spotNormal == vec3(0.0) ? lampAxis : spotNormal, ray.direction);
   float areaAcross = emitterArea() * max(cosEmission, 1e-6);
-  float luminance = spotIntensity(-ray.direction, spotNormal) / areaAcross;
+  float luminance = spotIntensity(-ray.direction, spotNormal) / areaAcross * throughAir(t);
   return density < 0.0 ? luminance : luminance * density * areaAcross / (density * areaAcross + t * t);
 }
 `;

@@ -1,0 +1,101 @@
+import type { Ray } from '../camera/camera-view.ts';
+import { anyHit } from '../geometry/cast-ray.ts';
+import { add, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
+import { openLampSample } from '../photometry/open-light.ts';
+import { domeLightOf } from '../sky/dome-of.ts';
+import type { Air } from '../world/air.ts';
+import type { Stage } from '../world/stage.ts';
+import type { Source } from '../world/world.ts';
+import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
+import { scatterPhase, throughAir } from './through-air.ts';
+
+/** Places along a look at which one sample asks for a lamp's light in haze. */
+export const placesAlong = 16;
+/** A look that comes nearer to a lamp than this counts as passing it so far off, metres. */
+export const nearestPass = 0.01;
+
+/** The random numbers of light in haze. */
+export interface HazeNumbers {
+  /** Where the places lie in their parts of the way, 0 to 1. */
+  readonly along: number;
+  /** Which of them the shadow is traced for, 0 to 1. */
+  readonly choice: number;
+}
+
+/** Light of a lamp that one place of a look through haze sends on, what it counts for, and the way to the lamp. */
+interface Glint {
+  readonly place: Vec3;
+  readonly toLamp: Vec3;
+  readonly distance: number;
+  readonly weight: number;
+}
+
+/**
+ * Places lie evenly by the angle at which the lamp sees them, which makes them as much denser near it as its light is
+ * stronger there (equiangular sampling, Kulla and Fajardo 2012). Several moments of a lamp take turns.
+ */
+const glintAt = (
+  { emitter }: LampSource,
+  air: Air,
+  { origin, direction }: Ray,
+  limit: number,
+  { poses }: MomentsTaken,
+  k: number,
+  { along, choice }: HazeNumbers,
+): Glint => {
+  const m = (k + Math.floor(choice * poses.length)) % poses.length;
+  const pose = poses[m] as (typeof poses)[number];
+  const offset = sub(pose.position, origin);
+  const nearest = dot(offset, direction);
+  const gap = Math.max(Math.sqrt(Math.max(dot(offset, offset) - nearest * nearest, 0)), nearestPass);
+  const from = Math.atan(-nearest / gap);
+  const range = Math.atan((limit - nearest) / gap) - from;
+  const past = gap * Math.tan(from + (range * (k + along)) / placesAlong);
+  const t = Math.min(Math.max(nearest + past, 0), limit);
+  const place = add(origin, scale(direction, t));
+  const sample = openLampSample(emitter, pose, { place, normal: normalize(sub(pose.position, place)) }, 0.5, 0.5);
+  const perMetre = (range * (gap * gap + past * past)) / gap;
+  const through = throughAir(air, t + sample.distance);
+  const light = sample.lux * air.scatterPerMetre * scatterPhase(dot(sample.toLamp, direction)) * through;
+  return { place, toLamp: sample.toLamp, distance: sample.distance, weight: (light * perMetre) / placesAlong };
+};
+
+/**
+ * Luminance toward the eye of a lamp's light that haze scatters once on the way, per lumen: its beam. All places count for
+ * the light, one drawn by its light for the shadow. The lamp counts as a point; whoever holds it throws no shadow in haze.
+ *
+ * @param limit how far the look goes in haze, metres
+ */
+export const beamInHaze = (
+  stage: Stage,
+  air: Air,
+  source: LampSource,
+  ray: Ray,
+  limit: number,
+  taken: MomentsTaken,
+  numbers: HazeNumbers,
+): number => {
+  const glints = Array.from({ length: placesAlong }, (_, k) => glintAt(source, air, ray, limit, taken, k, numbers));
+  const drawn =
+    glints[
+      drawnByWeight(
+        glints.map(({ weight }) => weight),
+        numbers.choice,
+      )
+    ];
+  if (!drawn || anyHit(stage.tree, drawn.place, drawn.toLamp, drawn.distance * (1 - 1e-5))) return 0;
+  return glints.reduce((sum, { weight }) => sum + weight, 0);
+};
+
+/**
+ * Luminance of haze itself in the light of moon or sky, per lux, over a way through it: what it takes of the view it gives
+ * back of what lights it. The sky as if it came from all round; no shadows in it.
+ *
+ * @param through share of the view that gets through
+ */
+export const airLight = (source: Source, direction: Vec3, through: number): number => {
+  if (source.kind === 'moon') return (1 - through) * scatterPhase(dot(source.toward, direction));
+  const luxAllRound =
+    source.kind === 'sky' ? 2 : source.kind === 'dome' ? (domeLightOf(source.of)?.luxAllRound ?? 0) : 0;
+  return ((1 - through) * luxAllRound) / (4 * Math.PI);
+};

@@ -1,0 +1,79 @@
+import { readFileSync } from 'node:fs';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { parseSetup } from '../../core/setup/parse-setup.ts';
+import { tracePicture } from '../../core/trace/picture.ts';
+import { buildWorld, type WorldFrame } from '../../core/world/world.ts';
+import { launch, openPage } from './browser.ts';
+import type { Harness } from './harness/main.ts';
+import { differences, percentile } from './picture-differences.ts';
+
+const stones = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
+const jetty = JSON.parse(readFileSync('assets/setups/timber-jetty.json', 'utf8'));
+
+/** A half moon, a town and the evening of an invented viewpoint in the south. */
+const hour = (document: { place: object }, place: object) => ({
+  ...document,
+  place: {
+    ...document.place,
+    latitudeDegrees: -33,
+    longitudeDegrees: 149,
+    localTime: '2026-08-20T20:30',
+    timeZone: 'Australia/Sydney',
+    northDegrees: 30,
+    sky: { zenithMagnitude: 21.5 },
+    glowDomes: [{ bearingDegrees: 40, widthDegrees: 12, luminanceAt10DegreesCdM2: 0.01 }],
+    ...place,
+  },
+});
+
+/** Exposed for moonlight, dusk or so: nothing must be full, or both sides are alike there. */
+const exposed = <D extends { schemes: { frames: object[] }[] }>(document: D, aperture: number, iso: number): D => ({
+  ...document,
+  schemes: document.schemes.map((scheme) => ({
+    ...scheme,
+    frames: scheme.frames.map((frame) => ({ ...frame, aperture, iso })),
+  })),
+});
+
+const scenes: [string, string, { schemes: { id: string; frames: { id: string }[] }[] }][] = [
+  ['half moon and a town', 'sky', exposed(hour(stones, {}), 4, 800)],
+  ['dusk', 'sky', exposed(hour(stones, { localTime: '2026-08-20T18:10' }), 16, 50)],
+  ['lamps in haze under the moon', 'painted', hour(stones, { hazeVisibilityKm: 0.4 })],
+  ['lamps in haze under a plain sky', 'painted', { ...stones, place: { ...stones.place, hazeVisibilityKm: 0.4 } }],
+  ['still water', '', exposed(hour(jetty, {}), 4, 400)],
+];
+
+describe('sky and haze, GPU against the CPU reference: median <= 2 %, 95th percentile <= 8 % over 1 % of the maximum', () => {
+  let browser: Browser;
+  let page: Page;
+  beforeAll(async () => {
+    browser = await launch();
+    ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
+  });
+  afterAll(() => browser.close());
+
+  it.each(scenes)('%s', async (name, frameId, document) => {
+    const text = JSON.stringify(document);
+    const setup = parseSetup(text);
+    const scheme = setup.schemes[0] as (typeof setup.schemes)[number];
+    const world = buildWorld(setup, scheme);
+    const frame = (world.frames.find(({ id }) => id === frameId) ?? world.frames[0]) as WorldFrame;
+    const size = { width: 64, height: 42, samples: 8 };
+    const cpu = tracePicture(world, frame, size);
+    const gpu = await page.evaluate(
+      ([setupText, s, f, w, h, n]) =>
+        (window as unknown as { harness: Harness }).harness.picture(setupText, s, f, w, h, n),
+      [text, scheme.id, frame.id, size.width, size.height, size.samples] as const,
+    );
+    const sorted = differences(gpu, cpu);
+    const [median, high] = [percentile(sorted, 0.5), percentile(sorted, 0.95)];
+    console.log(
+      `${name}: ${sorted.length} values, median ${(100 * median).toFixed(4)} %, 95th ${(100 * high).toFixed(4)} %`,
+    );
+    expect(sorted.length).toBeGreaterThan(300);
+    expect(cpu.filter((v) => v >= 7.7).length).toBeLessThan(0.02 * cpu.length);
+    expect(median).toBeLessThanOrEqual(0.02);
+    expect(high).toBeLessThanOrEqual(0.08);
+  });
+});
