@@ -8,11 +8,18 @@ import { launch, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 import { differences, percentile } from './picture-differences.ts';
 
-const stones = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
-const jetty = JSON.parse(readFileSync('assets/setups/timber-jetty.json', 'utf8'));
+/** What is changed of a setup in its file. */
+interface Document {
+  readonly place: object;
+  readonly camera: object;
+  readonly schemes: readonly { readonly id: string; readonly frames: readonly { readonly id: string }[] }[];
+}
+const read = (name: string): Document => JSON.parse(readFileSync(`assets/setups/${name}.json`, 'utf8'));
+const stones = read('three-stones');
+const jetty = read('timber-jetty');
 
 /** A half moon, a town and the evening of an invented viewpoint in the south. */
-const hour = (document: { place: object }, place: object) => ({
+const hour = (document: Document, place: object): Document => ({
   ...document,
   place: {
     ...document.place,
@@ -28,7 +35,7 @@ const hour = (document: { place: object }, place: object) => ({
 });
 
 /** Exposed for moonlight, dusk or so: nothing must be full, or both sides are alike there. */
-const exposed = <D extends { schemes: { frames: object[] }[] }>(document: D, aperture: number, iso: number): D => ({
+const exposed = (document: Document, aperture: number, iso: number): Document => ({
   ...document,
   schemes: document.schemes.map((scheme) => ({
     ...scheme,
@@ -36,7 +43,15 @@ const exposed = <D extends { schemes: { frames: object[] }[] }>(document: D, ape
   })),
 });
 
-const scenes: [string, string, { schemes: { id: string; frames: { id: string }[] }[] }][] = [
+/** Seen from above: no sky, whose light is the same by making. */
+const fromAbove = (document: Document): Document => ({
+  ...document,
+  camera: { ...document.camera, position: [0, -3, 6], aim: [0, 5, 0] },
+});
+
+const scenes: [string, string, Document][] = [
+  ['land under half moon and town', 'sky', fromAbove(exposed(hour(stones, {}), 4, 800))],
+  ['land at dusk', 'sky', fromAbove(exposed(hour(stones, { localTime: '2026-08-20T18:10' }), 16, 100))],
   ['half moon and a town', 'sky', exposed(hour(stones, {}), 4, 800)],
   ['dusk', 'sky', exposed(hour(stones, { localTime: '2026-08-20T18:10' }), 16, 50)],
   ['lamps in haze under the moon', 'painted', hour(stones, { hazeVisibilityKm: 0.4 })],
