@@ -16,10 +16,10 @@ const dust = { magnitudes: 0.75, length: 3.5, height: 0.11, evenWithin: 3 } as c
 const s10PerColumn = 3.63;
 const magnitudesToDepth = 0.4 * Math.LN10;
 
-/** Colour of each kind of stars before dust, luminance 1: our choice by mean B - V of about 0.6, 0.8 and 1. */
-const thinColour = planckLinearSrgb(5700);
-const thickColour = planckLinearSrgb(5100);
-const bulgeColour = planckLinearSrgb(4500);
+/** Colour of each kind of stars before dust, luminance 1: our choice by mean B - V of about 0.75, 0.9 and 1.2. */
+const thinColour = planckLinearSrgb(5300);
+const thickColour = planckLinearSrgb(4900);
+const bulgeColour = planckLinearSrgb(4200);
 /** Dust in red and blue over that in V (R 610 nm, B 465 nm; standard law of R_V = 3.1, from memory). */
 const redOverV = 0.86;
 const blueOverV = 1.25;

@@ -7,12 +7,13 @@ import { darkClouds, starClouds } from './dark-clouds.ts';
 import { galaxyTable, galaxyTableKept } from './galaxy-table.ts';
 import { magellanicS10 } from './magellanic-clouds.ts';
 import { patchMap } from './patch-map.ts';
+import { starColour } from './star-colour.ts';
 
 /** Light that comes from before a dark cloud, over all of it. */
-const beforeClouds = 0.2;
+const beforeClouds = 0.25;
 /** How lumpy dust is, in the band and within named clouds: spread of its logarithm. By eye. */
 const lumps = 0.6;
-const lumpsInClouds = 0.5;
+const lumpsInClouds = 0.4;
 /** Lumps of the band as a whole do not change its mean by much: the light of lumpy dust is a little more. */
 /** Degrees from the plane over which lumps fade. */
 const lumpsFade = 9;
@@ -24,6 +25,8 @@ const depthOfMagnitude = 0.4 * Math.LN10;
 /** Dust in red and blue over that in green, as in the galaxy's own model. */
 const redOverGreen = 0.86;
 const blueOverGreen = 1.25;
+/** The clouds of Magellan: younger stars than ours, B - V near 0.55 (from memory). */
+const beyondColour = starColour(0.55);
 /** Of the band's light at least this share is left when catalogue stars are taken out: they are not spread evenly. */
 const leastLeft = 0.3;
 
@@ -75,9 +78,9 @@ export const starlight = (withoutStarsToV8: boolean): ((l: number, b: number, ou
     const beyond = magellanicS10(l, b);
     const total = scale * luminanceOfLinearSrgb([r, g, bl]) + beyond;
     const less = withoutStarsToV8 ? Math.max(1 - catalogueMeanS10(b) / total, leastLeft) : 1;
-    out[0] = less * (scale * r + beyond);
-    out[1] = less * (scale * g + beyond);
-    out[2] = less * (scale * bl + beyond);
+    out[0] = less * (scale * r + beyond * beyondColour[0]);
+    out[1] = less * (scale * g + beyond * beyondColour[1]);
+    out[2] = less * (scale * bl + beyond * beyondColour[2]);
   };
 };
 

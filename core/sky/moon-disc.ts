@@ -1,7 +1,6 @@
 import type { Triple } from '../colour/matrix.ts';
 import { cross, dot, normalize, type Vec3 } from '../geometry/vec.ts';
-import { pointTransmittance } from './extinction.ts';
-import { moonColourAboveAir, moonLuxAboveAir } from './moon-light.ts';
+import { moonLuxAboveAir, moonThroughAir } from './moon-light.ts';
 import type { SkyState } from './sky-state.ts';
 
 /**
@@ -40,10 +39,9 @@ export const moonDisc = ({ moon, input }: SkyState): ((toward: Vec3) => Triple) 
   const earthshine = (earthshineCdM2 * (1 - Math.cos(phase))) / 2;
   const solidAngle = 2 * Math.PI * (1 - Math.cos(moon.radiusRadians));
   // mean over the disc of mu0 / (mu0 + mu) is half of `dustPhase`
-  const litMean = moonLuxAboveAir(moon) / solidAngle;
+  const litMean = moonLuxAboveAir(moon) / solidAngle - earthshine;
   const share = dustPhase(phase) / 2;
   const scale = share > 1e-9 ? Math.max(litMean, 0) / share : 0;
-  const [cr, cg, cb] = moonColourAboveAir;
   return (toward) => {
     const dx = toward[0] - middle[0];
     const dy = toward[1] - middle[1];
@@ -55,7 +53,7 @@ export const moonDisc = ({ moon, input }: SkyState): ((toward: Vec3) => Triple) 
     const toSun = x * sun[0] + y * sun[1] + toEye * sun[2];
     const lit = toSun > 0 ? (scale * toSun) / (toSun + toEye + 1e-9) : 0;
     const luminance = lit + earthshine;
-    const [r, g, b] = pointTransmittance(input, toward[1]);
-    return [luminance * cr * r, luminance * cg * g, luminance * cb * b];
+    const [r, g, b] = moonThroughAir(input, toward[1]);
+    return [luminance * r, luminance * g, luminance * b];
   };
 };

@@ -1,11 +1,10 @@
-import type { Triple } from '../colour/matrix.ts';
 import type { Vec3 } from '../geometry/vec.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { skyAirMass } from './air-mass.ts';
 import { altitudeTable, type Sum } from './altitude-table.ts';
-import { cloudTransmittance, pointTransmittance } from './extinction.ts';
+import { cloudTransmittance } from './extinction.ts';
 import { luminanceOfNanolambert } from './magnitudes.ts';
-import { meanMoonDistanceKm, moonColourAboveAir, moonLuxAboveAir } from './moon-light.ts';
+import { meanMoonDistanceKm, moonLuxAboveAir, moonThroughAir } from './moon-light.ts';
 import { moonlitColours, moonScatter, moonStrength } from './moonlit-sky.ts';
 import type { SkyState } from './sky-state.ts';
 import { starHalo } from './star-halo.ts';
@@ -48,12 +47,7 @@ export const moonSky = ({ input, moon }: SkyState): ((toward: Vec3, sum: Sum) =>
   const airTable = table('air');
   const hazeTable = table('haze');
 
-  const through = pointTransmittance({ ...input, thinCloudDepth: 0 }, my);
-  const clear: Triple = [
-    moonColourAboveAir[0] * through[0],
-    moonColourAboveAir[1] * through[1],
-    moonColourAboveAir[2] * through[2],
-  ];
+  const clear = moonThroughAir({ ...input, thinCloudDepth: 0 }, my);
   // no glow in cloud from a moon that has set
   const arriving = degrees > 0 ? moonLuxAboveAir(moon) * Math.min(degrees, 1) : 0;
   const halo = starHalo(input.thinCloudDepth, my);

@@ -10,14 +10,18 @@ const height = 2 * halfHeight * perDegree + 1;
 
 /** Degrees of longitude after which the noise at edges repeats. */
 const tileDegrees = 360 / 12;
-/** Edges are torn by this share of a patch's size: by eye. */
-const tearShare = 0.3;
+const bendTileDegrees = 360 / 3;
+/** Edges are torn by this share of a patch's width, wide ones more: by eye. */
+/** Wide bends move them by this share of their length. */
+const bendShare = 0.1;
+const tearShare = 0.2;
 
 const drawPatch = (map: Float32Array, patch: SkyPatch, noise: CloudNoise): void => {
   const { longitude, latitude, halfLength, halfWidth, tilt, strength } = patch;
   const reach = 2.3 * halfLength + 1;
   const [cos, sin] = [Math.cos(radiansFromDegrees(tilt)), Math.sin(radiansFromDegrees(tilt))];
-  const tear = tearShare * Math.sqrt(halfWidth * Math.min(halfLength, 3 * halfWidth));
+  const tear = tearShare * halfWidth ** 1.25;
+  const bend = bendShare * halfLength;
   // along a parallel far from the plane a degree of longitude is less than a degree
   const narrow = Math.cos(radiansFromDegrees(latitude));
   const top = Math.ceil(Math.min(latitude + reach, halfHeight) * perDegree);
@@ -27,14 +31,21 @@ const drawPatch = (map: Float32Array, patch: SkyPatch, noise: CloudNoise): void 
   for (let j = bottom; j <= top; j++)
     for (let i = middle - wide; i <= middle + wide; i++) {
       const [l, b] = [i / perDegree, j / perDegree];
-      const dl = (l - longitude) * narrow + tear * noise(l / tileDegrees, b / tileDegrees);
-      const db = b - latitude + tear * noise(l / tileDegrees + 0.37, b / tileDegrees + 0.61);
+      const dl =
+        (l - longitude) * narrow +
+        tear * noise(l / tileDegrees, b / tileDegrees) +
+        bend * noise(l / bendTileDegrees, b / bendTileDegrees);
+      const db =
+        b -
+        latitude +
+        tear * noise(l / tileDegrees + 0.37, b / tileDegrees + 0.61) +
+        bend * noise(l / bendTileDegrees + 0.5, b / bendTileDegrees);
       const u = (dl * cos + db * sin) / halfLength;
       const v = (db * cos - dl * sin) / halfWidth;
       const square = u * u + v * v;
       if (square > 5) continue;
       const k = (j + halfHeight * perDegree) * width + (((i % width) + width) % width);
-      map[k] = (map[k] as number) + strength * Math.exp(-square);
+      map[k] = (map[k] as number) + strength * Math.exp(-(square ** 1.35));
     }
 };
 
