@@ -13,7 +13,48 @@ declare module 'astronomia/julian' {
 declare module 'astronomia/planetposition' {
   export class Planet {
     constructor(series: unknown);
+    position2000(jde: number): OracleCoord;
   }
+}
+declare module 'astronomia/elliptic' {
+  const elliptic: {
+    position(
+      planet: import('astronomia/planetposition').Planet,
+      earth: import('astronomia/planetposition').Planet,
+      jde: number,
+    ): OracleCoord;
+  };
+  export default elliptic;
+}
+declare module 'astronomia/illum' {
+  type Magnitude = (toSun: number, toEarth: number, phaseAngle: number) => number;
+  const illum: {
+    readonly mercury84: Magnitude;
+    readonly venus84: Magnitude;
+    readonly mars84: Magnitude;
+    readonly jupiter84: Magnitude;
+  };
+  export default illum;
+}
+declare module 'astronomia/data/vsop87Bmercury' {
+  const series: unknown;
+  export default series;
+}
+declare module 'astronomia/data/vsop87Bvenus' {
+  const series: unknown;
+  export default series;
+}
+declare module 'astronomia/data/vsop87Bmars' {
+  const series: unknown;
+  export default series;
+}
+declare module 'astronomia/data/vsop87Bjupiter' {
+  const series: unknown;
+  export default series;
+}
+declare module 'astronomia/data/vsop87Bsaturn' {
+  const series: unknown;
+  export default series;
 }
 declare module 'astronomia/data/vsop87Bearth' {
   const series: unknown;

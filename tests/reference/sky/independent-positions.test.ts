@@ -7,10 +7,11 @@ import { bodyFromWay, directionFromBearing } from '../../../core/sky/frames-body
 import { directionFromEquatorial, galacticCentreJ2000 } from '../../../core/sky/galactic.ts';
 import { refractedAltitude } from '../../../core/sky/refraction.ts';
 import { skyAt } from '../../../core/sky/sky-at.ts';
-import type { SkyBody } from '../../../core/sky/sky-state.ts';
+import type { Planet, SkyBody } from '../../../core/sky/sky-state.ts';
 import { degreesFromRadians, radiansFromDegrees } from '../../../core/units/angle.ts';
 import { skyInput } from '../../core/support/sky-inputs.ts';
 import { accuracySection } from '../support/accuracy.ts';
+import { type OraclePlanetName, oraclePlanet, oraclePlanetNames } from './oracle-planet-positions.ts';
 import { type OracleSight, oracleMoon, oracleStar, oracleSun } from './oracle-positions.ts';
 
 const { check } = accuracySection('Sky: an independent library');
@@ -30,6 +31,12 @@ const scenes = (() => {
 /** How far our body is from where the oracle has it, degrees. */
 const apart = (body: SkyBody, { altitudeRadians, bearingRadians }: OracleSight): number =>
   degreesFromRadians(angleBetween(body.toward, directionFromBearing(bearingRadians, altitudeRadians, 0)));
+
+const planetOf = (name: OraclePlanetName, { input }: (typeof scenes)[number]): Planet => {
+  const planet = skyAt(input).planets.find((one) => one.name === name);
+  if (!planet) throw new Error(`no ${name}`);
+  return planet;
+};
 
 const checkWorst = (id: string, claim: string, apartDegrees: readonly number[]): void => {
   expect(apartDegrees).toHaveLength(cases);
@@ -86,6 +93,32 @@ describe('against an independent library, 200 places and instants from 2000 to 2
       scenes.map((scene) => starApart(scene, ascension, declination)),
     );
   });
+
+  it.each(oraclePlanetNames)('%s stands within 0.01°', (name) => {
+    const worst = scenes.map((scene) => apart(planetOf(name, scene), oraclePlanet(name, ...placeOf(scene))));
+    checkWorst('s10', name, worst);
+  });
+
+  it.each(oraclePlanetNames.filter((name) => name !== 'Saturn'))(
+    '%s is as bright as the almanac formula of 1984 has it, phase angles up to 120° (0.3 mag)',
+    (name) => {
+      const errors = scenes.flatMap((scene) => {
+        const { magnitude, phaseRadians } = oraclePlanet(name, ...placeOf(scene));
+        if (magnitude === null || degreesFromRadians(phaseRadians) > 120) return [];
+        return [Math.abs(planetOf(name, scene).magnitude - magnitude)];
+      });
+      expect(errors.length).toBeGreaterThan(120);
+      check({
+        id: 's17',
+        claim: `magnitude of ${name}: worst of ${errors.length}`,
+        source: 'Astronomical Almanac formulas in Meeus, chapter 41 (astronomia 4.2.0), run in the test',
+        unit: 'mag',
+        expected: 0,
+        ours: Math.max(...errors),
+        tolerance: { absolute: 0.3 },
+      });
+    },
+  );
 });
 
 describe('refraction against an independent library', () => {
