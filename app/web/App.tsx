@@ -11,6 +11,7 @@ import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
+import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
 import { RoomChoice } from './RoomChoice.tsx';
@@ -71,6 +72,7 @@ const useEarlyFiles = () => {
     const timer = setTimeout(() => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
+      void fetchPlaceFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);

@@ -32,7 +32,8 @@ const shapes = { moon: moonRing, core: coreShape, glow: glowShape } as const;
 
 /** A short arrow from the moon into the drawing: the way its shadows fall. */
 const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
-  const [from, tip] = [8, 34];
+  // clear of the clock's numeral, which may stand right before the moon
+  const [from, tip] = [20, 44];
   const end: GroundPoint = [-x * tip, -y * tip];
   const barb = (side: 1 | -1) =>
     `M${end[0]} ${end[1]}l${(x * 7 - side * y * 3.5).toFixed(2)} ${(y * 7 + side * x * 3.5).toFixed(2)}`;

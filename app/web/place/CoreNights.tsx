@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Camera, Setup } from '../../../core/setup/schema/setup.ts';
 import { type CoreNight, coreOver } from '../../../core/sky/core-over.ts';
 import type { SkyInput } from '../../../core/sky/sky-input.ts';
@@ -14,8 +14,6 @@ import { standWords } from './core-words.ts';
 
 /** How far ahead is looked, and how many nights are listed. */
 const [nightsAhead, mostListed] = [400, 12];
-/** Lower than that it drowns in the air (common practice, no published source). */
-const lowestDegrees = 5;
 
 interface Found {
   /** Place, camera and question that the answer is for. */
@@ -35,11 +33,24 @@ export const CoreNights = ({ setup, camera, input }: CoreNightsProps) => {
   const selection = useApp((state) => state.selection);
   const { edit } = useApp.getState();
   const [sideDegrees, setSide] = useState(15);
+  const [lowestDegrees, setLowest] = useState(5);
   const [moonDown, setMoonDown] = useState(true);
   const [found, setFound] = useState<Found | null>(null);
+  const answer = useRef<HTMLDivElement>(null);
+  // near the page's lower end it would open out of sight
+  useEffect(() => {
+    if (found) answer.current?.scrollIntoView({ block: 'nearest' });
+  }, [found]);
   const subject = subjects.find(({ id }) => selection?.kind === 'subject' && selection.subjectId === id);
   const bearing = aimBearing(camera, place.northDegrees, subject?.position);
-  const key = [place.latitudeDegrees, place.longitudeDegrees, bearing.toFixed(1), sideDegrees, moonDown].join(' ');
+  const key = [
+    place.latitudeDegrees,
+    place.longitudeDegrees,
+    bearing.toFixed(1),
+    sideDegrees,
+    lowestDegrees,
+    moonDown,
+  ].join(' ');
   const look = () => {
     const window = {
       bearingRadians: radiansFromDegrees(bearing),
@@ -59,37 +70,40 @@ export const CoreNights = ({ setup, camera, input }: CoreNightsProps) => {
     <section className="core-nights" aria-label="When the core stands over the subject">
       <div className="core-ask">
         <span>
-          Core over {aim}, {bearingText(bearing)}, within
+          Core over {aim}, {bearingText(bearing)}
         </span>
-        <NumberField label="To either side" unit="°" value={sideDegrees} min={1} max={90} onChange={setSide} />
+        <NumberField label="to either side" unit="°" value={sideDegrees} min={1} max={90} onChange={setSide} />
+        <NumberField label="at least up" unit="°" value={lowestDegrees} min={0} max={80} onChange={setLowest} />
         <Check label="Moon down" isOn={moonDown} onChange={setMoonDown} />
         <button type="button" onClick={look}>
           Find nights
         </button>
       </div>
-      {found && !isOld && found.nights.length === 0 && (
-        <p role="status">
-          Not in the {nightsAhead} nights from here: it never stands there, over {lowestDegrees}° up, while it is dark.
-          Try wider, or turn the camera.
-        </p>
-      )}
-      {found && !isOld && found.nights.length > 0 && (
-        <ul className="core-list">
-          {found.nights.flatMap(({ stands }) =>
-            stands.map((stand) => (
-              <li key={stand.start.utcMilliseconds}>
-                <button
-                  type="button"
-                  onClick={() => goTo((stand.start.utcMilliseconds + stand.end.utcMilliseconds) / 2)}
-                >
-                  {standWords(stand, place.timeZone)}
-                </button>
-              </li>
-            )),
-          )}
-        </ul>
-      )}
-      {isOld && <p className="quiet">The question has changed: find again.</p>}
+      <div ref={answer} role="status">
+        {found && !isOld && found.nights.length === 0 && (
+          <p>
+            Not in the {nightsAhead} nights from here: it never stands there, {lowestDegrees}° up or higher, while it is
+            dark. Try wider, or turn the camera.
+          </p>
+        )}
+        {found && !isOld && found.nights.length > 0 && (
+          <ul className="core-list">
+            {found.nights.flatMap(({ stands }) =>
+              stands.map((stand) => (
+                <li key={stand.start.utcMilliseconds}>
+                  <button
+                    type="button"
+                    onClick={() => goTo((stand.start.utcMilliseconds + stand.end.utcMilliseconds) / 2)}
+                  >
+                    {standWords(stand, place.timeZone)}
+                  </button>
+                </li>
+              )),
+            )}
+          </ul>
+        )}
+        {isOld && <p className="quiet">The question has changed: find again.</p>}
+      </div>
     </section>
   );
 };

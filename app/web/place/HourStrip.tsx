@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useSetup } from '../state/app-store.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { dateWords } from './clock-time.ts';
+import { shortDate } from './clock-time.ts';
 import { HourPanel } from './HourPanel.tsx';
 import { shortHourWords } from './hour-rows.ts';
 
@@ -17,7 +17,7 @@ export const HourStrip = () => {
       <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         Hour:{' '}
         <strong>
-          {dateWords(localTime)}, {localTime.slice(11, 16)}
+          {shortDate(localTime)}, {localTime.slice(11, 16)}
         </strong>{' '}
         · {words}
       </button>

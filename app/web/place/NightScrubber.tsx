@@ -92,7 +92,7 @@ const Patterns = () => (
       </pattern>
     ))}
     <pattern id="night-dots" width={5} height={5} patternUnits="userSpaceOnUse">
-      <circle cx={2.5} cy={2.5} r={0.9} />
+      <circle className="night-dot" cx={2.5} cy={2.5} r={0.9} />
     </pattern>
   </defs>
 );
@@ -141,6 +141,7 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
     <div ref={ref} className="night">
       {width > 0 && (
         <svg
+          className="night-svg"
           viewBox={`0 0 ${width} ${rows.end}`}
           height={rows.end}
           role="group"

@@ -43,11 +43,11 @@ export const NorthFields = ({ place, camera }: { place: Place; camera: Camera })
   const declination = magnetic?.kind === 'declination' ? magnetic.declinationDegrees : null;
   return (
     <div className="north-fields">
-      <div className="fields">
+      <div className="fields two">
         <NumberField label="Camera looks to, true" {...bearing} value={looks} onChange={turnTo} />
         {declination !== null && (
           <NumberField
-            label="the same by compass"
+            label="Camera, by compass"
             {...bearing}
             value={wrapDegrees(looks - declination)}
             onChange={(to) => turnTo(wrapDegrees(to + declination))}
@@ -61,7 +61,7 @@ export const NorthFields = ({ place, camera }: { place: Place; camera: Camera })
         />
         {declination !== null && (
           <NumberField
-            label="the same by compass"
+            label="Scene’s north, by compass"
             {...bearing}
             value={wrapDegrees(place.northDegrees - declination)}
             onChange={(to) => edit((s) => setNorth(s, Number(wrapDegrees(to + declination).toFixed(4))))}

@@ -18,9 +18,7 @@ export const PlaceSlip = () => {
   const { select } = useApp.getState();
   const { place } = setup;
   const camera = cameraOf(setup, scheme.id);
-  const sky = place.sky
-    ? `${place.sky.zenithMagnitude} mag/arcsec² · ${darknessWord(place.sky.zenithMagnitude)}`
-    : 'plain sky';
+  const sky = place.sky ? darknessWord(place.sky.zenithMagnitude) : 'plain sky';
   const head = (
     <>
       <svg viewBox="0 0 14 14" width={12} height={12} aria-hidden="true">

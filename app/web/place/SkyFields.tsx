@@ -11,7 +11,7 @@ export const SkyFields = ({ place, sky }: { place: Setup['place']; sky: PlaceSky
   const set = (part: Partial<PlaceSky>) => edit((s) => changeSky(s, part));
   return (
     <>
-      <div className="fields sky-fields">
+      <div className="fields two">
         <NumberField
           label={`Darkness · ${darknessWord(sky.zenithMagnitude)}`}
           unit="mag/arcsec²"
@@ -22,7 +22,7 @@ export const SkyFields = ({ place, sky }: { place: Setup['place']; sky: PlaceSky
           onChange={(to) => set({ zenithMagnitude: to })}
         />
         <NumberField
-          label={`Light lost straight up · ${clearnessWord(sky.extinctionMagnitudes)}`}
+          label={`Air · ${clearnessWord(sky.extinctionMagnitudes)}`}
           unit="mag"
           value={sky.extinctionMagnitudes}
           min={0.08}
@@ -31,8 +31,8 @@ export const SkyFields = ({ place, sky }: { place: Setup['place']; sky: PlaceSky
           onChange={(to) => set({ extinctionMagnitudes: to })}
         />
         <NumberField
-          label={`Thin high cloud · ${cloudWord(sky.thinCloudDepth)}`}
-          unit="optical depth"
+          label={`High cloud · ${cloudWord(sky.thinCloudDepth)}`}
+          unit=""
           value={sky.thinCloudDepth}
           min={0}
           max={2}
@@ -42,7 +42,8 @@ export const SkyFields = ({ place, sky }: { place: Setup['place']; sky: PlaceSky
         <HazeField place={place} />
       </div>
       <p className="quiet">
-        Darkness is what a meter reads straight up without moon, away from the Milky Way. A larger number is darker.
+        Darkness: what a meter reads straight up without moon, away from the Milky Way; more is darker. Air: light of a
+        star lost straight up. High cloud: its optical depth.
       </p>
     </>
   );

@@ -38,6 +38,14 @@ const litTurn = (up: GroundPoint, { sky: { moon } }: Hour): number => {
   return Math.atan2(dy, dx);
 };
 
+/** At midnight the sun is in the north, or in the south: its word stands beside the N. */
+const beside = ([x, y]: GroundPoint, north: GroundPoint): GroundPoint => {
+  const isNear = x * north[0] + y * north[1] > 0.93;
+  if (!isNear) return [x, y];
+  const turn = Math.atan2(north[1], north[0]) + (x * north[1] - y * north[0] > 0 ? -0.38 : 0.38);
+  return [Math.cos(turn), Math.sin(turn)];
+};
+
 interface SkyWheelProps {
   readonly place: Setup['place'];
   readonly camera: Camera;
@@ -61,6 +69,7 @@ export const SkyWheel = ({ place, camera, hour, words }: SkyWheelProps) => {
     };
   }, [e, n, sky, core, place.northDegrees]);
   const { up, north, sun } = drawn;
+  const sunWord = times(beside(sun, north), radius + 14);
   const isSunUp = sky.sun.towardSeen[1] > 0;
   const sunAt = isSunUp ? times(wheelPoint(up, sky.sun.towardSeen), radius) : times(sun, radius);
   return (
@@ -86,23 +95,27 @@ export const SkyWheel = ({ place, camera, hour, words }: SkyWheelProps) => {
       ) : (
         <path className="sky-sun" d={`M${text(times(sun, radius - 5))}L${text(times(sun, radius + 5))}`} />
       )}
-      <text x={sun[0] * (radius + 15)} y={sun[1] * (radius + 13) + 4}>
+      <text className="sky-word" x={sunWord[0]} y={sunWord[1] + 4}>
         sun
       </text>
-      <text className="sky-north" x={north[0] * (radius + 15)} y={north[1] * (radius + 15) + 4}>
+      <text className="sky-word" x={north[0] * (radius + 15)} y={north[1] * (radius + 15) + 4}>
         N
       </text>
       {drawn.core && (
-        <g transform={`translate(${text(drawn.core)})`}>
+        <g className="sky-named" transform={`translate(${text(drawn.core)})`}>
           <path className="sky-core" d={coreShape} />
-          <text y={17}>core</text>
+          <text className="sky-word" y={17}>
+            core
+          </text>
         </g>
       )}
       {drawn.moon && (
-        <g transform={`translate(${text(drawn.moon)})`}>
+        <g className="sky-named" transform={`translate(${text(drawn.moon)})`}>
           <path className="sky-moon" d={moonRing} />
           <path className="sky-moon-lit" d={moonShape(4.5, sky.moon.litShare, litTurn(up, hour))} />
-          <text y={-9}>moon</text>
+          <text className="sky-word" y={-9}>
+            moon
+          </text>
         </g>
       )}
     </svg>

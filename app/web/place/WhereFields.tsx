@@ -3,6 +3,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { parseCoordinates } from '../../../core/sky/coordinates.ts';
 import { instantOf } from '../../../core/sky/zoned-time.ts';
 import { useApp } from '../state/app-store.ts';
+import { documentKeyOf } from '../state/document-key.ts';
 import { setCoordinates, setTimeZone } from '../state/edits/place-and-hour-edits.ts';
 import { type Parsed, ParsedField } from '../ui/ParsedField.tsx';
 import { wholeCoordinates } from './coordinates-text.ts';
@@ -33,10 +34,13 @@ const suggestFor = async ([latitude, longitude]: Pair): Promise<string | null> =
  * chosen stays.
  */
 const moveTo = async (before: Place, pair: Pair): Promise<void> => {
+  const document = documentKeyOf(useApp.getState());
   const [old, next] = await Promise.all([
     suggestFor([before.latitudeDegrees, before.longitudeDegrees]),
     suggestFor(pair),
   ]);
+  // by now another document may be open
+  if (documentKeyOf(useApp.getState()) !== document) return;
   const follows = next !== null && (before.timeZone === old || before.timeZone === 'Etc/UTC');
   useApp.getState().edit((s) => setCoordinates(s, ...pair, follows ? next : s.place.timeZone));
 };

@@ -18,6 +18,14 @@ export const dateWords = (localTime: string): string =>
     timeZone: 'UTC',
   });
 
+/** "Fri" of a date. */
+export const weekday = (date: string): string =>
+  utcDay(date).toLocaleDateString('en-GB', { weekday: 'short', timeZone: 'UTC' });
+
+/** "9 Oct" of a local time or date. */
+export const shortDate = (localTime: string): string =>
+  utcDay(localTime.slice(0, 10)).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
+
 /** The same time of the clock some days on. Null beyond the years that the document takes. */
 export const daysOn = (localTime: string, days: number): string | null => {
   const date = utcDay(localTime.slice(0, 10));

@@ -52,7 +52,7 @@ export const nightRows = (night: Night, timeZone: string): HourRow[] => {
     ['Sun', sunText(night, clock)],
     ['Dark', darkText(night, clock)],
     ['Moon', riseText(night.moonrise, night.moonset, night.moonUp.length > 0, clock)],
-    ['', `${night.moonPhase}, ${litText(night.moonLitShare)}`],
+    ['Its phase', `${night.moonPhase}, ${litText(night.moonLitShare)}`],
     ['Dark, no moon', spansText(night.darkMoonless, clock) || 'not this night'],
     ['Core in the dark', spansText(core.upInDark, clock) || 'not this night'],
   ];

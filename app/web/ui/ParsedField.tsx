@@ -11,13 +11,15 @@ interface ParsedFieldProps<T> {
   readonly onChange: (value: T) => void;
   readonly list?: string;
   readonly hint?: string;
+  /** The arrow keys, where they step. */
+  readonly onStep?: (direction: 1 | -1, isLarge: boolean) => void;
 }
 
 /**
  * A value that is typed as words or figures. What cannot be read stays in the field with the reason under it, to be set
  * right; Escape gives the old one back.
  */
-export const ParsedField = <T,>({ label, text, parse, onChange, list, hint }: ParsedFieldProps<T>) => {
+export const ParsedField = <T,>({ label, text, parse, onChange, list, hint, onStep }: ParsedFieldProps<T>) => {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
@@ -57,6 +59,11 @@ export const ParsedField = <T,>({ label, text, parse, onChange, list, hint }: Pa
           onKeyDown={(event) => {
             if (event.key === 'Enter') settle();
             if (event.key === 'Escape') leave();
+            const direction = event.key === 'ArrowUp' ? 1 : event.key === 'ArrowDown' ? -1 : null;
+            if (!onStep || !direction) return;
+            event.preventDefault();
+            leave();
+            onStep(direction, event.shiftKey);
           }}
         />
       </span>

@@ -16,7 +16,7 @@ export interface EdgeMark {
 }
 
 /** How far in from the drawing's edge the glyphs stand, and their words beside them. */
-const [inset, beside] = [8, 11];
+const [inset, beside] = [9, 12];
 
 /** Words stand beside the glyph along the upper and lower edge, under or over it along the sides, and stay on the drawing. */
 const wordsAt = ([x, y]: GroundPoint): Pick<EdgeMark, 'textAt' | 'anchor'> => {

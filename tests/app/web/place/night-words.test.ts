@@ -1,0 +1,130 @@
+import { describe, expect, it } from 'vitest';
+import { hourRows, hourWords, nightRows } from '../../../../app/web/place/hour-rows.ts';
+import { coreUp, lightBands } from '../../../../app/web/place/night-bands.ts';
+import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
+import { emptySetup } from '../../../../app/web/state/empty-setup.ts';
+import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
+import { nightOf } from '../../../../app/web/state/night-of-place.ts';
+import type { Setup } from '../../../../core/setup/schema/setup.ts';
+import { degreesFromRadians } from '../../../../core/units/angle.ts';
+
+const plain = emptySetup().place;
+const at = (
+  latitudeDegrees: number,
+  longitudeDegrees: number,
+  localTime: string,
+  timeZone: string,
+): Setup['place'] => ({
+  ...plain,
+  latitudeDegrees,
+  longitudeDegrees,
+  localTime,
+  timeZone,
+});
+
+const read = (place: Setup['place']) => {
+  const hour = hourOf(place);
+  if (!hour) throw new Error('no hour');
+  const night = nightOf(hour.sky.input);
+  const rows = Object.fromEntries([...nightRows(night, place.timeZone)]);
+  const now = Object.fromEntries([...hourRows(hour)].map(([name, text]) => [name, text]));
+  return { hour, night, rows, now };
+};
+
+describe('the night in words', () => {
+  it('tells rise and set of the moon as the almanac does, to the minute, in the clock of the place', () => {
+    // USNO one-year table for 2050, E150 S45, 5 August: rise 10:01 UT, set 22:27 UT
+    expect(read(at(-45, 150, '2050-08-05T22:00', 'Etc/GMT-10')).rows['Moon']).toBe('rises 20:01 · sets 08:27');
+  });
+
+  it('says what does not happen: no dark in a northern summer, no sunset, no sunrise', () => {
+    expect(read(at(60, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Dark']).toBe('never quite: the sun is 7° down at most');
+    expect(read(at(75, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Sun']).toBe('does not set');
+    expect(read(at(75, 0, '2026-12-21T23:00', 'Etc/UTC')).rows['Sun']).toBe('does not rise');
+    expect(read(at(75, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Core in the dark']).toBe('not this night');
+  });
+
+  it('shadows fall away from the moon, as long as its height’s cotangent says', () => {
+    const { hour, now } = read(at(-33, 149, '2026-08-20T20:30', 'Australia/Sydney'));
+    const { moon } = hour.sky;
+    const shadow = /^fall to (\d+)° \w+, ([\d.]+) × the height$/.exec(now['Its shadows'] ?? '');
+    const moonBearing = degreesFromRadians(moon.bearingRadians);
+    expect(Math.abs(((Number(shadow?.[1]) - moonBearing + 360) % 360) - 180)).toBeLessThanOrEqual(0.5);
+    expect(Number(shadow?.[2])).toBeCloseTo(1 / Math.tan(moon.altitudeRadians), 1);
+    expect(hourWords(hour)).toMatch(/^dark · moon 56° up, 273° W · core \d+° up, \d+° \w+$/);
+  });
+
+  it('has no moonlight and no shadows while the moon is down', () => {
+    const { now } = read(at(-33, 149, '2026-08-11T20:30', 'Australia/Sydney'));
+    expect(now['Moon']).toMatch(/below the horizon/);
+    expect(now).not.toHaveProperty('Moonlight');
+    expect(now).not.toHaveProperty('Its shadows');
+  });
+});
+
+describe('lightBands', () => {
+  const kindsAt = (latitude: number, date: string) => {
+    const { night } = read(at(latitude, 0, `${date}T23:00`, 'Etc/UTC'));
+    const bands = lightBands(night);
+    expect(bands[0]?.startMilliseconds).toBe(night.startMilliseconds);
+    expect(bands.at(-1)?.endMilliseconds).toBe(night.endMilliseconds);
+    bands.slice(1).forEach((band, i) => expect(band.startMilliseconds).toBe(bands[i]?.endMilliseconds));
+    return bands.map(({ kind }) => kind).join(' ');
+  };
+
+  it('go from day to dark and back, without gaps, at middle latitudes', () => {
+    expect(kindsAt(45, '2026-10-09')).toBe('day civil nautical astronomical dark astronomical nautical civil day');
+  });
+
+  it('stop where the sun turns: white nights, midnight sun, polar night', () => {
+    // the sun at its lowest: latitude + 23.4 - 90 degrees; at noon in December: 66.6 - latitude
+    expect(kindsAt(55, '2026-06-21')).toBe('day civil nautical civil day');
+    expect(kindsAt(63, '2026-06-21')).toBe('day civil day');
+    expect(kindsAt(70, '2026-06-21')).toBe('day');
+    expect(kindsAt(70, '2026-12-21')).toBe('civil nautical astronomical dark astronomical nautical civil');
+    expect(kindsAt(87, '2026-12-21')).toBe('dark');
+  });
+});
+
+describe('coreUp', () => {
+  it('covers the moments at which the core is over the horizon, and no others (looked at every ten minutes)', () => {
+    for (const [latitude, date] of [
+      [-33, '2026-05-11'],
+      [-33, '2026-11-20'],
+      [30, '2026-08-01'],
+      [54, '2026-06-11'],
+      [70, '2026-06-11'],
+      [-80, '2026-06-11'],
+    ] as const) {
+      const start = at(latitude, 0, `${date}T22:00`, 'Etc/UTC');
+      const { night } = read(start);
+      const spans = coreUp(night);
+      for (let t = night.startMilliseconds; t < night.endMilliseconds; t += 600_000) {
+        const hour = hourOf({ ...start, localTime: new Date(t).toISOString().slice(0, 19) });
+        const height = degreesFromRadians(hour?.core.altitudeRadians ?? Number.NaN) + 34 / 60;
+        if (Math.abs(height) < 0.05) continue;
+        const isUp = spans.some((span) => t >= span.startMilliseconds && t <= span.endMilliseconds);
+        expect([date, latitude, t, isUp]).toEqual([date, latitude, t, height > 0]);
+      }
+    }
+  });
+});
+
+describe('the scale from noon to noon', () => {
+  const span = { startMilliseconds: Date.UTC(2026, 9, 9, 12), endMilliseconds: Date.UTC(2026, 9, 10, 12) };
+  const scale: NightScale = { span, left: 44, width: 480 };
+
+  it('there and back gives the same instant, and stops at its ends', () => {
+    for (const hours of [0, 3.25, 24]) {
+      const t = span.startMilliseconds + hours * 3_600_000;
+      expect(atX(scale, xOf(scale, t))).toBeCloseTo(t, 3);
+    }
+    expect(atX(scale, -100)).toBe(span.startMilliseconds);
+    expect(atX(scale, 1e4)).toBe(span.endMilliseconds);
+  });
+
+  it('ticks stand at the hours of the clock, also where that is off by three quarters of an hour', () => {
+    expect(hourTicks(scale, 'Etc/UTC', 6).map(({ hour }) => hour)).toEqual([12, 18, 0, 6, 12]);
+    for (const { at: t } of hourTicks(scale, 'Asia/Kathmandu', 3)) expect(new Date(t).getUTCMinutes()).toBe(15);
+  });
+});
