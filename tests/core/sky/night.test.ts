@@ -143,6 +143,20 @@ describe('nightRound', () => {
     expect(degrees(core.rise?.bearingRadians ?? 0)).toBeCloseTo(360 - degrees(core.set?.bearingRadians ?? 0), 1);
   });
 
+  it('has the core at its highest at no other minute of the night, at all times of the year', () => {
+    for (let week = 0; week < 52; week += 2) {
+      const input = skyInput(week % 4 === 0 ? 35 : -20, 20, Date.UTC(2026, 0, 1, 18) + week * 7 * day);
+      const { startMilliseconds, endMilliseconds, core } = nightRound(input);
+      const { core: coreAt } = nightProbe(input);
+      expect(core.highest?.utcMilliseconds).toBeGreaterThanOrEqual(startMilliseconds);
+      expect(core.highest?.utcMilliseconds).toBeLessThan(endMilliseconds);
+      const minutes = Array.from({ length: 1436 }, (_, i) => coreAt(startMilliseconds + i * 60_000).altitudeRadians);
+      const highest = degrees(core.highest?.altitudeRadians ?? 0);
+      expect(highest).toBeGreaterThan(degrees(Math.max(...minutes)) - 1e-5);
+      expect(highest).toBeLessThan(degrees(Math.max(...minutes)) + 0.01);
+    }
+  });
+
   it('has no core north of 61°, none in the dark of a northern November, and a core that never sets at the south pole', () => {
     const north = nightRound(skyInput(62, 10, '2026-04-20T22:00:00Z')).core;
     expect(north).toEqual({ rise: null, set: null, highest: null, upInDark: [], highestInDark: null });
