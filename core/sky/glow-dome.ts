@@ -13,7 +13,7 @@ export interface GlowDome {
 /** From the first height up turns count for less and less, up to none straight up, where all bearings meet. */
 const turnsFade = { fromDegrees: 60, toDegrees: 90 } as const;
 
-/** Not in use below this height: the closed form is fitted from 2 degrees up. */
+/** The closed form is fitted from 2 degrees up: below 4 it flattens toward its value there. */
 const lowestDegrees = 2;
 
 /**
@@ -22,7 +22,8 @@ const lowestDegrees = 2;
  * looks, and by the town's own half width.
  */
 export const glowShape = (altitudeDegrees: number, turnDegrees: number, halfWidthDegrees: number): number => {
-  const altitude = Math.max(altitudeDegrees, lowestDegrees);
+  const height = Math.max(altitudeDegrees, 0);
+  const altitude = height < 2 * lowestDegrees ? lowestDegrees + height ** 2 / (4 * lowestDegrees) : height;
   const share = Math.min(
     Math.max((turnsFade.toDegrees - altitude) / (turnsFade.toDegrees - turnsFade.fromDegrees), 0),
     1,

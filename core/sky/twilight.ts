@@ -22,8 +22,8 @@ interface Shape {
 
 /** By eye and by our own march of single scattering (sky.md 4.6), which gives 8.1 to 14.6 mag/arcsec2 five degrees up. */
 const shapeOf = (sunDegrees: number): Shape => ({
-  archHeight: between(4.6, 9, (sunDegrees + 10) / 10),
-  archPower: between(4.5, 1.5, (sunDegrees + 12) / 12),
+  archHeight: between(4.6, 9, (sunDegrees + 10) / 10) + 7 * smooth((-11 - sunDegrees) / 5),
+  archPower: between(4.5, 1.5, (sunDegrees + 12) / 12) - 2 * smooth((-11 - sunDegrees) / 5),
   shadowTop: Math.max(1.1 * -sunDegrees, 0) + 1.5,
   shadowDepth: 0.5 * smooth((sunDegrees + 9) / 5) * smooth((1 - sunDegrees) / 2),
 });
