@@ -17,7 +17,6 @@ const units: Readonly<Record<string, Unit>> = { '°': 'degrees', "'": 'minutes',
 /** One way of writing for the many that pages, phones and keyboards have. */
 const plainText = (text: string): string =>
   text
-    .normalize('NFKC')
     .replace(/[\u2010-\u2015\u2212\u00ad]/g, '-')
     .replace(/''|[\u2033\u201c\u201d\u201f\u02ba\u3003\u301e]|\u2032\u2032/g, '"')
     .replace(/[\u2032\u2018\u2019\u201b\u02b9\u00b4`]/g, "'")

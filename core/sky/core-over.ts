@@ -3,7 +3,7 @@ import { declinationOf, hourAngleOf } from './hour-angle.ts';
 import { type HourSpan, hourSpans, type SkyWindow } from './hour-spans.ts';
 import { nightCurve, spansUnder } from './night-curve.ts';
 import { darkSunRadians, eventOf, horizonRadians, type SkyEvent } from './night-event.ts';
-import { dayMilliseconds, noonsRound } from './night-noon.ts';
+import { dayMilliseconds, millisecondsPerRadian, noonsRound } from './night-noon.ts';
 import { type NightProbe, nightProbe } from './night-probe.ts';
 import type { Span } from './night-spans.ts';
 import type { SkyInput } from './sky-input.ts';
@@ -35,10 +35,8 @@ export interface CoreNight {
   readonly stands: readonly CoreStand[];
 }
 
-/** One turn of the earth against the stars. */
-const siderealDayMilliseconds = 86_164_090.5;
-const millisecondsPerRadian = siderealDayMilliseconds / (2 * Math.PI);
-const pieceMilliseconds = 3_600_000;
+/** A height turns at most once in so long, so that no more need be looked at. */
+const pieceMilliseconds = 7_200_000;
 
 /** The stretches of a night at which the hour angle is in a span, from what it is at noon. */
 const timesOf = (span: HourSpan, noonHourAngle: number, noon: number): readonly Span[] =>

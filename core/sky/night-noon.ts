@@ -2,6 +2,9 @@ import type { NightProbe } from './night-probe.ts';
 
 export const dayMilliseconds = 86_400_000;
 
+/** One turn of the earth against the stars is 86164.0905 s. */
+export const millisecondsPerRadian = 86_164_090.5 / (2 * Math.PI);
+
 /** Noon of the sun nearest to a moment: the sun's hour angle grows by nearly a turn a day. */
 export const noonBeside = ({ sunHourAngle }: NightProbe, milliseconds: number): number => {
   let noon = milliseconds;

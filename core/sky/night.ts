@@ -1,8 +1,10 @@
 import { radiansFromDegrees } from '../units/angle.ts';
+import { wrapRadians } from './frames-body.ts';
+import { hourAngleOf } from './hour-angle.ts';
 import { type Crossing, crossingsOf, highestOf, nightCurve, spansOver, spansUnder } from './night-curve.ts';
 import { darkSunRadians, eventOf, horizonRadians, type SkyEvent, sunRadiusRadians } from './night-event.ts';
 import { type MoonPhaseName, moonAgeDays, moonPhaseName } from './night-moon.ts';
-import { noonsRound } from './night-noon.ts';
+import { millisecondsPerRadian, noonsRound } from './night-noon.ts';
 import { type NightProbe, nightProbe } from './night-probe.ts';
 import { type Span, spansInBoth } from './night-spans.ts';
 import type { SkyInput } from './sky-input.ts';
@@ -63,13 +65,21 @@ const firstEvent = (sight: Sight, crossings: readonly Crossing[], rises: boolean
 
 const isIn = (at: number, span: Span): boolean => at >= span.startMilliseconds && at <= span.endMilliseconds;
 
-const nightCore = (probe: NightProbe, start: number, end: number, dark: readonly Span[]): NightCore => {
+const nightCore = (
+  probe: NightProbe,
+  latitudeRadians: number,
+  start: number,
+  end: number,
+  dark: readonly Span[],
+): NightCore => {
   const curve = nightCurve((at) => Math.sin(probe.core(at).altitudeRadians), start, end, pieces);
   const level = Math.sin(horizonRadians);
   const crossings = crossingsOf(curve, level);
   const up = spansOver(curve, level);
   const upInDark = spansInBoth(dark, up);
-  const transit = highestOf(curve);
+  // Within a turn of the sky against the stars it is once at its highest, and a night is four minutes longer than that.
+  const before = wrapRadians(-hourAngleOf(probe.core(start), latitudeRadians));
+  const transit = start + before * millisecondsPerRadian;
   const best = upInDark
     .flatMap((span) => [span.startMilliseconds, span.endMilliseconds, transit].filter((at) => isIn(at, span)))
     .map((at) => eventOf(probe.core, at))
@@ -128,6 +138,6 @@ export const nightRound = (input: SkyInput): Night => {
     moonAgeDays: moonAgeDays(darkest.utcMilliseconds),
     dark,
     darkMoonless: spansInBoth(dark, spansUnder(moon, Math.sin(horizonRadians))),
-    core: nightCore(probe, start, end, dark),
+    core: nightCore(probe, input.latitudeRadians, start, end, dark),
   };
 };

@@ -12,8 +12,9 @@ import { wayToBody } from './topocentric.ts';
 /**
  * Where the sky, the sun, the moon and the planets stand over a place at an instant, in the scene's axes.
  *
- * Sun and planets to about an arc minute between the years 1700 and 2200, moon alike; UTC is taken for the turn of the
- * earth, which errs by up to 0.9 s or 14 seconds of arc. Heights are over a level horizon at the height of the sea.
+ * Between 2000 and 2050 sun, moon and planets stand within 0.01 degrees of what an independent library says; its makers
+ * claim an arc minute for centuries round that. UTC is taken for the turn of the earth, which errs by up to 0.9 s or 14
+ * seconds of arc. Heights are over a level horizon at the height of the sea.
  *
  * @param input a finite instant, a latitude of -pi/2 to pi/2; the air of it is passed on untouched
  *

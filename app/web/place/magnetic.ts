@@ -34,6 +34,7 @@ const loadModel = async (): Promise<Model> => {
 };
 
 const modelOn = (model: Model, date: Date): ReturnType<Model> | null => {
+  if (!Number.isFinite(date.getTime())) return null;
   try {
     return model(date);
   } catch {
