@@ -2,7 +2,7 @@ import type { Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import type { Vec3 } from '../geometry/vec.ts';
 import { degreesFromRadians } from '../units/angle.ts';
-import { pointTransmittance } from './extinction.ts';
+import { type Air, pointTransmittance } from './extinction.ts';
 import { luxFromMagnitude } from './magnitudes.ts';
 import type { MoonBody, SkyState } from './sky-state.ts';
 import { starColour } from './star-colour.ts';
@@ -18,7 +18,8 @@ export interface MoonLight {
   readonly radiusRadians: number;
 }
 
-const meanDistanceKm = 384_400;
+/** Mean distance of the moon, at which its magnitudes are told. */
+export const meanMoonDistanceKm = 384_400;
 
 /** V of the moon at its mean distance. Phase angle 0 = full. Source: Allen; Krisciunas and Schaefer 1991, eq. 9. */
 export const moonMagnitude = (phaseRadians: number): number => {
@@ -28,10 +29,22 @@ export const moonMagnitude = (phaseRadians: number): number => {
 
 /** Illuminance square to the moon outside the air, lux: 0.313 full at its mean distance. Without the surge near full. */
 export const moonLuxAboveAir = ({ phaseRadians, distanceKm }: Pick<MoonBody, 'phaseRadians' | 'distanceKm'>): number =>
-  luxFromMagnitude(moonMagnitude(phaseRadians)) * (meanDistanceKm / distanceKm) ** 2;
+  luxFromMagnitude(moonMagnitude(phaseRadians)) * (meanMoonDistanceKm / distanceKm) ** 2;
 
 /** Moonlight outside the air: B - V = 0.92 (from memory), sunlight from a reddish ground. */
 export const moonColourAboveAir: Triple = starColour(0.92);
+
+/**
+ * Moonlight after air and thin cloud, linear sRGB for each unit of luminance above the air. V is lost by the law of V, so
+ * that numbers agree with published ones; the channels give the colour only.
+ */
+export const moonThroughAir = (air: Air, sinAltitude: number): Triple => {
+  const through = pointTransmittance(air, sinAltitude);
+  const [r, g, b] = moonColourAboveAir;
+  const raw: Triple = [r * through[0], g * through[1], b * through[2]];
+  const scale = luminanceOfLinearSrgb(through) / luminanceOfLinearSrgb(raw);
+  return [raw[0] * scale, raw[1] * scale, raw[2] * scale];
+};
 
 /** Share of a disc above a level line, from the height of its middle in radii. */
 const shareOfDiscAbove = (heightInRadii: number): number => {
@@ -47,16 +60,12 @@ export const moonLight = ({ moon, input }: SkyState): MoonLight | null => {
   const sine = moon.towardSeen[1];
   const share = shareOfDiscAbove(Math.asin(Math.min(Math.max(sine, -1), 1)) / moon.radiusRadians);
   if (share <= 0) return null;
-  const through = pointTransmittance(input, sine);
-  const [r, g, b] = moonColourAboveAir;
-  const raw: Triple = [r * through[0], g * through[1], b * through[2]];
-  // V is lost by the law of V, so that the number agrees with published ones; the channels give the colour only
-  const lost = luminanceOfLinearSrgb(through);
-  const y = luminanceOfLinearSrgb(raw);
+  const arrives = moonThroughAir(input, sine);
+  const left = luminanceOfLinearSrgb(arrives);
   return {
     toward: moon.towardSeen,
-    lux: moonLuxAboveAir(moon) * lost * share,
-    colour: [raw[0] / y, raw[1] / y, raw[2] / y],
+    lux: moonLuxAboveAir(moon) * left * share,
+    colour: [arrives[0] / left, arrives[1] / left, arrives[2] / left],
     radiusRadians: moon.radiusRadians,
   };
 };
