@@ -13,7 +13,7 @@ export const HourStrip = () => {
   const { localTime } = place;
   const words = place.sky === null ? 'plain sky' : hour ? shortHourWords(hour) : 'zone not known here';
   return (
-    <section className="hour" aria-label="Hour">
+    <section className="hour-strip" aria-label="Hour">
       <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         Hour:{' '}
         <strong>

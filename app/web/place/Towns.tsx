@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import type { Camera } from '../../../core/setup/schema/setup.ts';
+import { glowFromTown } from '../../../core/sky/glow-from-town.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import {
   addGlowDome,
@@ -13,14 +14,7 @@ import { TextField } from '../ui/TextField.tsx';
 import { useRowKeys } from '../ui/use-row-keys.ts';
 import { threeFigures } from '../ui/words.ts';
 import { aimBearing } from './aim-bearing.ts';
-import {
-  brightestMagnitude,
-  faintestMagnitude,
-  glowOfMagnitude,
-  glowOfTown,
-  glowWord,
-  magnitudeOfGlow,
-} from './town-glow.ts';
+import { brightestMagnitude, faintestMagnitude, glowOfMagnitude, glowWord, magnitudeOfGlow } from './town-glow.ts';
 
 /** Lamps of towns (common practice, no published source). */
 const lampColours: readonly (readonly [kelvin: number, word: string])[] = [
@@ -33,7 +27,7 @@ const lampColours: readonly (readonly [kelvin: number, word: string])[] = [
 const FromPeople = ({ onTake }: { onTake: (luminanceCdM2: number) => void }) => {
   const [people, setPeople] = useState(10_000);
   const [km, setKm] = useState(30);
-  const glow = glowOfTown(people, km);
+  const glow = glowFromTown(people, km);
   return (
     <details className="town-from">
       <summary>From people and distance</summary>
@@ -53,12 +47,12 @@ const FromPeople = ({ onTake }: { onTake: (luminanceCdM2: number) => void }) => 
           }}
           onChange={(v) => setPeople(Math.round(v))}
         />
-        <NumberField label="Distance" unit="km" value={km} min={5} max={300} onChange={setKm} />
+        <NumberField label="Distance" unit="km" value={km} min={8} max={250} onChange={setKm} />
         <button type="button" className="small" onClick={() => onTake(Math.min(glow, 1))}>
           Take {magnitudeOfGlow(glow).toFixed(1)} mag/arcsec²
         </button>
       </div>
-      <p className="quiet">Walker’s law, good to a factor of three. A meter at the place knows better.</p>
+      <p className="quiet">A thousand lumens a head; towns differ threefold. A meter at the place knows better.</p>
     </details>
   );
 };

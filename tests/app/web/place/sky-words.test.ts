@@ -1,30 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { compassWords } from '../../../../app/web/place/compass-words.ts';
 import { parseVisibility } from '../../../../app/web/place/HazeField.tsx';
-import { glowOfMagnitude, glowOfTown, glowWord, magnitudeOfGlow } from '../../../../app/web/place/town-glow.ts';
+import { glowOfMagnitude, glowWord, magnitudeOfGlow } from '../../../../app/web/place/town-glow.ts';
 import { moonShape } from '../../../../app/web/ui/moon-shape.ts';
 import { bearingText, darknessWord, heightText, litText } from '../../../../app/web/ui/sky-words.ts';
-
-describe('glowOfTown', () => {
-  it('follows Walker’s law: with the people, and with the distance to the power of -2.5 (rel 1e-9)', () => {
-    // Walker, PASP 89 (1977), 405
-    expect(glowOfTown(200_000, 30) / glowOfTown(100_000, 30)).toBeCloseTo(2, 9);
-    expect(glowOfTown(100_000, 40) / glowOfTown(100_000, 20)).toBeCloseTo(2 ** -2.5, 9);
-  });
-
-  it('is within a factor of three of single scattering after Garstang (1986) for a million people, 20 to 100 km', () => {
-    // cd/m2 at 10 degrees for 1e9 lumens, a thousand a head: marched once outside of this program
-    for (const [km, marched] of [
-      [20, 4.6e-2],
-      [40, 6.8e-3],
-      [60, 1.83e-3],
-      [100, 2.9e-4],
-    ] as const) {
-      const ratio = glowOfTown(1_000_000, km) / marched;
-      expect(Math.abs(Math.log(ratio))).toBeLessThan(Math.log(3));
-    }
-  });
-});
 
 describe('brightness of a glow', () => {
   it('there and back gives the same number (rel 1e-3); none is told as the faintest', () => {
