@@ -4,9 +4,9 @@ import { dustAmounts, starlightAlong } from './galaxy-model.ts';
 /** Sums of the model are kept at longitudes and latitudes that lie close where the band is bright: l = 7 sinh u. */
 const longitudeScale = 7;
 const latitudeScale = 4;
-const columns = 40;
+const columns = 36;
 /** On either side of the plane. */
-const rows = 32;
+const rows = 26;
 const longest = Math.asinh(180 / longitudeScale);
 const highest = Math.asinh(90 / latitudeScale);
 const stride = 2 * rows + 1;
