@@ -43,7 +43,7 @@ const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
 /** At the plan's edge: where the moon stands and which way its shadows fall, the core of the Milky Way, the glow of towns. */
 export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
   <g className="sky-marks" aria-hidden="true">
-    {marksOf(place, view.up).map(({ kind, at, toward, text, textAt, anchor }, i) => (
+    {marksOf(place, view.up).map(({ kind, at, toward, text, textAt, anchor, isSlanting }, i) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: a drawing without a life of its own
       <g key={i} data-sky={kind}>
         <g transform={`translate(${at[0].toFixed(2)} ${at[1].toFixed(2)})`}>
@@ -53,7 +53,7 @@ export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
               ? { transform: `rotate(${((Math.atan2(toward[1], toward[0]) * 180) / Math.PI + 90).toFixed(1)})` }
               : {})}
           />
-          {kind === 'moon' && <ShadowArrow toward={toward} />}
+          {kind === 'moon' && isSlanting && <ShadowArrow toward={toward} />}
         </g>
         <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
           {text}

@@ -7,7 +7,7 @@ import { useApp } from '../state/app-store.ts';
 import { setLocalTime } from '../state/edits/place-and-hour-edits.ts';
 import { useWidth } from '../ui/use-width.ts';
 import { minutesOn, toMinute } from './clock-time.ts';
-import { coreUp, type LightBand, lightBands } from './night-bands.ts';
+import { bandWord, coreUp, type LightBand, lightBands, upWords } from './night-bands.ts';
 import { atX, hourTicks, type NightScale, xOf } from './night-scale.ts';
 
 const rows = { hours: 14, light: 18, moon: 42, core: 60, end: 78 } as const;
@@ -28,16 +28,14 @@ const keySteps: Readonly<Record<string, number>> = {
   PageDown: -60,
 };
 
-const bandWords = { day: 'day', civil: '', nautical: '', astronomical: '', dark: 'dark' } as const;
-
-const Light = ({ scale, band }: { scale: NightScale; band: LightBand }) => {
+const Light = ({ scale, band, timeZone }: { scale: NightScale; band: LightBand; timeZone: string }) => {
   const [from, to] = [xOf(scale, band.startMilliseconds), xOf(scale, band.endMilliseconds)];
   return (
     <g className={`night-${band.kind}`}>
       <rect x={from} y={rows.light} width={to - from} height={lightHigh} />
       {to - from > wordPixels && (
         <text x={(from + to) / 2} y={rows.light + 14} textAnchor="middle">
-          {bandWords[band.kind]}
+          {bandWord(band, timeZone, to - from)}
         </text>
       )}
     </g>
@@ -49,22 +47,21 @@ interface BarsProps {
   readonly spans: readonly Span[];
   readonly y: number;
   readonly className: string;
-  readonly word: string;
+  /** What stands in a bar, by its width in pixels. */
+  readonly words: (span: Span, pixels: number) => string;
 }
 
 /** When something is up, as bars with a word in the widest. */
-const Bars = ({ scale, spans, y, className, word }: BarsProps) => (
+const Bars = ({ scale, spans, y, className, words }: BarsProps) => (
   <g className={className}>
-    {spans.map(({ startMilliseconds, endMilliseconds }) => {
-      const [from, to] = [xOf(scale, startMilliseconds), xOf(scale, endMilliseconds)];
+    {spans.map((span) => {
+      const [from, to] = [xOf(scale, span.startMilliseconds), xOf(scale, span.endMilliseconds)];
       return (
-        <g key={startMilliseconds}>
+        <g key={span.startMilliseconds}>
           <rect x={from} y={y} width={to - from} height={barHigh} />
-          {to - from > 1.6 * wordPixels && (
-            <text x={(from + to) / 2} y={y + 11} textAnchor="middle">
-              {word}
-            </text>
-          )}
+          <text x={(from + to) / 2} y={y + 11} textAnchor="middle">
+            {words(span, to - from)}
+          </text>
         </g>
       );
     })}
@@ -136,6 +133,8 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
     const times = event.shiftKey && Math.abs(minutes) === 1 ? 10 : 1;
     set(minutesOn(localTime, timeZone, minutes * times), 'hour');
   };
+  const up = (span: Span, pixels: number) => upWords(span, night, timeZone, pixels);
+  const upInDark = (_span: Span, pixels: number) => (pixels > 100 ? 'up in the dark' : '');
   const hours = hourTicks(scale, timeZone, scale.width < 420 ? 3 : 2);
   return (
     <div ref={ref} className="night">
@@ -167,20 +166,20 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
               Core
             </text>
             {lightBands(night).map((band) => (
-              <Light key={band.startMilliseconds} scale={scale} band={band} />
+              <Light key={band.startMilliseconds} scale={scale} band={band} timeZone={timeZone} />
             ))}
             <path
               className="night-line"
               d={`M${left} ${rows.moon + barHigh}h${scale.width}M${left} ${rows.core + barHigh}h${scale.width}`}
             />
-            <Bars scale={scale} spans={night.moonUp} y={rows.moon} className="night-moon" word="up" />
-            <Bars scale={scale} spans={coreUp(night)} y={rows.core} className="night-core" word="up" />
+            <Bars scale={scale} spans={night.moonUp} y={rows.moon} className="night-moon" words={up} />
+            <Bars scale={scale} spans={coreUp(night)} y={rows.core} className="night-core" words={() => ''} />
             <Bars
               scale={scale}
               spans={night.core.upInDark}
               y={rows.core}
               className="night-core-dark"
-              word="up in the dark"
+              words={upInDark}
             />
           </g>
           <g

@@ -26,6 +26,14 @@ const sunText = ({ sunset, sunrise, noonAltitudeRadians }: Night, clock: Clock):
   ].join(' · ');
 };
 
+/** Twilights that end or begin; the last of them is the dark, which has a row of its own. */
+const twilightText = (
+  events: readonly (readonly [name: string, event: SkyEvent | null])[],
+  word: string,
+  clock: Clock,
+): string =>
+  events.flatMap(([name, event]) => (event ? [`${name} ${word} ${clock(event.utcMilliseconds)}`] : [])).join(', ');
+
 const darkText = ({ dark, darkest }: Night, clock: Clock): string =>
   dark.length > 0
     ? spansText(dark, clock)
@@ -48,9 +56,19 @@ const standsAt = (altitudeRadians: number, bearingRadians: number): string =>
 export const nightRows = (night: Night, timeZone: string): HourRow[] => {
   const clock: Clock = (milliseconds) => clockAt(milliseconds, timeZone);
   const { core } = night;
+  const dusk = [
+    ['civil', night.civilDusk],
+    ['nautical', night.nauticalDusk],
+  ] as const;
+  const dawn = [
+    ['nautical', night.nauticalDawn],
+    ['civil', night.civilDawn],
+  ] as const;
   return [
     ['Sun', sunText(night, clock)],
+    ['Dusk', twilightText(dusk, 'to', clock) || 'none'],
     ['Dark', darkText(night, clock)],
+    ['Dawn', twilightText(dawn, 'from', clock) || 'none'],
     ['Moon', riseText(night.moonrise, night.moonset, night.moonUp.length > 0, clock)],
     ['Its phase', `${night.moonPhase}, ${litText(night.moonLitShare)}`],
     ['Dark, no moon', spansText(night.darkMoonless, clock) || 'not this night'],

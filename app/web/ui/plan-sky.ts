@@ -12,8 +12,13 @@ export interface EdgeMark {
   readonly toward: GroundPoint;
   readonly text: string;
   readonly textAt: GroundPoint;
-  readonly anchor: 'start' | 'middle' | 'end';
+  readonly anchor: 'start' | 'end';
+  /** Whether it stands low enough to throw shadows worth the name to one side. */
+  readonly isSlanting: boolean;
 }
+
+/** Higher than that a moon's shadows are about a third as long as things are high, or shorter: our choice. */
+const steepDegrees = 70;
 
 /** How far in from the drawing's edge the glyphs stand, and their words beside them. */
 const [inset, beside] = [9, 12];
@@ -30,12 +35,18 @@ const wordsAt = ([x, y]: GroundPoint): Pick<EdgeMark, 'textAt' | 'anchor'> => {
 };
 
 /** The mark of a level direction, [east, north] of the scene. */
-const edgeMark = (kind: EdgeMark['kind'], up: GroundPoint, level: GroundPoint, text: string): EdgeMark => {
+const edgeMark = (
+  kind: EdgeMark['kind'],
+  up: GroundPoint,
+  level: GroundPoint,
+  text: string,
+  isSlanting: boolean,
+): EdgeMark => {
   const [x, y] = turnToDrawing(up, level);
   const away = Math.max(Math.hypot(x, y), 1e-9);
   const toward: GroundPoint = [x / away, y / away];
   const at = edgePoint(toward, planHalf - inset);
-  return { kind, at, toward, text, ...wordsAt(at) };
+  return { kind, at, toward, text, isSlanting, ...wordsAt(at) };
 };
 
 /** The mark of something in the sky. Null where it is not over the horizon. */
@@ -43,9 +54,9 @@ export const skyEdgeMark = (kind: 'moon' | 'core', up: GroundPoint, toward: Vec3
   const [x, y, z] = toward;
   if (y <= 0) return null;
   const degrees = Math.round((Math.atan2(y, Math.hypot(x, z)) * 180) / Math.PI);
-  return edgeMark(kind, up, [x, -z], `${kind} ${degrees}°`);
+  return edgeMark(kind, up, [x, -z], `${kind} ${degrees}°`, degrees <= steepDegrees);
 };
 
 /** The mark of a town's glow. */
 export const glowEdgeMark = (up: GroundPoint, bearingDegrees: number, northDegrees: number, name: string): EdgeMark =>
-  edgeMark('glow', up, levelOfBearing(bearingDegrees, northDegrees), name || 'glow');
+  edgeMark('glow', up, levelOfBearing(bearingDegrees, northDegrees), name || 'glow', false);
