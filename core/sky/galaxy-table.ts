@@ -4,9 +4,9 @@ import { dustAmounts, starlightAlong } from './galaxy-model.ts';
 /** Sums of the model are made at longitudes and latitudes that lie close where the band is bright: l = 7 sinh u. */
 const longitudeScale = 7;
 const latitudeScale = 4;
-const columns = 36;
+const columns = 28;
 /** On either side of the plane. */
-const rows = 26;
+const rows = 20;
 const longest = Math.asinh(180 / longitudeScale);
 const highest = Math.asinh(90 / latitudeScale);
 

@@ -2,8 +2,8 @@ import { radiansFromDegrees } from '../units/angle.ts';
 import type { CloudNoise } from './cloud-noise.ts';
 import type { SkyPatch } from './dark-clouds.ts';
 
-/** The map: quarter degrees, to 32 degrees from the galactic plane. */
-const perDegree = 4;
+/** The map: thirds of a degree, to 32 degrees from the galactic plane. */
+const perDegree = 3;
 const halfHeight = 32;
 const width = 360 * perDegree;
 const height = 2 * halfHeight * perDegree + 1;
