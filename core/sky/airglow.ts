@@ -26,7 +26,7 @@ export const airglowRise = (extinctionMagnitudes: number, sinAltitude: number): 
 };
 
 /** Slightly green: the line at 557.7 nm over a reddish continuum and 630 nm. Our choice, B - V near 0.9 for the whole. */
-const raw: Triple = [1.12, 1.01, 0.5];
+const raw: Triple = [1.17, 0.99, 0.64];
 /** Colour of airglow, linear sRGB of luminance 1. */
 export const airglowColour: Triple = (() => {
   const y = luminanceOfLinearSrgb(raw);

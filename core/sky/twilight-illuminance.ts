@@ -26,12 +26,19 @@ export const twilightIlluminance = (sunAltitudeRadians: number): number => {
 
 /** Night's own part of that table, lux: a sky of 22.0 mag/arcsec2 all over, 0.54 mlx. Our reading of its foot. */
 const nightLux = 5.4e-4;
-/** From here down the rest fades as it did before, by this much for each degree: our choice; the table ends at -18. */
-const fade = { fromDegrees: -16, perDegree: 0.9 } as const;
+/**
+ * Below nautical twilight the table falls more slowly than the zenith does in measurements (Patat et al. 2006), and would
+ * ask for a horizon as bright as nobody sees. From here down twilight falls by this power for each degree: our choice.
+ */
+const fade = { fromDegrees: -12, perDegree: 0.72 } as const;
 /** Under this height of the sun there is no twilight. */
 export const twilightEndsDegrees = -21;
 
-/** Light of twilight alone on level ground, lux: the table less night's own; fades under -16 degrees, 0 from -21 down. */
+/**
+ * Light of twilight alone on level ground, lux: the table less night's own, down to -12 degrees. Under that it falls evenly
+ * in its logarithm, to 0.9e-3 at -15 and 0.1e-3 at -18; with a night of 22.0 it stays within 20 % of the table down to -17.
+ * 0 from -21 down.
+ */
 export const twilightAloneIlluminance = (sunAltitudeRadians: number): number => {
   const degrees = degreesFromRadians(sunAltitudeRadians);
   if (degrees <= twilightEndsDegrees) return 0;

@@ -8,6 +8,9 @@ const eclipticS10 = { even: 140, sunward: 900, gegenschein: 40 } as const;
 /** Spread of the gegenschein: our choice, about what eyes see. */
 const gegenscheinRadians = (9 * Math.PI) / 180;
 
+/** Rounds the crest along the ecliptic, which the fit has as an edge: our choice. */
+const crest = 0.03;
+
 /**
  * Zodiacal light outside the air, S10: 829 on the ecliptic 30 degrees from the sun, 140 across it, 180 opposite the sun,
  * 60 at the ecliptic's poles. Between ecliptic and pole the logarithm goes evenly with the sine of latitude.
@@ -17,7 +20,7 @@ const gegenscheinRadians = (9 * Math.PI) / 180;
  *   twilight hides that. Source: values after Leinert et al. 1998, A&AS 127, 1, in a fit of our own form (sky.md 4.2).
  */
 export const zodiacalS10 = (sinLatitude: number, cosTurn: number): number => {
-  const share = Math.min(Math.abs(sinLatitude), 1);
+  const share = (Math.sqrt(sinLatitude * sinLatitude + crest * crest) - crest) / (Math.sqrt(1 + crest * crest) - crest);
   const cos = Math.min(Math.max(cosTurn, -1), 1);
   // cos^7.7 of half the turn
   const sunward = eclipticS10.sunward * ((1 + cos) / 2) ** 3.85;
