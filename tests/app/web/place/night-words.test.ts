@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { standWords } from '../../../../app/web/place/core-words.ts';
 import { hourRows, hourWords, nightRows } from '../../../../app/web/place/hour-rows.ts';
-import { coreUp, lightBands } from '../../../../app/web/place/night-bands.ts';
+import { bandWord, coreUp, lightBands, upWords } from '../../../../app/web/place/night-bands.ts';
 import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
 import { emptySetup } from '../../../../app/web/state/empty-setup.ts';
 import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
@@ -84,6 +85,41 @@ describe('lightBands', () => {
     expect(kindsAt(70, '2026-06-21')).toBe('day');
     expect(kindsAt(70, '2026-12-21')).toBe('civil nautical astronomical dark astronomical nautical civil');
     expect(kindsAt(87, '2026-12-21')).toBe('dark');
+  });
+});
+
+describe('words in the bands', () => {
+  const { night } = read(at(-33, 149, '2026-08-20T20:30', 'Australia/Sydney'));
+  const clock = (milliseconds: number) => new Date(milliseconds + 36_000_000).toISOString().slice(11, 16);
+
+  it('tell the times where there is room, a word where there is less, nothing where there is none', () => {
+    const dark = lightBands(night).find(({ kind }) => kind === 'dark');
+    if (!dark) throw new Error('no dark');
+    expect(bandWord(dark, 'Australia/Sydney', 300)).toMatch(/^dark 19:0\d to 05:1\d$/);
+    expect([100, 20].map((pixels) => bandWord(dark, 'Australia/Sydney', pixels))).toEqual(['dark', '']);
+  });
+
+  it('a bar that the noon cuts off says only the end that is seen', () => {
+    const [first, second] = night.moonUp;
+    if (!first || !second) throw new Error('the moon sets and rises that night');
+    expect(upWords(first, night, 'Australia/Sydney', 300)).toMatch(/^up to 01:2\d$/);
+    expect(upWords(second, night, 'Australia/Sydney', 300)).toMatch(/^up from 11:1\d$/);
+    const { startMilliseconds, endMilliseconds } = night;
+    expect(upWords({ startMilliseconds, endMilliseconds }, night, 'Australia/Sydney', 300)).toBe('up all night');
+    expect(upWords(first, night, 'Australia/Sydney', 10)).toBe('');
+  });
+
+  it('a night of the core tells day, times, heights and moon', () => {
+    const event = (hours: number, altitudeRadians: number) => ({
+      utcMilliseconds: Date.UTC(2026, 5, 12, hours),
+      altitudeRadians,
+      bearingRadians: 3,
+    });
+    const stand = { start: event(13, 0.14), end: event(14, 0.2), moonAltitudeRadians: -0.1, moonLitShare: 0.3 };
+    expect(standWords(stand, 'Etc/GMT-10')).toBe(
+      `Fri 12 Jun 2026 · ${clock(stand.start.utcMilliseconds)} to ${clock(stand.end.utcMilliseconds)} · 8° to 11° up · moon down`,
+    );
+    expect(standWords({ ...stand, moonAltitudeRadians: 0.1 }, 'Etc/UTC')).toMatch(/moon up, 30 % lit$/);
   });
 });
 
