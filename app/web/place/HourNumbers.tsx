@@ -1,4 +1,4 @@
-import { useMemo } from 'react';
+import { useDeferredValue, useMemo } from 'react';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { Night } from '../../../core/sky/night.ts';
 import type { Hour } from '../state/hour-of-place.ts';
@@ -27,11 +27,13 @@ interface HourNumbersProps {
 /** The night's numbers, and the hour's. */
 export const HourNumbers = ({ place, hour, night }: HourNumbersProps) => {
   const { timeZone } = place;
+  // takes some milliseconds: a hand that drags does not wait for it
+  const calm = useDeferredValue(place);
   const ofNight = useMemo(() => nightRows(night, timeZone), [night, timeZone]);
   return (
     <div className="hour-numbers">
       <Numbers label="This night" rows={ofNight} />
-      <Numbers label="At that hour" rows={hourRows(hour, place.sky ? groundLightOf(place) : null)} />
+      <Numbers label="At that hour" rows={hourRows(hour, calm.sky ? groundLightOf(calm) : null)} />
     </div>
   );
 };
