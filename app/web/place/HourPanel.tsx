@@ -37,7 +37,7 @@ export const HourPanel = () => {
         <>
           <div className="hour-night">
             <NightScrubber place={place} night={night} utcMilliseconds={hour.sky.input.utcMilliseconds} words={words} />
-            <HourNumbers hour={hour} night={night} timeZone={place.timeZone} />
+            <HourNumbers place={place} hour={hour} night={night} />
           </div>
           <SkyWheel place={place} camera={camera} hour={hour} words={words} />
           <CoreNights setup={setup} camera={camera} input={hour.sky.input} />

@@ -7,6 +7,7 @@ import type { Hour } from '../state/hour-of-place.ts';
 import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '../ui/sky-words.ts';
 import { threeFigures } from '../ui/words.ts';
 import { clockAt } from './clock-time.ts';
+import type { GroundLight } from './ground-light.ts';
 
 /** A number of the hour or the night, with its name. */
 export type HourRow = readonly [name: string, text: string];
@@ -76,8 +77,8 @@ export const nightRows = (night: Night, timeZone: string): HourRow[] => {
   ];
 };
 
-/** Light of the moon in lux, as lamps are told. */
-const moonLuxText = (lux: number): string => `${threeFigures(lux)} lx`;
+/** Light in lux, as lamps are told. */
+const luxText = (lux: number): string => `${threeFigures(lux)} lx`;
 
 /** Shadows lie away from the moon, the longer the lower it stands. */
 const shadowText = ({ sky: { moon } }: Hour): string => {
@@ -88,7 +89,7 @@ const shadowText = ({ sky: { moon } }: Hour): string => {
 };
 
 /** What stands where at the hour. */
-export const hourRows = (hour: Hour): HourRow[] => {
+export const hourRows = (hour: Hour, ground: GroundLight | null): HourRow[] => {
   const { sky, core } = hour;
   const light = moonLight(sky);
   return [
@@ -97,11 +98,17 @@ export const hourRows = (hour: Hour): HourRow[] => {
     ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
     ...(light
       ? ([
-          ['Moonlight', moonLuxText(light.lux)],
+          ['Moonlight', luxText(light.lux)],
           ['Its shadows', shadowText(hour)],
         ] as const)
       : []),
     ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],
+    ...(ground
+      ? ([
+          ['Sky straight up', `${ground.zenithMagnitude.toFixed(1)} mag/arcsec²`],
+          ['Sky on the ground', luxText(ground.lux)],
+        ] as const)
+      : []),
   ];
 };
 

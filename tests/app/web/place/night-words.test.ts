@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { standWords } from '../../../../app/web/place/core-words.ts';
+import { groundLightOf } from '../../../../app/web/place/ground-light.ts';
 import { hourRows, hourWords, nightRows } from '../../../../app/web/place/hour-rows.ts';
 import { bandWord, coreUp, lightBands, upWords } from '../../../../app/web/place/night-bands.ts';
 import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
@@ -8,6 +9,7 @@ import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
 import { nightOf } from '../../../../app/web/state/night-of-place.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
 import { degreesFromRadians } from '../../../../core/units/angle.ts';
+import { plainAir } from '../../../../core/world/sky-of-place.ts';
 
 const plain = emptySetup().place;
 const at = (
@@ -28,7 +30,7 @@ const read = (place: Setup['place']) => {
   if (!hour) throw new Error('no hour');
   const night = nightOf(hour.sky.input);
   const rows = Object.fromEntries([...nightRows(night, place.timeZone)]);
-  const now = Object.fromEntries([...hourRows(hour)].map(([name, text]) => [name, text]));
+  const now = Object.fromEntries([...hourRows(hour, groundLightOf(place))].map(([name, text]) => [name, text]));
   return { hour, night, rows, now };
 };
 
@@ -60,6 +62,45 @@ describe('the night in words', () => {
     expect(now['Moon']).toMatch(/below the horizon/);
     expect(now).not.toHaveProperty('Moonlight');
     expect(now).not.toHaveProperty('Its shadows');
+  });
+});
+
+describe('light of the sky without lamps', () => {
+  const dark = { ...plain, sky: { ...plainAir, zenithMagnitude: 22 } };
+  const lightAt = (place: Setup['place']) => {
+    const light = groundLightOf(place);
+    if (!light) throw new Error('no light');
+    return light;
+  };
+  const winter = {
+    ...dark,
+    latitudeDegrees: 50,
+    longitudeDegrees: 0,
+    timeZone: 'Etc/UTC',
+    localTime: '2026-01-18T02:00',
+  };
+
+  it('on a dark moonless night is a thousandth of a lux or so (literature: 0.6 to 1 mlx, from memory), straight up as a meter says', () => {
+    const { lux, zenithMagnitude } = lightAt(winter);
+    expect(lux).toBeGreaterThan(4e-4);
+    expect(lux).toBeLessThan(1.5e-3);
+    // the winter Milky Way may be up there
+    expect(zenithMagnitude).toBeGreaterThan(21.4);
+    expect(zenithMagnitude).toBeLessThanOrEqual(22.1);
+  });
+
+  it('grows with the moon, with dusk, and with a town', () => {
+    const { lux } = lightAt(winter);
+    expect(lightAt({ ...winter, localTime: '2026-01-03T23:00' }).lux).toBeGreaterThan(5 * lux);
+    expect(lightAt({ ...winter, localTime: '2026-01-18T17:15' }).lux).toBeGreaterThan(5 * lux);
+    const dome = {
+      name: '',
+      bearingDegrees: 90,
+      widthDegrees: 20,
+      luminanceAt10DegreesCdM2: 0.02,
+      temperatureKelvin: 2700,
+    };
+    expect(lightAt({ ...winter, glowDomes: [dome] }).lux).toBeGreaterThan(2 * lux);
   });
 });
 
