@@ -10,20 +10,17 @@ export interface HourSky {
   readonly domes: readonly GlowDome[];
 }
 
+/** The glow of a place's towns, from the document. */
+export const glowDomesOf = ({ glowDomes }: Pick<Setup['place'], 'glowDomes'>): GlowDome[] =>
+  glowDomes.map(({ bearingDegrees, widthDegrees, luminanceAt10DegreesCdM2, temperatureKelvin }) => ({
+    bearingRadians: radiansFromDegrees(bearingDegrees),
+    halfWidthRadians: radiansFromDegrees(widthDegrees / 2),
+    luminanceAt10DegreesCdM2,
+    temperatureKelvin,
+  }));
+
 /** The sky of a place's hour, from the document; null where its light is the plain one that it states. */
 export const hourSkyOf = (place: Setup['place']): HourSky | null => {
   const input = skyInputOf(place);
-  return (
-    input && {
-      input,
-      domes: place.glowDomes.map(
-        ({ bearingDegrees, widthDegrees, luminanceAt10DegreesCdM2, temperatureKelvin }): GlowDome => ({
-          bearingRadians: radiansFromDegrees(bearingDegrees),
-          halfWidthRadians: radiansFromDegrees(widthDegrees / 2),
-          luminanceAt10DegreesCdM2,
-          temperatureKelvin,
-        }),
-      ),
-    }
-  );
+  return input && { input, domes: glowDomesOf(place) };
 };

@@ -20,7 +20,12 @@ describe('lampfall readings of a setup with a patch, a moon and a glow', () => {
   const file = join(folder, 'patched.json');
   writeFileSync(
     file,
-    JSON.stringify({ ...setup, patch: { corners }, place: { ...setup.place, moonlight, glowDomes } }),
+    JSON.stringify({
+      ...setup,
+      patch: { corners },
+      // the plain light that is stated here, with the scene's north to true north
+      place: { ...setup.place, sky: null, northDegrees: 0, moonlight, glowDomes },
+    }),
   );
 
   it('--json: side light shows more relief than light from the camera; moon and sky take some away; angles to both', async () => {
