@@ -80,10 +80,10 @@ const personParts = ({ person, timing }: TimedPassReading): string[] => {
 const passLines = (frame: Frame, reading: TimedPassReading): string[] => {
   const { passId, evennessStops, fallOffStops, relief, agreement, overMoonStops } = reading;
   const light = [
+    ...(overMoonStops === null ? [] : [`${withSign(overMoonStops)} stops over the moon`]),
     ...(evennessStops === null ? [] : [`even to ${evennessStops.toFixed(1)} stops`]),
     ...(fallOffStops === null ? [] : [`distance alone ${fallOffStops.toFixed(1)}`]),
     ...(relief.patch ? [`patch contrast ${patchText(relief.patch)}`] : []),
-    ...(overMoonStops === null ? [] : [`${withSign(overMoonStops)} stops over the moon`]),
   ];
   const shadow = Object.entries({ moon: agreement.moonDegrees, glow: agreement.glowDegrees }).flatMap(
     ([what, apart]) => (apart === null ? [] : [`${apart.toFixed(0)}° off the ${what}’s`]),

@@ -13,7 +13,7 @@ const lux = (value: number): string => `${Number(value.toPrecision(2))} lx`;
 export const skyLines = ({ sky, moon }: Pick<SchemeReport, 'sky' | 'moon'>): string[] => [
   ...(sky
     ? [
-        `  Sky: ${[
+        `  Sky of the hour: ${[
           `sun ${stands(sky.sun)}, ${sky.sun.light}`,
           `moon ${stands(sky.moon)}, ${(100 * sky.moon.litShare).toFixed(0)} % lit`,
           `zenith ${sky.zenithMagnitude.toFixed(1)} mag/arcsec2`,
