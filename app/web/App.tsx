@@ -157,6 +157,7 @@ export const App = () => {
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />

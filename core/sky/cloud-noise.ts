@@ -10,22 +10,27 @@ const mask = size - 1;
 /** Adds one octave: random heights on a lattice of `cells` a side, joined smoothly, times `weight`. */
 const addOctave = (tile: Float32Array, cells: number, weight: number, random: () => number): void => {
   const heights = Float32Array.from({ length: cells * cells }, () => (2 * random() - 1) * weight);
-  const at = Array.from({ length: size }, (_, i) => {
+  const cellOf = new Int32Array(size);
+  const shareOf = new Float32Array(size);
+  for (let i = 0; i < size; i++) {
     const place = (i * cells) / size;
+    cellOf[i] = Math.floor(place);
     const t = place - Math.floor(place);
-    return { from: Math.floor(place), to: (Math.floor(place) + 1) % cells, share: t * t * (3 - 2 * t) };
-  });
+    shareOf[i] = t * t * (3 - 2 * t);
+  }
+  const line = new Float32Array(cells + 1);
   for (let y = 0; y < size; y++) {
-    const row = at[y] as (typeof at)[number];
-    const line = Float32Array.from({ length: cells }, (_, x) => {
-      const a = heights[row.from * cells + x] as number;
-      return a + row.share * ((heights[row.to * cells + x] as number) - a);
-    });
-    for (let x = 0; x < size; x++) {
-      const column = at[x] as (typeof at)[number];
-      const a = line[column.from] as number;
-      const k = y * size + x;
-      tile[k] = (tile[k] as number) + a + column.share * ((line[column.to] as number) - a);
+    const upper = (cellOf[y] as number) * cells;
+    const lower = (((cellOf[y] as number) + 1) % cells) * cells;
+    const share = shareOf[y] as number;
+    for (let c = 0; c <= cells; c++) {
+      const a = heights[upper + (c % cells)] as number;
+      line[c] = a + share * ((heights[lower + (c % cells)] as number) - a);
+    }
+    for (let x = 0, k = y * size; x < size; x++, k++) {
+      const c = cellOf[x] as number;
+      const a = line[c] as number;
+      tile[k] = (tile[k] as number) + a + (shareOf[x] as number) * ((line[c + 1] as number) - a);
     }
   }
 };
@@ -46,8 +51,13 @@ export const cloudNoise = (seed: number): CloudNoise => {
   const random = seededRandom(seed);
   const tile = new Float32Array(size * size);
   for (let o = 0; o < octaves; o++) addOctave(tile, firstCells * 2 ** o, fall ** o, random);
-  const mean = tile.reduce((sum, v) => sum + v, 0) / tile.length;
-  const spread = Math.sqrt(tile.reduce((sum, v) => sum + (v - mean) ** 2, 0) / tile.length);
+  let [sum, squares] = [0, 0];
+  for (const value of tile) {
+    sum += value;
+    squares += value * value;
+  }
+  const mean = sum / tile.length;
+  const spread = Math.sqrt(squares / tile.length - mean * mean);
   for (let i = 0; i < tile.length; i++) tile[i] = ((tile[i] as number) - mean) / spread;
   return (x, y) => {
     const px = x * size;

@@ -36,7 +36,8 @@ export interface StarlightColumn {
 }
 
 const farthestKpc = 22;
-const steps = 60;
+const steps = 48;
+const edges = Float64Array.from({ length: steps + 1 }, (_, i) => farthestKpc * (i / steps) ** 2.5);
 
 /**
  * Light of all stars along a line of sight through a smooth galaxy of two discs, a bulge and a layer of dust: emission
@@ -55,8 +56,8 @@ export const starlightAlong = (longitudeRadians: number, latitudeRadians: number
   let depth = 0;
   let [thin, lessDust, moreDust, r, g, b] = [0, 0, 0, 0, 0, 0];
   for (let i = 0; i < steps; i++) {
-    const from = farthestKpc * (i / steps) ** 2.5;
-    const length = farthestKpc * ((i + 1) / steps) ** 2.5 - from;
+    const from = edges[i] as number;
+    const length = (edges[i + 1] as number) - from;
     const s = from + length / 2;
     const x = sunFromCentreKpc - s * towardCentre;
     const y = s * across;

@@ -2,9 +2,9 @@ import type { Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { whiteLinearSrgb } from '../colour/white-locus.ts';
 import type { Vec3 } from '../geometry/vec.ts';
-import { degreesFromRadians, halfTurnRadians } from '../units/angle.ts';
+import { degreesFromRadians } from '../units/angle.ts';
 import { altitudeTable, type Sum } from './altitude-table.ts';
-import { type GlowDome, glowShape } from './glow-dome.ts';
+import { type GlowDome, glowAtHeight } from './glow-dome.ts';
 
 /** What the long way to a town leaves of its lamps' red, green and blue five degrees up, 60 km off (sky.md 4.7). */
 const lowColour: Triple = [1.21, 1, 0.52];
@@ -37,13 +37,29 @@ export const glowLuminance = (
   northRadians: number,
 ): ((toward: Vec3) => Triple) => {
   const halfWidthDegrees = degreesFromRadians(halfWidthRadians);
-  const colour = altitudeTable((sine) => glowColour(temperatureKelvin, degreesFromRadians(Math.asin(sine))));
+  const levels = altitudeTable((sine) => {
+    const altitude = degreesFromRadians(Math.asin(sine));
+    const [r, g, b] = glowColour(temperatureKelvin, altitude);
+    const { level } = glowAtHeight(altitude);
+    return [r * level, g * level, b * level];
+  });
+  const widths = altitudeTable((sine) => {
+    const { squareWidth, turnShare } = glowAtHeight(degreesFromRadians(Math.asin(sine)));
+    return [turnShare ** 2 / (squareWidth + halfWidthDegrees * halfWidthDegrees), 0, 0];
+  });
+  const width: Sum = [0, 0, 0];
   return ([x, y, z]) => {
     const out: Sum = [0, 0, 0];
-    colour(y, out);
-    const turn = halfTurnRadians(Math.atan2(x, -z) + northRadians - bearingRadians);
-    const sine = Math.min(Math.max(y, 0), 1);
-    const shape = glowShape(degreesFromRadians(Math.asin(sine)), degreesFromRadians(turn), halfWidthDegrees);
-    return [out[0] * shape, out[1] * shape, out[2] * shape];
+    levels(y, out);
+    widths(y, width);
+    const turn = degreesFromRadians(Math.abs(halfTurn(Math.atan2(x, -z) + northRadians - bearingRadians)));
+    const share = 1 / (1 + turn * turn * width[0]);
+    out[0] *= share;
+    out[1] *= share;
+    out[2] *= share;
+    return out;
   };
 };
+
+/** The same turn from -pi to pi, quicker than by sine and cosine. */
+const halfTurn = (radians: number): number => radians - 2 * Math.PI * Math.round(radians / (2 * Math.PI));

@@ -2,8 +2,8 @@ import { radiansFromDegrees } from '../units/angle.ts';
 import type { CloudNoise } from './cloud-noise.ts';
 import type { SkyPatch } from './dark-clouds.ts';
 
-/** The map: quarter degrees, to 32 degrees from the galactic plane. */
-const perDegree = 4;
+/** The map: thirds of a degree, to 32 degrees from the galactic plane. */
+const perDegree = 3;
 const halfHeight = 32;
 const width = 360 * perDegree;
 const height = 2 * halfHeight * perDegree + 1;
@@ -16,12 +16,17 @@ const bendTileDegrees = 360 / 3;
 const bendShare = 0.1;
 const tearShare = 0.2;
 
+/** Beyond this square of distance, in halves of its size, nothing of a patch is left. */
+const squareLimit = 3.4;
+
 const drawPatch = (map: Float32Array, patch: SkyPatch, noise: CloudNoise): void => {
   const { longitude, latitude, halfLength, halfWidth, tilt, strength } = patch;
-  const reach = 2.3 * halfLength + 1;
+  const reach = 1.9 * halfLength + 1;
   const [cos, sin] = [Math.cos(radiansFromDegrees(tilt)), Math.sin(radiansFromDegrees(tilt))];
   const tear = tearShare * halfWidth ** 1.25;
   const bend = bendShare * halfLength;
+  const limit = Math.sqrt(squareLimit);
+  const slack = 3 * (tear + bend);
   // along a parallel far from the plane a degree of longitude is less than a degree
   const narrow = Math.cos(radiansFromDegrees(latitude));
   const top = Math.ceil(Math.min(latitude + reach, halfHeight) * perDegree);
@@ -30,20 +35,22 @@ const drawPatch = (map: Float32Array, patch: SkyPatch, noise: CloudNoise): void 
   const middle = Math.round(longitude * perDegree);
   for (let j = bottom; j <= top; j++)
     for (let i = middle - wide; i <= middle + wide; i++) {
-      const [l, b] = [i / perDegree, j / perDegree];
+      const l = i / perDegree;
+      const b = j / perDegree;
+      // far off even when torn and bent
+      const east = (l - longitude) * narrow;
+      const north = b - latitude;
+      if (Math.abs(north * cos - east * sin) > limit * halfWidth + slack) continue;
       const dl =
-        (l - longitude) * narrow +
-        tear * noise(l / tileDegrees, b / tileDegrees) +
-        bend * noise(l / bendTileDegrees, b / bendTileDegrees);
+        east + tear * noise(l / tileDegrees, b / tileDegrees) + bend * noise(l / bendTileDegrees, b / bendTileDegrees);
       const db =
-        b -
-        latitude +
+        north +
         tear * noise(l / tileDegrees + 0.37, b / tileDegrees + 0.61) +
         bend * noise(l / bendTileDegrees + 0.5, b / bendTileDegrees);
       const u = (dl * cos + db * sin) / halfLength;
       const v = (db * cos - dl * sin) / halfWidth;
       const square = u * u + v * v;
-      if (square > 5) continue;
+      if (square > squareLimit) continue;
       const k = (j + halfHeight * perDegree) * width + (((i % width) + width) % width);
       map[k] = (map[k] as number) + strength * Math.exp(-(square ** 1.35));
     }

@@ -54,6 +54,8 @@ const sunsetArch: ColourScale = [
   [1.1, [1.12, 1, 0.88]],
   [2, [0.95, 1.02, 1.15]],
 ];
+/** The band over the earth's shadow, luminance 1. By eye. */
+export const pinkColour: Triple = toLuminanceOne([1.25, 0.92, 1.15]);
 /** Where the arch has the dome's colour. */
 const blueFrom = 3.6;
 

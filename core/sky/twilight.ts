@@ -2,10 +2,11 @@ import type { Vec3 } from '../geometry/vec.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import type { Sum } from './altitude-table.ts';
 import type { SkyBody } from './sky-state.ts';
-import { archColours, readColours, zenithColours } from './twilight-colours.ts';
+import { archColours, pinkColour, readColours, zenithColours } from './twilight-colours.ts';
 import { twilightAloneIlluminance, twilightEndsDegrees } from './twilight-illuminance.ts';
 import { twilightZenithLuminance } from './twilight-zenith.ts';
 
+const channels = [0, 1, 2] as const;
 const clamp01 = (t: number): number => Math.min(Math.max(t, 0), 1);
 const smooth = (t: number): number => clamp01(t) ** 2 * (3 - 2 * clamp01(t));
 const between = (from: number, to: number, t: number): number => from + (to - from) * clamp01(t);
@@ -32,6 +33,12 @@ const shapeOf = (sunDegrees: number): Shape => ({
 const domeAt = ({ shadowTop, shadowDepth }: Shape, sine: number, degrees: number, cosTurn: number): number => {
   const opposite = ((1 - cosTurn) / 2) ** 2;
   return (1 + 0.5 * (1 - sine) ** 2) * (1 - shadowDepth * opposite * smooth((1.6 * shadowTop - degrees) / shadowTop));
+};
+
+/** How much of the dome is pink: the band over the earth's shadow, opposite the sun, in early dusk. By eye. */
+const pinkAt = ({ shadowTop, shadowDepth }: Shape, degrees: number, cosTurn: number): number => {
+  const above = (degrees - 1.5 * shadowTop - 2) / 5;
+  return 1.3 * shadowDepth * ((1 - cosTurn) / 2) ** 2 * Math.exp(-above * above);
 };
 
 /** The arch over the sun: 1 at the horizon under which the sun is. */
@@ -86,8 +93,8 @@ export const twilight = (sun: SkyBody): ((toward: Vec3, sum: Sum) => void) | nul
     const dome = zenith * domeAt(shape, sine, degrees, cosTurn);
     const glow = arch * archAt(shape, degrees, cosTurn);
     readColours(archColour, degrees / shape.archHeight, colour);
-    sum[0] += dome * domeColour[0] + glow * colour[0];
-    sum[1] += dome * domeColour[1] + glow * colour[1];
-    sum[2] += dome * domeColour[2] + glow * colour[2];
+    const pink = pinkAt(shape, degrees, cosTurn);
+    for (const c of channels)
+      sum[c] += dome * (domeColour[c] + pink * (pinkColour[c] - domeColour[c])) + glow * colour[c];
   };
 };

@@ -1,8 +1,10 @@
 import { apply, type Matrix3, type Triple } from '../colour/matrix.ts';
-import { angleBetween, dot, type Vec3 } from '../geometry/vec.ts';
+import { angleBetween, dot, scale, type Vec3 } from '../geometry/vec.ts';
+import { cloudTransmittance } from '../sky/extinction.ts';
 import { apparentDirection } from '../sky/refraction.ts';
 import type { SkyState } from '../sky/sky-state.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import { starHalo } from '../sky/star-halo.ts';
 import { starLight } from '../sky/star-light.ts';
 import { type PictureFrame, pixelSteradians, placeOnPicture } from './on-picture.ts';
 import { type Canvas, splat } from './splat.ts';
@@ -63,6 +65,33 @@ const leastCosine = ({ frame: { view }, states }: SkyWay): number => {
 };
 const column = (m: Matrix3): Vec3 => [m[0][0], m[1][0], m[2][0]];
 
+/** Fainter ones have no glow in thin cloud that is seen. */
+const faintestWithGlow = 6;
+
+/**
+ * Adds a point and, where thin cloud is before it, the glow that cloud puts round it.
+ *
+ * @param light what `starLight` gives for this sky's air
+ */
+const addStar = (
+  canvas: Canvas,
+  way: SkyWay,
+  seen: readonly Vec3[],
+  [magnitude, colourIndex]: readonly [number, number],
+  light: ReturnType<typeof starLight>,
+): void => {
+  addPoint(canvas, way, seen, (sine) => light(magnitude, colourIndex, sine));
+  const { input } = way.states[0] as SkyState;
+  if (input.thinCloudDepth <= 0 || magnitude > faintestWithGlow) return;
+  const { view, width } = way.frame;
+  const { spreadRadians } = starHalo(input.thinCloudDepth, 1);
+  const sigma = Math.hypot(way.sigma, (spreadRadians * width) / (2 * view.tanHalfWidth));
+  addPoint(canvas, { ...way, sigma }, seen, (sine) => {
+    const share = starHalo(input.thinCloudDepth, sine).share / Math.max(cloudTransmittance(input, sine), 1e-6);
+    return scale(light(magnitude, colourIndex, sine), share);
+  });
+};
+
 /** Adds all stars of a catalogue. */
 export const addStars = (
   canvas: Canvas,
@@ -77,7 +106,7 @@ export const addStars = (
     const first = apply((states[0] as SkyState).worldFromJ2000, there);
     if (dot(first, frame.view.forward) < least) continue;
     const seen = states.map(({ worldFromJ2000 }) => apparentDirection(apply(worldFromJ2000, there)));
-    addPoint(canvas, way, seen, (sine) => light(magnitudes[i] as number, colourIndices[i] as number, sine));
+    addStar(canvas, way, seen, [magnitudes[i] as number, colourIndices[i] as number], light);
   }
 };
 
@@ -91,6 +120,6 @@ export const addPlanets = (canvas: Canvas, way: SkyWay): void => {
   const light = starLight(first.input);
   for (const [k, { magnitude }] of first.planets.entries()) {
     const seen = way.states.map(({ planets }) => (planets[k] as (typeof planets)[number]).towardSeen);
-    addPoint(canvas, way, seen, (sine) => light(magnitude, planetColourIndex, sine));
+    addStar(canvas, way, seen, [magnitude, planetColourIndex], light);
   }
 };

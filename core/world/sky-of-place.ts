@@ -1,4 +1,5 @@
 import type { Setup } from '../setup/schema/setup.ts';
+import type { GlowDome } from '../sky/glow-dome.ts';
 import type { SkyInput } from '../sky/sky-input.ts';
 import { instantOf } from '../sky/zoned-time.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
@@ -34,3 +35,12 @@ export const hourInputOf = (place: Place, air: NonNullable<Place['sky']> = place
 
 /** The sky that a place is lit by. Null where its light is plain, and where this machine does not know the zone. */
 export const skyInputOf = (place: Place): SkyInput | null => (place.sky ? hourInputOf(place, place.sky) : null);
+
+/** The glow of the towns round a place. */
+export const glowDomesOf = ({ glowDomes }: Place): GlowDome[] =>
+  glowDomes.map(({ bearingDegrees, widthDegrees, luminanceAt10DegreesCdM2, temperatureKelvin }) => ({
+    bearingRadians: radiansFromDegrees(bearingDegrees),
+    halfWidthRadians: radiansFromDegrees(widthDegrees / 2),
+    luminanceAt10DegreesCdM2,
+    temperatureKelvin,
+  }));

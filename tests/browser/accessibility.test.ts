@@ -77,6 +77,19 @@ const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<v
       await app.page.locator('.frames-drop summary').click();
     },
   ],
+  [
+    'place and hour',
+    async (app) => {
+      if ((app.page.viewportSize()?.width ?? 0) < 900) await press(app, 'Time');
+      await app.page.locator('.hour-strip > .unfold').click();
+      await press(app, 'Use the sky of that hour');
+      await press(app, 'Find nights');
+      await press(app, 'Place');
+      await press(app, 'Add a town');
+      await app.page.locator('.town-from summary').click();
+      await app.page.locator('.north-fields p').waitFor();
+    },
+  ],
   ['compare', (app) => press(app, 'Compare')],
   [
     'wipe',

@@ -3,7 +3,7 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { type EdgeMark, glowEdgeMark, skyEdgeMark } from '../ui/plan-sky.ts';
+import { arrowReach, edgeMarks, glowSign, type SkySign, skySign } from '../ui/plan-sky.ts';
 import type { PlanView } from '../ui/plan-view.ts';
 import { coreShape, glowShape, moonRing } from '../ui/sky-glyphs.ts';
 
@@ -18,22 +18,22 @@ const moonToward = (place: Place): Vec3 | null => {
   return [Math.sin(b) * Math.cos(a), Math.sin(a), -Math.cos(b) * Math.cos(a)];
 };
 
-const marksOf = (place: Place, up: GroundPoint): EdgeMark[] => {
+/** The moon first: the others make room for it. */
+const signsOf = (place: Place): SkySign[] => {
   const moon = moonToward(place);
   const core = place.sky ? hourOf(place)?.core.towardSeen : undefined;
   return [
-    ...place.glowDomes.map(({ bearingDegrees, name }) => glowEdgeMark(up, bearingDegrees, place.northDegrees, name)),
-    core ? skyEdgeMark('core', up, core) : null,
-    moon ? skyEdgeMark('moon', up, moon) : null,
-  ].filter((mark) => mark !== null);
+    moon ? skySign('moon', moon) : null,
+    core ? skySign('core', core) : null,
+    ...place.glowDomes.map(({ bearingDegrees, name }) => glowSign(bearingDegrees, place.northDegrees, name)),
+  ].filter((sign) => sign !== null);
 };
 
 const shapes = { moon: moonRing, core: coreShape, glow: glowShape } as const;
 
 /** A short arrow from the moon into the drawing: the way its shadows fall. */
 const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
-  // clear of the clock's numeral, which may stand right before the moon
-  const [from, tip] = [20, 44];
+  const [from, tip] = arrowReach;
   const end: GroundPoint = [-x * tip, -y * tip];
   const barb = (side: 1 | -1) =>
     `M${end[0]} ${end[1]}l${(x * 7 - side * y * 3.5).toFixed(2)} ${(y * 7 + side * x * 3.5).toFixed(2)}`;
@@ -43,7 +43,7 @@ const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
 /** At the plan's edge: where the moon stands and which way its shadows fall, the core of the Milky Way, the glow of towns. */
 export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
   <g className="sky-marks" aria-hidden="true">
-    {marksOf(place, view.up).map(({ kind, at, toward, text, textAt, anchor }, i) => (
+    {edgeMarks(view.up, signsOf(place)).map(({ kind, at, toward, text, textAt, anchor, isSlanting }, i) => (
       // biome-ignore lint/suspicious/noArrayIndexKey: a drawing without a life of its own
       <g key={i} data-sky={kind}>
         <g transform={`translate(${at[0].toFixed(2)} ${at[1].toFixed(2)})`}>
@@ -53,7 +53,7 @@ export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
               ? { transform: `rotate(${((Math.atan2(toward[1], toward[0]) * 180) / Math.PI + 90).toFixed(1)})` }
               : {})}
           />
-          {kind === 'moon' && <ShadowArrow toward={toward} />}
+          {kind === 'moon' && isSlanting && <ShadowArrow toward={toward} />}
         </g>
         <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
           {text}

@@ -73,7 +73,7 @@ export const CoreNights = ({ setup, camera, input }: CoreNightsProps) => {
           Core over {aim}, {bearingText(bearing)}
         </span>
         <NumberField label="to either side" unit="°" value={sideDegrees} min={1} max={90} onChange={setSide} />
-        <NumberField label="at least up" unit="°" value={lowestDegrees} min={0} max={80} onChange={setLowest} />
+        <NumberField label="and at least" unit="° up" value={lowestDegrees} min={0} max={80} onChange={setLowest} />
         <Check label="Moon down" isOn={moonDown} onChange={setMoonDown} />
         <button type="button" onClick={look}>
           Find nights

@@ -1,6 +1,4 @@
-import { plainAir } from '../../../core/world/sky-of-place.ts';
-import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { setPlace } from '../state/edits/place-and-hour-edits.ts';
+import { useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { hourOf } from '../state/hour-of-place.ts';
 import { nightOf } from '../state/night-of-place.ts';
@@ -8,21 +6,19 @@ import { CoreNights } from './CoreNights.tsx';
 import { HourBar } from './HourBar.tsx';
 import { HourNumbers } from './HourNumbers.tsx';
 import { hourWords } from './hour-rows.ts';
+import { takeHourSky } from './light-switch.ts';
 import { NightScrubber } from './NightScrubber.tsx';
 import { SkyWheel } from './SkyWheel.tsx';
 
 /** The picture keeps its plain light until it is given the sky. */
-const PlainNote = () => {
-  const { edit } = useApp.getState();
-  return (
-    <p className="hour-note">
-      <span>The picture has a plain sky: its light does not follow the hour.</span>
-      <button type="button" className="small" onClick={() => edit((s) => setPlace(s, { sky: plainAir }))}>
-        Use the sky of that hour
-      </button>
-    </p>
-  );
-};
+const PlainNote = () => (
+  <p className="hour-note">
+    <span>The picture has a plain sky: its light does not follow the hour.</span>
+    <button type="button" className="small" onClick={takeHourSky}>
+      Use the sky of that hour
+    </button>
+  </p>
+);
 
 /** The night with its hour: set, dragged through, read, and looked for. */
 export const HourPanel = () => {
@@ -41,7 +37,7 @@ export const HourPanel = () => {
         <>
           <div className="hour-night">
             <NightScrubber place={place} night={night} utcMilliseconds={hour.sky.input.utcMilliseconds} words={words} />
-            <HourNumbers hour={hour} night={night} timeZone={place.timeZone} />
+            <HourNumbers place={place} hour={hour} night={night} />
           </div>
           <SkyWheel place={place} camera={camera} hour={hour} words={words} />
           <CoreNights setup={setup} camera={camera} input={hour.sky.input} />

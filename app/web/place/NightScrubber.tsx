@@ -1,21 +1,14 @@
 import { type KeyboardEvent, type PointerEvent, useId } from 'react';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { Night } from '../../../core/sky/night.ts';
-import type { Span } from '../../../core/sky/night-spans.ts';
 import { pointerPlace, useSvgDrag } from '../picture/use-svg-drag.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLocalTime } from '../state/edits/place-and-hour-edits.ts';
 import { useWidth } from '../ui/use-width.ts';
 import { minutesOn, toMinute } from './clock-time.ts';
-import { coreUp, type LightBand, lightBands } from './night-bands.ts';
-import { atX, hourTicks, type NightScale, xOf } from './night-scale.ts';
+import { NightDrawing } from './NightDrawing.tsx';
+import { atX, type NightScale, nightLayout as rows, xOf } from './night-scale.ts';
 
-const rows = { hours: 14, light: 18, moon: 42, core: 60, end: 78 } as const;
-const [lightHigh, barHigh] = [20, 14];
-/** Room for the names of the rows. */
-const left = 44;
-/** Room that a word needs, pixels. */
-const wordPixels = 46;
 /** A drag goes by steps of five minutes. */
 const dragMinutes = 5;
 
@@ -27,75 +20,6 @@ const keySteps: Readonly<Record<string, number>> = {
   PageUp: 60,
   PageDown: -60,
 };
-
-const bandWords = { day: 'day', civil: '', nautical: '', astronomical: '', dark: 'dark' } as const;
-
-const Light = ({ scale, band }: { scale: NightScale; band: LightBand }) => {
-  const [from, to] = [xOf(scale, band.startMilliseconds), xOf(scale, band.endMilliseconds)];
-  return (
-    <g className={`night-${band.kind}`}>
-      <rect x={from} y={rows.light} width={to - from} height={lightHigh} />
-      {to - from > wordPixels && (
-        <text x={(from + to) / 2} y={rows.light + 14} textAnchor="middle">
-          {bandWords[band.kind]}
-        </text>
-      )}
-    </g>
-  );
-};
-
-interface BarsProps {
-  readonly scale: NightScale;
-  readonly spans: readonly Span[];
-  readonly y: number;
-  readonly className: string;
-  readonly word: string;
-}
-
-/** When something is up, as bars with a word in the widest. */
-const Bars = ({ scale, spans, y, className, word }: BarsProps) => (
-  <g className={className}>
-    {spans.map(({ startMilliseconds, endMilliseconds }) => {
-      const [from, to] = [xOf(scale, startMilliseconds), xOf(scale, endMilliseconds)];
-      return (
-        <g key={startMilliseconds}>
-          <rect x={from} y={y} width={to - from} height={barHigh} />
-          {to - from > 1.6 * wordPixels && (
-            <text x={(from + to) / 2} y={y + 11} textAnchor="middle">
-              {word}
-            </text>
-          )}
-        </g>
-      );
-    })}
-  </g>
-);
-
-const Patterns = () => (
-  <defs>
-    {(
-      [
-        ['civil', 9],
-        ['nautical', 5.5],
-        ['astronomical', 3.2],
-      ] as const
-    ).map(([kind, gap]) => (
-      <pattern
-        key={kind}
-        id={`night-${kind}`}
-        width={gap}
-        height={gap}
-        patternUnits="userSpaceOnUse"
-        patternTransform="rotate(45)"
-      >
-        <path d={`M0 0V${gap}`} />
-      </pattern>
-    ))}
-    <pattern id="night-dots" width={5} height={5} patternUnits="userSpaceOnUse">
-      <circle className="night-dot" cx={2.5} cy={2.5} r={0.9} />
-    </pattern>
-  </defs>
-);
 
 interface NightScrubberProps {
   readonly place: Setup['place'];
@@ -110,6 +34,7 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
   const { timeZone, localTime } = place;
   const [ref, width] = useWidth<HTMLDivElement>();
   const help = useId();
+  const { left } = rows;
   const scale: NightScale = { span: night, left, width: Math.max(width - left - 8, 1) };
   const clock = localTime.slice(11, 16);
   const set = (to: string | null, run?: string) => {
@@ -136,7 +61,6 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
     const times = event.shiftKey && Math.abs(minutes) === 1 ? 10 : 1;
     set(minutesOn(localTime, timeZone, minutes * times), 'hour');
   };
-  const hours = hourTicks(scale, timeZone, scale.width < 420 ? 3 : 2);
   return (
     <div ref={ref} className="night">
       {width > 0 && (
@@ -147,42 +71,7 @@ export const NightScrubber = ({ place, night, utcMilliseconds, words }: NightScr
           role="group"
           aria-label="The night from noon to noon"
         >
-          <Patterns />
-          <g aria-hidden="true">
-            {hours.map(({ at, hour }) => (
-              <g key={at}>
-                <path d={`M${xOf(scale, at)} ${rows.light - 3}V${rows.light}`} />
-                <text x={xOf(scale, at)} y={rows.hours - 2} textAnchor="middle">
-                  {hour}
-                </text>
-              </g>
-            ))}
-            <text x={0} y={rows.light + 14}>
-              Sky
-            </text>
-            <text x={0} y={rows.moon + 11}>
-              Moon
-            </text>
-            <text x={0} y={rows.core + 11}>
-              Core
-            </text>
-            {lightBands(night).map((band) => (
-              <Light key={band.startMilliseconds} scale={scale} band={band} />
-            ))}
-            <path
-              className="night-line"
-              d={`M${left} ${rows.moon + barHigh}h${scale.width}M${left} ${rows.core + barHigh}h${scale.width}`}
-            />
-            <Bars scale={scale} spans={night.moonUp} y={rows.moon} className="night-moon" word="up" />
-            <Bars scale={scale} spans={coreUp(night)} y={rows.core} className="night-core" word="up" />
-            <Bars
-              scale={scale}
-              spans={night.core.upInDark}
-              y={rows.core}
-              className="night-core-dark"
-              word="up in the dark"
-            />
-          </g>
+          <NightDrawing scale={scale} night={night} timeZone={timeZone} />
           <g
             className="night-cursor"
             role="slider"

@@ -36,7 +36,7 @@ export const PlaceSlip = () => {
         <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'place' })}>
           <WhereFields place={place} />
           <NorthFields place={place} camera={camera} />
-          <LightChoice place={place} />
+          <LightChoice isPlain={place.sky === null} />
           {place.sky ? <SkyFields place={place} sky={place.sky} /> : <PlainFields place={place} />}
           <Towns camera={camera} />
           <p className="quiet">

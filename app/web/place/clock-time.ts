@@ -8,23 +8,23 @@ export const clockAt = (milliseconds: number, timeZone: string): string =>
 
 const utcDay = (date: string): Date => new Date(`${date}T00:00Z`);
 
-/** "Fri 9 Oct 2026" of a local time or date. */
-export const dateWords = (localTime: string): string =>
-  utcDay(localTime.slice(0, 10)).toLocaleDateString('en-GB', {
-    weekday: 'short',
-    day: 'numeric',
-    month: 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
+// written out: browsers do not agree on the short forms
+const weekdays = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
+const months = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
 
-/** "Fri" of a date. */
-export const weekday = (date: string): string =>
-  utcDay(date).toLocaleDateString('en-GB', { weekday: 'short', timeZone: 'UTC' });
+/** "Fri" of a local time or date. */
+export const weekday = (localTime: string): string =>
+  weekdays[utcDay(localTime.slice(0, 10)).getUTCDay()] ?? weekdays[0];
 
 /** "9 Oct" of a local time or date. */
-export const shortDate = (localTime: string): string =>
-  utcDay(localTime.slice(0, 10)).toLocaleDateString('en-GB', { day: 'numeric', month: 'short', timeZone: 'UTC' });
+export const shortDate = (localTime: string): string => {
+  const date = utcDay(localTime.slice(0, 10));
+  return `${date.getUTCDate()} ${months[date.getUTCMonth()] ?? ''}`;
+};
+
+/** "Fri 9 Oct 2026" of a local time or date. */
+export const dateWords = (localTime: string): string =>
+  `${weekday(localTime)} ${shortDate(localTime)} ${localTime.slice(0, 4)}`;
 
 /** The same time of the clock some days on. Null beyond the years that the document takes. */
 export const daysOn = (localTime: string, days: number): string | null => {

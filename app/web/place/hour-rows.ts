@@ -7,6 +7,7 @@ import type { Hour } from '../state/hour-of-place.ts';
 import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '../ui/sky-words.ts';
 import { threeFigures } from '../ui/words.ts';
 import { clockAt } from './clock-time.ts';
+import type { GroundLight } from './ground-light.ts';
 
 /** A number of the hour or the night, with its name. */
 export type HourRow = readonly [name: string, text: string];
@@ -25,6 +26,14 @@ const sunText = ({ sunset, sunrise, noonAltitudeRadians }: Night, clock: Clock):
     sunrise ? `rises ${clock(sunrise.utcMilliseconds)}` : 'does not rise',
   ].join(' · ');
 };
+
+/** Twilights that end or begin; the last of them is the dark, which has a row of its own. */
+const twilightText = (
+  events: readonly (readonly [name: string, event: SkyEvent | null])[],
+  word: string,
+  clock: Clock,
+): string =>
+  events.flatMap(([name, event]) => (event ? [`${name} ${word} ${clock(event.utcMilliseconds)}`] : [])).join(', ');
 
 const darkText = ({ dark, darkest }: Night, clock: Clock): string =>
   dark.length > 0
@@ -48,9 +57,19 @@ const standsAt = (altitudeRadians: number, bearingRadians: number): string =>
 export const nightRows = (night: Night, timeZone: string): HourRow[] => {
   const clock: Clock = (milliseconds) => clockAt(milliseconds, timeZone);
   const { core } = night;
+  const dusk = [
+    ['civil', night.civilDusk],
+    ['nautical', night.nauticalDusk],
+  ] as const;
+  const dawn = [
+    ['nautical', night.nauticalDawn],
+    ['civil', night.civilDawn],
+  ] as const;
   return [
     ['Sun', sunText(night, clock)],
+    ['Dusk', twilightText(dusk, 'to', clock) || 'none'],
     ['Dark', darkText(night, clock)],
+    ['Dawn', twilightText(dawn, 'from', clock) || 'none'],
     ['Moon', riseText(night.moonrise, night.moonset, night.moonUp.length > 0, clock)],
     ['Its phase', `${night.moonPhase}, ${litText(night.moonLitShare)}`],
     ['Dark, no moon', spansText(night.darkMoonless, clock) || 'not this night'],
@@ -58,8 +77,8 @@ export const nightRows = (night: Night, timeZone: string): HourRow[] => {
   ];
 };
 
-/** Light of the moon in lux, as lamps are told. */
-const moonLuxText = (lux: number): string => `${threeFigures(lux)} lx`;
+/** Light in lux, as lamps are told. */
+const luxText = (lux: number): string => `${threeFigures(lux)} lx`;
 
 /** Shadows lie away from the moon, the longer the lower it stands. */
 const shadowText = ({ sky: { moon } }: Hour): string => {
@@ -70,7 +89,7 @@ const shadowText = ({ sky: { moon } }: Hour): string => {
 };
 
 /** What stands where at the hour. */
-export const hourRows = (hour: Hour): HourRow[] => {
+export const hourRows = (hour: Hour, ground: GroundLight | null): HourRow[] => {
   const { sky, core } = hour;
   const light = moonLight(sky);
   return [
@@ -79,11 +98,17 @@ export const hourRows = (hour: Hour): HourRow[] => {
     ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
     ...(light
       ? ([
-          ['Moonlight', moonLuxText(light.lux)],
+          ['Moonlight', luxText(light.lux)],
           ['Its shadows', shadowText(hour)],
         ] as const)
       : []),
     ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],
+    ...(ground
+      ? ([
+          ['Sky straight up', `${ground.zenithMagnitude.toFixed(1)} mag/arcsec²`],
+          ['Sky on the ground', luxText(ground.lux)],
+        ] as const)
+      : []),
   ];
 };
 

@@ -1,5 +1,6 @@
 import type { Night } from '../../../core/sky/night.ts';
 import type { Span } from '../../../core/sky/night-spans.ts';
+import { clockAt } from './clock-time.ts';
 
 export type LightKind = 'day' | 'civil' | 'nautical' | 'astronomical' | 'dark';
 
@@ -56,4 +57,25 @@ export const coreUp = ({ core, startMilliseconds, endMilliseconds }: Night): Spa
       { startMilliseconds: up, endMilliseconds },
     ];
   return [{ startMilliseconds: up ?? startMilliseconds, endMilliseconds: down ?? endMilliseconds }];
+};
+
+/** Room that a word, and a word with two times, need, pixels. */
+const [wordPixels, timesPixels] = [40, 132];
+
+/** What stands in a band as wide as that: "day", "dark 19:03 to 05:11"; nothing where it is narrow. */
+export const bandWord = (band: LightBand, timeZone: string, pixels: number): string => {
+  const { kind, startMilliseconds, endMilliseconds } = band;
+  if (kind === 'dark' && pixels > timesPixels)
+    return `dark ${clockAt(startMilliseconds, timeZone)} to ${clockAt(endMilliseconds, timeZone)}`;
+  return pixels > (kind === 'day' || kind === 'dark' ? wordPixels : 2 * wordPixels) ? kind : '';
+};
+
+/** When something is up, in a bar as wide as that: "up 19:12 to 01:23", "up to 01:23"; nothing where it is narrow. */
+export const upWords = (span: Span, night: Night, timeZone: string, pixels: number): string => {
+  const begins = span.startMilliseconds > night.startMilliseconds;
+  const ends = span.endMilliseconds < night.endMilliseconds;
+  const [from, to] = [clockAt(span.startMilliseconds, timeZone), clockAt(span.endMilliseconds, timeZone)];
+  if (pixels < 2 * wordPixels) return pixels > wordPixels / 2 ? 'up' : '';
+  if (begins && ends) return pixels > timesPixels ? `up ${from} to ${to}` : 'up';
+  return begins ? `up from ${from}` : ends ? `up to ${to}` : 'up all night';
 };

@@ -32,3 +32,6 @@ export const hourTicks = (
   }
   return ticks;
 };
+
+/** Where the rows of the drawing stand, pixels: their upper edges, the drawing's end, and the room left for their names. */
+export const nightLayout = { left: 44, hours: 14, light: 18, moon: 42, core: 60, end: 78 } as const;

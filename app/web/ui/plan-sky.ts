@@ -3,49 +3,110 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import { planHalf } from './plan-view.ts';
 import { edgePoint, levelOfBearing, turnToDrawing } from './sky-wheel.ts';
 
-/** Something of the sky at the edge of the ground plan. */
-export interface EdgeMark {
+/** Something of the sky that is marked at the edge of the ground plan. */
+export interface SkySign {
   readonly kind: 'moon' | 'core' | 'glow';
-  /** Where its glyph stands on the drawing. */
+  /** Level direction of it, [east, north] of the scene. */
+  readonly level: GroundPoint;
+  readonly text: string;
+  /** Whether it stands low enough to throw shadows worth the name to one side. */
+  readonly isSlanting: boolean;
+}
+
+/** The sign with its place on the drawing. */
+export interface EdgeMark extends SkySign {
   readonly at: GroundPoint;
   /** Unit direction from the plan's middle toward it, on the drawing. */
   readonly toward: GroundPoint;
-  readonly text: string;
   readonly textAt: GroundPoint;
-  readonly anchor: 'start' | 'middle' | 'end';
+  readonly anchor: 'start' | 'end';
 }
 
-/** How far in from the drawing's edge the glyphs stand, and their words beside them. */
-const [inset, beside] = [9, 12];
+/** Higher than that a moon's shadows are about a third as long as things are high, or shorter: our choice. */
+const steepDegrees = 70;
 
-/** Words stand beside the glyph along the upper and lower edge, under or over it along the sides, and stay on the drawing. */
-const wordsAt = ([x, y]: GroundPoint): Pick<EdgeMark, 'textAt' | 'anchor'> => {
-  const isSide = Math.abs(x) > Math.abs(y);
-  if (isSide) {
-    const down = y > 0 ? -1 : 1;
-    return { textAt: [Math.sign(x) * (planHalf - 3), y + down * (beside + 3) + 4], anchor: x > 0 ? 'end' : 'start' };
+/** A sign of something in the sky. Null where it is not over the horizon. */
+export const skySign = (kind: 'moon' | 'core', [x, y, z]: Vec3): SkySign | null => {
+  if (y <= 0) return null;
+  const degrees = Math.round((Math.atan2(y, Math.hypot(x, z)) * 180) / Math.PI);
+  return { kind, level: [x, -z], text: `${kind} ${degrees}°`, isSlanting: kind === 'moon' && degrees <= steepDegrees };
+};
+
+/** A sign of a town's glow. */
+export const glowSign = (bearingDegrees: number, northDegrees: number, name: string): SkySign => ({
+  kind: 'glow',
+  level: levelOfBearing(bearingDegrees, northDegrees),
+  text: name || 'glow',
+  isSlanting: false,
+});
+
+/** From where to where the arrow of the shadows runs, inward of the moon: clear of the clock's numeral. */
+export const arrowReach = [20, 44] as const;
+
+/** How far in from the drawing's edge a glyph stands, and its words beside it. */
+const [inset, beside] = [9, 12];
+/** Where another is in the way, it stands farther in, in its true direction. */
+const inwards = [0, 18, 36, 54, 76, 98, 120] as const;
+
+interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+const boxRound = (points: readonly GroundPoint[], margin: number): Box => ({
+  left: Math.min(...points.map(([x]) => x)) - margin,
+  right: Math.max(...points.map(([x]) => x)) + margin,
+  top: Math.min(...points.map(([, y]) => y)) - margin,
+  bottom: Math.max(...points.map(([, y]) => y)) + margin,
+});
+const meet = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+
+/** Words stand beside a glyph along the upper and lower edge, under or over it along the sides. */
+const wordsAt = ([x, y]: GroundPoint, side: 1 | -1): Pick<EdgeMark, 'textAt' | 'anchor'> => {
+  if (Math.abs(x) > Math.abs(y)) {
+    const down = (y > 0 ? -1 : 1) * side;
+    return { textAt: [x + (x > 0 ? 6 : -6), y + down * 15 + 4], anchor: x > 0 ? 'end' : 'start' };
   }
-  const right = x > 0 ? -1 : 1;
+  const right = (x > 0 ? -1 : 1) * side;
   return { textAt: [x + right * beside, y + 4], anchor: right > 0 ? 'start' : 'end' };
 };
 
-/** The mark of a level direction, [east, north] of the scene. */
-const edgeMark = (kind: EdgeMark['kind'], up: GroundPoint, level: GroundPoint, text: string): EdgeMark => {
-  const [x, y] = turnToDrawing(up, level);
-  const away = Math.max(Math.hypot(x, y), 1e-9);
-  const toward: GroundPoint = [x / away, y / away];
-  const at = edgePoint(toward, planHalf - inset);
-  return { kind, at, toward, text, ...wordsAt(at) };
+/** What a mark covers: its glyph, its words, its arrow. */
+const boxesOf = ({ at, toward, text, textAt: [x, y], anchor, isSlanting }: EdgeMark): Box[] => {
+  const width = 6.2 * text.length;
+  const from = anchor === 'start' ? x : x - width;
+  const arrow = arrowReach.map((far): GroundPoint => [at[0] - toward[0] * far, at[1] - toward[1] * far]);
+  return [
+    boxRound([at], 7),
+    { left: from, right: from + width, top: y - 9, bottom: y + 3 },
+    ...(isSlanting ? [boxRound(arrow, 4)] : []),
+  ];
 };
 
-/** The mark of something in the sky. Null where it is not over the horizon. */
-export const skyEdgeMark = (kind: 'moon' | 'core', up: GroundPoint, toward: Vec3): EdgeMark | null => {
-  const [x, y, z] = toward;
-  if (y <= 0) return null;
-  const degrees = Math.round((Math.atan2(y, Math.hypot(x, z)) * 180) / Math.PI);
-  return edgeMark(kind, up, [x, -z], `${kind} ${degrees}°`);
+/**
+ * Signs at the edge of a square drawing, each in its true direction. Where one would lie on another that comes before it,
+ * its words change sides, or it stands farther in.
+ *
+ * @param up level unit direction that is up on the drawing
+ */
+export const edgeMarks = (up: GroundPoint, signs: readonly SkySign[]): EdgeMark[] => {
+  const taken: Box[] = [];
+  return signs.map((sign) => {
+    const [x, y] = turnToDrawing(up, sign.level);
+    const away = Math.max(Math.hypot(x, y), 1e-9);
+    const toward: GroundPoint = [x / away, y / away];
+    const edge = edgePoint(toward, planHalf - inset);
+    const candidates = inwards.flatMap((inward) =>
+      ([1, -1] as const).map((side): EdgeMark => {
+        const at: GroundPoint = [edge[0] - toward[0] * inward, edge[1] - toward[1] * inward];
+        return { ...sign, at, toward, ...wordsAt(at, side) };
+      }),
+    );
+    const isFree = (mark: EdgeMark) => !boxesOf(mark).some((box) => taken.some((other) => meet(box, other)));
+    const mark = candidates.find(isFree) ?? (candidates[0] as EdgeMark);
+    taken.push(...boxesOf(mark));
+    return mark;
+  });
 };
-
-/** The mark of a town's glow. */
-export const glowEdgeMark = (up: GroundPoint, bearingDegrees: number, northDegrees: number, name: string): EdgeMark =>
-  edgeMark('glow', up, levelOfBearing(bearingDegrees, northDegrees), name || 'glow');

@@ -9,4 +9,4 @@ export const moonRing = circlePath([0, 0], 4.5);
 export const coreShape = `M-7 3.5A8 3 -27 1 1 7 -3.5A8 3 -27 1 1 -7 3.5Z${circlePath([0, 0], 1)}`;
 
 /** The glow of a town: an arch on the horizon, two strokes; up is away from the middle of the drawing. */
-export const glowShape = 'M-7 2A7 7 0 0 1 7 2ZM-3.5 2A3.5 3.5 0 0 1 3.5 2';
+export const glowShape = 'M-6 1A6 6 0 0 1 6 1ZM-3 1A3 3 0 0 1 3 1';

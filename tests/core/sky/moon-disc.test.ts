@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
+import { correlatedColourTemperature } from '../../../core/colour/cct.ts';
+import { chromaticityFromXyz } from '../../../core/colour/chromaticity.ts';
+import { apply } from '../../../core/colour/matrix.ts';
+import { luminanceOfLinearSrgb, xyzFromLinearSrgb } from '../../../core/colour/srgb.ts';
 import { add, basisAround, normalize, scale, type Vec3 } from '../../../core/geometry/vec.ts';
 import { moonDisc } from '../../../core/sky/moon-disc.ts';
-import { moonLight } from '../../../core/sky/moon-light.ts';
+import { type MoonLight, moonLight } from '../../../core/sky/moon-light.ts';
 import type { SkyState } from '../../../core/sky/sky-state.ts';
 import { fakeSky } from './fake-sky.ts';
 
@@ -63,6 +66,16 @@ describe('moonLight', () => {
     const steps = [0.3, 0.2, 0.1, 0, -0.1, -0.2].map(lux);
     for (let i = 1; i < steps.length; i++) expect(steps[i]).toBeLessThan(steps[i - 1] as number);
     expect(moonLight(fakeSky({ moon: [-0.3, 140] }))).toBeNull();
+  });
+
+  it('is of about 4100 K while the moon stands at 20 to 50 degrees (abs 350 K)', () => {
+    for (const altitude of [20, 35, 50]) {
+      const { colour } = moonLight(
+        fakeSky({ moon: [altitude, 140], input: { extinctionMagnitudes: 0.2 } }),
+      ) as MoonLight;
+      const cct = correlatedColourTemperature(chromaticityFromXyz(apply(xyzFromLinearSrgb, colour)));
+      expect(Math.abs((cct?.temperatureKelvin ?? 0) - 4100)).toBeLessThan(350);
+    }
   });
 
   it('is redder the lower the moon, and of luminance 1', () => {

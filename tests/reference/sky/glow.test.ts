@@ -45,6 +45,19 @@ describe('glowFromTown', () => {
     const stops = stopsFromRatio(ours / expected);
     check({ id: '5.3g', claim, source, unit: 'stops', expected: 0, ours: stops, tolerance: { absolute: 1 } });
   });
+
+  it.each([
+    [20, 8.4],
+    [30, 2.95],
+    [50, 0.66],
+    [75, 0.18],
+    [100, 0.068],
+  ])('sky 4.7: a million people at %d km give %d of a natural sky at 45 degrees (abs 0.5 mag)', (km, expected) => {
+    const ours = 2.5 * Math.log10((glowFromTown(1e6, km) * glowShape(45, 0, 0)) / natural / expected);
+    const claim = `a million people at ${km} km, over our own march`;
+    const from = 'our own march of Garstang 1986, 1989, made apart; not published';
+    check({ id: 'sky 4.7', claim, source: from, unit: 'mag', expected: 0, ours, tolerance: { absolute: 0.5 } });
+  });
 });
 
 describe('brightening', () => {

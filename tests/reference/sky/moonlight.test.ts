@@ -223,6 +223,21 @@ describe('unlit land under a full moon', () => {
     check({ id: '5.2g', claim, source, unit: 'stops', expected: 0, ours, tolerance: { absolute: 0.3 } });
   });
 
+  it('5.2k: the nearest moon, full and near the zenith, reaches 0.32 lx (abs 0.2 stop)', () => {
+    const sky = fakeSky({ moon: [85, 150], distanceKm: 356_500, input: { extinctionMagnitudes: 0.2 } });
+    const all = horizontalLux(skyLuminance(sky, [], { withoutStarsToV8: false }));
+    const ours = stopsFromRatio(((moonLight(sky)?.lux ?? 0) * sine(85) + all) / 0.32);
+    check({
+      id: '5.2k',
+      claim: 'level ground, nearest full moon near the zenith, over 0.32 lx',
+      source: 'Kyba, Mohar and Posch 2017, by way of an encyclopaedia',
+      unit: 'stops',
+      expected: 0,
+      ours,
+      tolerance: { absolute: 0.2 },
+    });
+  });
+
   // near the horizon haze counts most and the published laws part: scattered light of 1991 is too bright there
   it.each([
     [30, 0.0977],

@@ -1,4 +1,4 @@
-import { describe, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { airglowRise, quietAirglowS10, zenithAirglowS10 } from '../../../core/sky/airglow.ts';
 import { starlightAlong } from '../../../core/sky/galaxy-model.ts';
 import {
@@ -10,9 +10,13 @@ import {
   surfaceMagnitudeFromLuminance,
 } from '../../../core/sky/magnitudes.ts';
 import { scatteredS10 } from '../../../core/sky/site-darkness.ts';
+import { skyLuminance } from '../../../core/sky/sky-luminance.ts';
 import { kelvinFromBMinusV } from '../../../core/sky/star-colour.ts';
 import { zodiacalS10 } from '../../../core/sky/zodiacal.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
+import { stopsFromRatio } from '../../../core/units/stops.ts';
+import { fakeSky } from '../../core/sky/fake-sky.ts';
+import { horizontalLux } from '../../core/sky/horizontal-lux.ts';
 import { accuracySection } from '../support/accuracy.ts';
 
 const { check } = accuracySection('Night sky');
@@ -219,6 +223,25 @@ describe('starlightAlong', () => {
     });
   });
 
+  // the design's own sums, made apart with another program; what is south of the plane, where dust is thickest
+  it.each([
+    [0, [236, 264, 450, 503, 445, 371, 241, 172, 108, 56, 46]],
+    [30, [235, 268, 376, 381, 338, 292, 205, 155, 103, 56, 46]],
+    [60, [231, 257, 292, 278, 250, 221, 167, 132, 93, 54, 46]],
+    [90, [219, 225, 228, 212, 193, 174, 138, 114, 84, 52, 46]],
+    [180, [180, 171, 162, 150, 139, 128, 107, 92, 72, 49, 46]],
+  ])('sky 4.3: at longitude %d as summed apart (rel 3 %)', (l, row) => {
+    const latitudes = [0, 2, 4, 6, 8, 10, 15, 20, 30, 60, 90];
+    expect(row.length).toBe(latitudes.length);
+    for (const [k, expected] of row.entries()) {
+      const b = -(latitudes[k] as number);
+      const ours = starlightAlong(radiansFromDegrees(l), radiansFromDegrees(b)).s10[1];
+      const source = 'the same model summed apart; not published';
+      const claim = `starlight at ${l}°, ${b}°`;
+      check({ id: 'sky 4.3', claim, source, unit: 'S10', expected, ours, tolerance: { relative: 0.03 } });
+    }
+  });
+
   // the brightest of the northern band, by itself and on a background of 230 S10
   it('5.3e: the band in the Swan on a dark sky is 21.0 (abs 0.3)', () => {
     const band = starlightAlong(radiansFromDegrees(70), radiansFromDegrees(-4)).s10[1];
@@ -249,4 +272,19 @@ describe('starlightAlong', () => {
       tolerance: { absolute: 0.4 },
     });
   });
+});
+
+describe('moonless night', () => {
+  it.each([22, 21.8, 21.6])(
+    '5.3c: level ground at a site of %d gets 0.6 to 0.9 mlx (abs 0.5 stop beyond)',
+    (zenithMagnitude) => {
+      // both bands along the horizon; the darkest natural sites are at the lower end
+      const sky = skyLuminance(fakeSky({ input: { zenithMagnitude } }), [], { withoutStarsToV8: false });
+      const ours = stopsFromRatio(horizontalLux(sky) / Math.sqrt(0.6e-3 * 0.9e-3));
+      const source = 'natural moonless night 0.6 to 0.9 mlx, from memory';
+      const claim = `site of ${zenithMagnitude}, over the middle of 0.6 to 0.9 mlx`;
+      const tolerance = { absolute: stopsFromRatio(0.9 / 0.6) / 2 + 0.5 };
+      check({ id: '5.3c', claim, source, unit: 'stops', expected: 0, ours, tolerance });
+    },
+  );
 });

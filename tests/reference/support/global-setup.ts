@@ -1,4 +1,5 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { basename } from 'node:path';
 import { type AccuracySection, accuracyFolder } from './accuracy.ts';
 import { accuracyTable, mergeSections, summaryLine } from './accuracy-table.ts';
 
@@ -12,10 +13,10 @@ const readParts = (names: readonly string[]): AccuracySection[] =>
 
 /** Test files that record checks and have not done so in this run. */
 const missing = (names: readonly string[]): string[] =>
-  readdirSync(folder)
-    .filter((name) => name.endsWith('.test.ts'))
-    .filter((name) => readFileSync(`${folder}/${name}`, 'utf8').includes('accuracySection('))
-    .filter((name) => !names.some((left) => left.startsWith(`${name}-`)));
+  readdirSync(folder, { recursive: true, encoding: 'utf8' })
+    .filter((path) => path.endsWith('.test.ts'))
+    .filter((path) => readFileSync(`${folder}/${path}`, 'utf8').includes('accuracySection('))
+    .filter((path) => !names.some((left) => left.startsWith(`${basename(path)}-`)));
 
 /** Fails the run: what is thrown after the tests is only printed. */
 const fail = (message: string): void => {

@@ -1,12 +1,15 @@
 import { describe, expect, it } from 'vitest';
+import { standWords } from '../../../../app/web/place/core-words.ts';
+import { groundLightOf } from '../../../../app/web/place/ground-light.ts';
 import { hourRows, hourWords, nightRows } from '../../../../app/web/place/hour-rows.ts';
-import { coreUp, lightBands } from '../../../../app/web/place/night-bands.ts';
+import { bandWord, coreUp, lightBands, upWords } from '../../../../app/web/place/night-bands.ts';
 import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
 import { emptySetup } from '../../../../app/web/state/empty-setup.ts';
 import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
 import { nightOf } from '../../../../app/web/state/night-of-place.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
 import { degreesFromRadians } from '../../../../core/units/angle.ts';
+import { plainAir } from '../../../../core/world/sky-of-place.ts';
 
 const plain = emptySetup().place;
 const at = (
@@ -27,7 +30,7 @@ const read = (place: Setup['place']) => {
   if (!hour) throw new Error('no hour');
   const night = nightOf(hour.sky.input);
   const rows = Object.fromEntries([...nightRows(night, place.timeZone)]);
-  const now = Object.fromEntries([...hourRows(hour)].map(([name, text]) => [name, text]));
+  const now = Object.fromEntries([...hourRows(hour, groundLightOf(place))].map(([name, text]) => [name, text]));
   return { hour, night, rows, now };
 };
 
@@ -62,6 +65,45 @@ describe('the night in words', () => {
   });
 });
 
+describe('light of the sky without lamps', () => {
+  const dark = { ...plain, sky: { ...plainAir, zenithMagnitude: 22 } };
+  const lightAt = (place: Setup['place']) => {
+    const light = groundLightOf(place);
+    if (!light) throw new Error('no light');
+    return light;
+  };
+  const winter = {
+    ...dark,
+    latitudeDegrees: 50,
+    longitudeDegrees: 0,
+    timeZone: 'Etc/UTC',
+    localTime: '2026-01-18T02:00',
+  };
+
+  it('on a dark moonless night is a thousandth of a lux or so (literature: 0.6 to 1 mlx, from memory), straight up as a meter says', () => {
+    const { lux, zenithMagnitude } = lightAt(winter);
+    expect(lux).toBeGreaterThan(4e-4);
+    expect(lux).toBeLessThan(1.5e-3);
+    // the winter Milky Way may be up there
+    expect(zenithMagnitude).toBeGreaterThan(21.4);
+    expect(zenithMagnitude).toBeLessThanOrEqual(22.1);
+  });
+
+  it('grows with the moon, with dusk, and with a town', () => {
+    const { lux } = lightAt(winter);
+    expect(lightAt({ ...winter, localTime: '2026-01-03T23:00' }).lux).toBeGreaterThan(5 * lux);
+    expect(lightAt({ ...winter, localTime: '2026-01-18T17:15' }).lux).toBeGreaterThan(5 * lux);
+    const dome = {
+      name: '',
+      bearingDegrees: 90,
+      widthDegrees: 20,
+      luminanceAt10DegreesCdM2: 0.02,
+      temperatureKelvin: 2700,
+    };
+    expect(lightAt({ ...winter, glowDomes: [dome] }).lux).toBeGreaterThan(2 * lux);
+  });
+});
+
 describe('lightBands', () => {
   const kindsAt = (latitude: number, date: string) => {
     const { night } = read(at(latitude, 0, `${date}T23:00`, 'Etc/UTC'));
@@ -84,6 +126,41 @@ describe('lightBands', () => {
     expect(kindsAt(70, '2026-06-21')).toBe('day');
     expect(kindsAt(70, '2026-12-21')).toBe('civil nautical astronomical dark astronomical nautical civil');
     expect(kindsAt(87, '2026-12-21')).toBe('dark');
+  });
+});
+
+describe('words in the bands', () => {
+  const { night } = read(at(-33, 149, '2026-08-20T20:30', 'Australia/Sydney'));
+  const clock = (milliseconds: number) => new Date(milliseconds + 36_000_000).toISOString().slice(11, 16);
+
+  it('tell the times where there is room, a word where there is less, nothing where there is none', () => {
+    const dark = lightBands(night).find(({ kind }) => kind === 'dark');
+    if (!dark) throw new Error('no dark');
+    expect(bandWord(dark, 'Australia/Sydney', 300)).toMatch(/^dark 19:0\d to 05:1\d$/);
+    expect([100, 20].map((pixels) => bandWord(dark, 'Australia/Sydney', pixels))).toEqual(['dark', '']);
+  });
+
+  it('a bar that the noon cuts off says only the end that is seen', () => {
+    const [first, second] = night.moonUp;
+    if (!first || !second) throw new Error('the moon sets and rises that night');
+    expect(upWords(first, night, 'Australia/Sydney', 300)).toMatch(/^up to 01:2\d$/);
+    expect(upWords(second, night, 'Australia/Sydney', 300)).toMatch(/^up from 11:1\d$/);
+    const { startMilliseconds, endMilliseconds } = night;
+    expect(upWords({ startMilliseconds, endMilliseconds }, night, 'Australia/Sydney', 300)).toBe('up all night');
+    expect(upWords(first, night, 'Australia/Sydney', 10)).toBe('');
+  });
+
+  it('a night of the core tells day, times, heights and moon', () => {
+    const event = (hours: number, altitudeRadians: number) => ({
+      utcMilliseconds: Date.UTC(2026, 5, 12, hours),
+      altitudeRadians,
+      bearingRadians: 3,
+    });
+    const stand = { start: event(13, 0.14), end: event(14, 0.2), moonAltitudeRadians: -0.1, moonLitShare: 0.3 };
+    expect(standWords(stand, 'Etc/GMT-10')).toBe(
+      `Fri 12 Jun 2026 · ${clock(stand.start.utcMilliseconds)} to ${clock(stand.end.utcMilliseconds)} · 8° to 11° up · moon down`,
+    );
+    expect(standWords({ ...stand, moonAltitudeRadians: 0.1 }, 'Etc/UTC')).toMatch(/moon up, 30 % lit$/);
   });
 });
 

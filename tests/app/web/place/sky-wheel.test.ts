@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { aimBearing } from '../../../../app/web/place/aim-bearing.ts';
-import { glowEdgeMark, skyEdgeMark } from '../../../../app/web/ui/plan-sky.ts';
+import { type EdgeMark, edgeMarks, glowSign, skySign } from '../../../../app/web/ui/plan-sky.ts';
 import { planHalf, planViewOf, toPlan } from '../../../../app/web/ui/plan-view.ts';
 import {
   bandOverHorizon,
@@ -77,30 +77,52 @@ describe('bandOverHorizon', () => {
 });
 
 describe('marks at the plan’s edge', () => {
+  const moonAt = (bearing: number, altitude = 20) => {
+    const sign = skySign('moon', toward(bearing, altitude));
+    if (!sign) throw new Error('no sign');
+    return sign;
+  };
+  const boxOf = ({ text, textAt: [x, y], anchor }: EdgeMark) => {
+    const width = 6.2 * text.length;
+    const left = anchor === 'start' ? x : x - width;
+    return { left, right: left + width, top: y - 9, bottom: y + 3 };
+  };
+
   it('stand on the square’s edge, in their direction, and within the drawing with their words', () => {
     for (let bearing = 0; bearing < 360; bearing += 7) {
-      const mark = skyEdgeMark('moon', northUp, toward(bearing, 20));
+      const [mark] = edgeMarks(northUp, [moonAt(bearing)]);
       if (!mark) throw new Error('no mark');
       const [x, y] = mark.at;
+      const t = radiansFromDegrees(bearing);
       expect(Math.max(Math.abs(x), Math.abs(y))).toBeCloseTo(planHalf - 9, 9);
-      expect(Math.atan2(x, -y)).toBeCloseTo(
-        Math.atan2(Math.sin(radiansFromDegrees(bearing)), Math.cos(radiansFromDegrees(bearing))),
-        9,
-      );
+      expect(Math.atan2(x, -y)).toBeCloseTo(Math.atan2(Math.sin(t), Math.cos(t)), 9);
       expect(mark.text).toBe('moon 20°');
-      const width = 50;
-      const [tx, ty] = mark.textAt;
-      const from = mark.anchor === 'start' ? tx : tx - width;
-      expect(from).toBeGreaterThanOrEqual(-planHalf);
-      expect(from + width).toBeLessThanOrEqual(planHalf);
-      expect(Math.abs(ty)).toBeLessThan(planHalf);
+      const { left, right, top, bottom } = boxOf(mark);
+      for (const v of [left, right, top, bottom]) expect(Math.abs(v)).toBeLessThanOrEqual(planHalf);
     }
   });
 
-  it('are not there for what is under the horizon; a town’s glow always is', () => {
-    expect(skyEdgeMark('core', northUp, toward(180, -1))).toBeNull();
-    expect(glowEdgeMark(northUp, 90, 0, '').text).toBe('glow');
-    expect(glowEdgeMark(northUp, 90, 0, 'Harbour').at).toEqual([planHalf - 9, expect.closeTo(0, 9)]);
+  it('make room for each other: moon, core and a town in one direction keep it, and no words lie on others', () => {
+    for (let bearing = 0; bearing < 360; bearing += 10) {
+      const core = skySign('core', toward(bearing + 3, 30));
+      if (!core) throw new Error('no sign');
+      const marks = edgeMarks(northUp, [moonAt(bearing), core, glowSign(bearing + 1, 0, 'Harbour')]);
+      marks.forEach((one, i) => {
+        const turn = Math.atan2(one.at[0], -one.at[1]) - radiansFromDegrees(bearing + ([0, 3, 1][i] ?? 0));
+        expect(Math.sin(turn)).toBeCloseTo(0, 9);
+        for (const other of marks.slice(0, i)) {
+          const [a, b] = [boxOf(one), boxOf(other)];
+          const meets = a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
+          expect([bearing, one.kind, other.kind, meets]).toEqual([bearing, one.kind, other.kind, false]);
+        }
+      });
+    }
+  });
+
+  it('are not there for what is under the horizon; a moon straight up throws no shadows to a side', () => {
+    expect(skySign('core', toward(180, -1))).toBeNull();
+    expect([20, 80].map((altitude) => moonAt(0, altitude).isSlanting)).toEqual([true, false]);
+    expect(glowSign(90, 0, '').text).toBe('glow');
   });
 
   it('edgePoint goes through the corners', () => {

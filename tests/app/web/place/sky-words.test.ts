@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { compassWords } from '../../../../app/web/place/compass-words.ts';
-import { parseVisibility } from '../../../../app/web/place/HazeField.tsx';
+import { parseVisibility } from '../../../../app/web/place/parse-visibility.ts';
 import { glowOfMagnitude, glowWord, magnitudeOfGlow } from '../../../../app/web/place/town-glow.ts';
 import { moonShape } from '../../../../app/web/ui/moon-shape.ts';
 import { bearingText, darknessWord, heightText, litText } from '../../../../app/web/ui/sky-words.ts';
