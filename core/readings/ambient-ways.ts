@@ -4,7 +4,7 @@ import type { Setup } from '../setup/schema/setup.ts';
 import { altitudeOf, directionFromBearing } from '../sky/frames-body.ts';
 import { glowLuminance } from '../sky/glow-luminance.ts';
 import { degreesFromRadians, radiansFromDegrees, wrapDegrees } from '../units/angle.ts';
-import { glowDomesOf } from '../world/hour-sky.ts';
+import { glowDomesOf } from '../world/sky-of-place.ts';
 import type { WorldLight } from '../world/world.ts';
 import { moonOf, skyLuxOf, skyOf } from './frame-sky.ts';
 

@@ -6,8 +6,7 @@ import { signed } from '../ui/words.ts';
 export const SkyLine = () => {
   const frame = useFrame();
   const { subjects } = useSetup();
-  const report = useReport();
-  const own = report?.frames.find(({ id }) => id === frame.id);
+  const own = useReport()?.frames.find(({ id }) => id === frame.id);
   if (!own) return null;
   const nameOf = (id: string) => subjects.find((subject) => subject.id === id)?.name ?? id;
   return (
@@ -25,7 +24,6 @@ export const SkyLine = () => {
           </span>
         ),
       )}
-      {report?.sky && <span>Zenith {report.sky.zenithMagnitude.toFixed(1)} mag/arcsec²</span>}
     </>
   );
 };
