@@ -13,7 +13,8 @@ import { moonsetAfter } from './night-times.ts';
 export const moonInFrame: SchemeRule = (schemeCase) => {
   const { setup, scheme, world, sky } = schemeCase;
   const seen = world.frames[0] && seenSkyOf(world.frames[0]);
-  if (!sky?.reading.moon.isUp || !seen) return [];
+  // by day it spoils nothing, and the sun is told of
+  if (!sky?.reading.moon.isUp || !seen || sky.reading.sun.altitudeDegrees > limits.sunDegrees.up) return [];
   const { moon } = skyAt(seen.input);
   if (!isSkySeen(world, moon.towardSeen)) return [];
   const [worst] = blendParts(schemeCase)

@@ -3,8 +3,7 @@ import type { SchemeRule } from './caution.ts';
 
 const noteWords: Readonly<Record<Exclude<ClockNote, 'once'>, string>> = {
   skipped: 'the clocks are put forward and skip it; the sky is that of as long after the jump. Set a time that comes.',
-  twice:
-    'the clocks are put back and show it twice; the sky is that of the first. For the second, go an hour by the sun.',
+  twice: 'the clocks are put back and show it twice; the sky is that of the first time. Make sure which one you mean.',
 };
 
 /** The sky can't be drawn, since this machine does not know the zone; or the time of the clock is not plain. */

@@ -19,7 +19,7 @@ export const SkyLine = () => {
       {own.outlines.slice(0, 1).map(({ subjectId, skyOverUnlitStops, skyOverLitStops }) =>
         skyOverUnlitStops === null ? null : (
           <span key={subjectId} title="The sky right behind its outline against what is seen of it: the median of each">
-            Sky behind {nameOf(subjectId)} {signed(skyOverUnlitStops)} stops over it unlit
+            {frame.name}: sky behind {nameOf(subjectId)} {signed(skyOverUnlitStops)} stops over it unlit
             {own.passes.length > 0 && skyOverLitStops !== null ? `, ${signed(skyOverLitStops)} lit` : ''}
           </span>
         ),
