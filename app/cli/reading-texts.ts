@@ -1,4 +1,5 @@
 import type { PassReading } from '../../core/readings/pass-reading.ts';
+import type { StarReading } from '../../core/readings/star-reading.ts';
 
 /** How readings are said in the tables of all commands. */
 
@@ -21,3 +22,9 @@ export const grazingText = ({ grazingDegrees, target }: PassReading['relief']): 
 /** "0.42, 17 % in shadow". */
 export const patchText = ({ rmsContrast, shadowedShare }: NonNullable<PassReading['relief']['patch']>): string =>
   `${rmsContrast.toFixed(2)}, ${percent(shadowedShare)} in shadow`;
+
+/** "stars draw 4.1 px", or in the middle and at most where it is known what the picture shows. */
+export const starsText = ({ trailPixels, seen }: StarReading): string =>
+  seen
+    ? `stars draw ${seen.middle.trailPixels.toFixed(1)} px in the middle, ${seen.longest.trailPixels.toFixed(1)} at most`
+    : `stars draw ${trailPixels.toFixed(1)} px`;

@@ -8,7 +8,8 @@ import type { PassReading } from '../../core/readings/pass-reading.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../core/units/body-height.ts';
 import { alignedRows } from './align-rows.ts';
-import { grazingText, patchText, rimText, withSign } from './reading-texts.ts';
+import { grazingText, patchText, rimText, starsText, withSign } from './reading-texts.ts';
+import { outlineLines, skyLines } from './sky-lines.ts';
 
 const heads = ['frame, pass', 'clock', 'distance', 'lamp height', 'light', 'level', 'time', 'count', 'rim', 'grazing'];
 /** Columns that read better from the left; numbers stand at the right. */
@@ -77,8 +78,9 @@ const personParts = ({ person, timing }: TimedPassReading): string[] => {
 
 /** Evenness and patch of a pass, what its shadow agrees with, and whoever holds the lamp. */
 const passLines = (frame: Frame, reading: TimedPassReading): string[] => {
-  const { passId, evennessStops, fallOffStops, relief, agreement } = reading;
+  const { passId, evennessStops, fallOffStops, relief, agreement, overMoonStops } = reading;
   const light = [
+    ...(overMoonStops === null ? [] : [`${withSign(overMoonStops)} stops over the moon`]),
     ...(evennessStops === null ? [] : [`even to ${evennessStops.toFixed(1)} stops`]),
     ...(fallOffStops === null ? [] : [`distance alone ${fallOffStops.toFixed(1)}`]),
     ...(relief.patch ? [`patch contrast ${patchText(relief.patch)}`] : []),
@@ -94,15 +96,17 @@ const passLines = (frame: Frame, reading: TimedPassReading): string[] => {
   ];
 };
 
-/** What all light of a frame does together. */
-const togetherLines = (frame: Frame, { keyToFillStops, keyPassId, fillPassId, patch }: FrameReport): string[] => {
+/** What all light of a frame does together, and what is there without lamps. */
+const togetherLines = (frame: Frame, report: FrameReport): string[] => {
+  const { keyToFillStops, keyPassId, fillPassId, patch, unlitStops } = report;
   const parts = [
     ...(keyToFillStops === null
       ? []
       : [`${nameOf(frame, keyPassId)} over ${nameOf(frame, fillPassId)} ${keyToFillStops.toFixed(1)} stops`]),
     ...(patch ? [`patch contrast ${patch.rmsContrast.toFixed(2)}`] : []),
   ];
-  return lineOf(`All light in ${frame.name}`, parts);
+  const unlit = unlitStops === null ? [] : [`${withSign(unlitStops)} stops`];
+  return [...lineOf(`All light in ${frame.name}`, parts), ...lineOf(`Unlit land in ${frame.name}`, unlit)];
 };
 
 /** Depth of field, focus steps, star trails, full channels and running order of a frame, in one line. */
@@ -116,7 +120,7 @@ const frameLine = (frame: Frame, { depth, stars, clipped, order }: FrameReport):
       ? `${frame.name}: sharp from ${metres(depth.nearMetres)} to ${metres(depth.farMetres)}, hyperfocal ${metres(depth.hyperfocalMetres)}`
       : `${frame.name}: focused nearer than the lens can`,
     ...(steps.length > 0 ? [`focus steps for all of it: ${steps.join(', ')}`] : []),
-    `stars draw ${stars.trailPixels.toFixed(1)} px`,
+    starsText(stars),
     ...full,
     `shutter open from ${order.startSeconds.toFixed(0)} to ${order.endSeconds.toFixed(0)} s`,
   ].join('; ')}`;
@@ -131,7 +135,8 @@ export const readingsTable = (setup: Setup): string[] => {
       const passes = own.passes.flatMap((reading) => passLines(frame, reading));
       return [...passes, ...togetherLines(frame, own), frameLine(frame, own)];
     });
-    return { name: scheme.name, rows: passRows(scheme, report), frames };
+    const sky = [...skyLines(report), ...outlineLines(setup, scheme, report)];
+    return { name: scheme.name, rows: passRows(scheme, report), frames: [...frames, ...sky] };
   });
   const [head = '', ...lines] = alignedRows([heads, ...tables.flatMap(({ rows }) => rows)], leftColumns);
   return tables.flatMap(({ name, rows, frames }) => {
@@ -149,5 +154,10 @@ export const tableKey = [
   'Even to: from the 5th to the 95th percentile of the light on the lit face; what distance alone makes of it.',
   'Patch contrast: standard deviation over mean of the drawn patch’s luminance, by one pass or by all light together.',
   'One pass over another, or over moon and sky: key to fill, each at its best on the subject’s face.',
+  'Unlit land: level ground of 18 % under moon and sky alone; bearings of moon, sun and core are true ones.',
   'Walk there: from the pass before, as one person does all of them; shutters count from the first one.',
 ];
+
+/** What holds wherever one goes. */
+export const safetyLine =
+  'Rules about darkness and about lighting differ from place to place, and may forbid lamps: ask locally before you go.';

@@ -2,7 +2,7 @@ import { reportSetup } from '../../core/cautions/setup-report.ts';
 import type { Command } from './command.ts';
 import { loadSetup } from './load-setup.ts';
 import { readWords } from './read-words.ts';
-import { readingsTable, tableKey } from './readings-table.ts';
+import { readingsTable, safetyLine, tableKey } from './readings-table.ts';
 
 const usage = 'lampfall readings FILE [--json]';
 
@@ -14,7 +14,7 @@ export const readings: Command = {
     const setup = loadSetup(file);
     const text = isSet('json')
       ? JSON.stringify(reportSetup(setup), null, 2)
-      : [...readingsTable(setup), ...tableKey].join('\n');
+      : [...readingsTable(setup), ...tableKey, '', safetyLine].join('\n');
     process.stdout.write(`${text}\n`);
   },
 };

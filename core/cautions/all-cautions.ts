@@ -3,23 +3,30 @@ import { beamAtSky } from './beam-at-sky.ts';
 import { burntPart } from './burnt-part.ts';
 import { cannotWalk } from './cannot-walk.ts';
 import type { Caution, PassCase, PassRule, SchemeCase, SchemeRule, Severity } from './caution.ts';
+import { coreHidden } from './core-hidden.ts';
 import { burnt, tooDark } from './exposure.ts';
 import { eye } from './eye.ts';
 import { flare } from './flare.ts';
 import { focusApart } from './focus-apart.ts';
+import { glowOverCore } from './glow-over-core.ts';
 import { hotSpot } from './hot-spot.ts';
 import { lampInFrame } from './lamp-in-frame.ts';
 import { insideSubject, lampBelowGround } from './lamp-place.ts';
 import { landOverSky } from './land-over-sky.ts';
+import { moonInFrame } from './moon-in-frame.ts';
+import { moonWashesCore } from './moon-washes-core.ts';
 import { nearAxis } from './near-axis.ts';
 import { outOfDepth } from './out-of-depth.ts';
 import { peopleInPicture } from './people-in-picture.ts';
 import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
 import { shadowsDisagree } from './shadows-disagree.ts';
+import { silhouetteLost } from './silhouette-lost.ts';
+import { skyClock } from './sky-clock.ts';
 import { starTrails } from './star-trails.ts';
 import { terrain } from './terrain.ts';
 import { tooQuick } from './too-quick.ts';
+import { twilight } from './twilight.ts';
 import { uneven } from './uneven.ts';
 import { unreachableLevel } from './unreachable-level.ts';
 
@@ -51,6 +58,13 @@ const schemeRules: readonly SchemeRule[] = [
   shadowsDisagree,
   landOverSky,
   focusApart,
+  skyClock,
+  twilight,
+  moonInFrame,
+  moonWashesCore,
+  coreHidden,
+  glowOverCore,
+  silhouetteLost,
 ];
 
 /** Where the first is said, these are not: they have the same cause, or come after it. */

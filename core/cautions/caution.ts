@@ -1,7 +1,9 @@
 import type { BurntPart } from '../readings/burnt-part.ts';
 import type { ClippedReading } from '../readings/clipped-reading.ts';
 import type { DepthReading } from '../readings/depth-reading.ts';
+import type { OutlineReading } from '../readings/outline-reading.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
+import type { SkyLook } from '../readings/sky-reading.ts';
 import type { SmallPicture } from '../readings/small-picture.ts';
 import type { StarReading } from '../readings/star-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
@@ -51,6 +53,8 @@ export interface FrameCase {
   readonly passes: readonly ReadPass[];
   readonly depth: DepthReading | null;
   readonly stars: StarReading;
+  /** The subjects that the scheme is about, before the sky. */
+  readonly outlines: readonly OutlineReading[];
   readonly clipped: ClippedReading;
   /** null where no channel is full. */
   readonly burnt: BurntPart | null;
@@ -65,6 +69,8 @@ export interface SchemeCase {
   readonly frames: readonly FrameCase[];
   /** The ways on foot of whoever does it alone. */
   readonly walks: readonly WalkLine[];
+  /** null where the sky is plain. */
+  readonly sky: SkyLook | null;
 }
 
 /** A rule that looks across frames and passes, so that what holds for many is said once. Each caution names its frame. */

@@ -2,10 +2,10 @@ import { surfaceStops } from '../readings/all-light.ts';
 import { middleMoment } from '../readings/moments.ts';
 import { skyLevel } from '../readings/sky-level.ts';
 import { targetSurface } from '../readings/target-reading.ts';
-import type { Scheme } from '../setup/schema/setup.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops, stopsFromRatio } from '../units/stops.ts';
 import { type BlendPart, blendParts } from './blend-parts.ts';
+import { blendedStops } from './blended-stops.ts';
 import type { ReadPass, SchemeCase, SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
 
@@ -30,18 +30,6 @@ const brightest = ({ world }: SchemeCase, part: BlendPart): Target | null => {
   return null;
 };
 
-/** Level of a place as the blend has it, from that of each frame that counts there; twin of `blendPictures`. */
-const blended = (
-  mode: Scheme['blend']['mode'],
-  parts: readonly BlendPart[],
-  levelOf: (part: BlendPart) => number | null,
-): number => {
-  const levels = parts.map((part) => part.weight * ratioFromStops(levelOf(part) ?? Number.NEGATIVE_INFINITY));
-  const sum = levels.reduce((total, level) => total + level, 0);
-  const weight = parts.reduce((total, part) => total + part.weight, 0);
-  return stopsFromRatio(mode === 'lighten' ? Math.max(0, ...levels) : mode === 'add' ? sum : sum / weight);
-};
-
 /** Where one of these is said of a pass, it is to be darker anyway. */
 const darkerAnyway = ['burnt', 'unreachable-level'];
 
@@ -58,9 +46,9 @@ export const landOverSky: SchemeRule = (schemeCase) => {
   if (parts.length < 2 || !named || !land) return [];
   const { pass, frame, cautions } = land.pass;
   if (cautions.some(({ code }) => darkerAnyway.includes(code))) return [];
-  const sky = blended(mode, skies, ({ picture }) => skyLevel(world, picture));
+  const sky = blendedStops(mode, skies, ({ picture }) => skyLevel(world, picture));
   const there = parts.filter(({ counts }) => counts(land.surface.subject));
-  const value = blended(mode, there, ({ worldFrame }) => surfaceStops(world, worldFrame, land.surface)) - sky;
+  const value = blendedStops(mode, there, ({ worldFrame }) => surfaceStops(world, worldFrame, land.surface)) - sky;
   const limit = limits.landOverSkyStops;
   if (!Number.isFinite(value) || value <= limit) return [];
   const share = ratioFromStops(limit - value);

@@ -71,6 +71,28 @@ export const limits = {
   fillStops: 1.5,
   /** Between a lamp's shadow and the moon's, degrees: from here on they point opposite ways. */
   againstMoonDegrees: 90,
+  /**
+   * Heights of the sun, degrees: over the first its upper edge is up (34' of refraction, 16' of its radius, as almanacs take
+   * it); under the last twilight is over, and from the middle one up it lights the sky so that few stars are left (nautical
+   * twilight): the usual definitions.
+   */
+  sunDegrees: { up: -0.833, nautical: -12, dark: -18 },
+  /** Share of the picture that the sky round a moon in it fills beyond what the sensor holds, from where on it spoils the frame; our choice. */
+  moonGlareShare: 0.01,
+  /** Zenith in mag/arcsec2, brighter than which moonlight hides most of the Milky Way: that of a small town's edge; our choice. */
+  washedZenithMagnitude: 20.5,
+  /** Share of the Milky Way's core within the picture that may stand behind land; our choice. */
+  coreHiddenShare: 0.5,
+  /** Least share of the core that must lie within the picture to be meant; our choice. */
+  coreInPictureShare: 0.25,
+  /** Glow of a town over the light of the sky that it lies on, as a ratio, where the core is seen; our choice. */
+  glowOverCore: 1,
+  /** Sky and unlit subject before it, stops apart: nearer to each other the outline is lost; our choice. */
+  silhouetteStops: 0.5,
+  /** Share of an outline that stands before the sky from where on it is a silhouette; our choice. */
+  silhouetteShare: 0.25,
+  /** Share of an outline that a lamp rims, from where on it shows before any sky; our choice. */
+  rimmedShare: 0.1,
   /** Share of a shadow within the picture from where on it is seen. */
   shadowInFrameShare: 0.1,
 } as const;

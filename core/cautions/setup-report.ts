@@ -1,11 +1,18 @@
+import { add } from '../geometry/vec.ts';
+import { type AmbientWays, ambientWays } from '../readings/ambient-ways.ts';
 import { burntPart } from '../readings/burnt-part.ts';
 import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
 import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
+import { type MoonReading, moonReading } from '../readings/moon-reading.ts';
+import { type OutlineReading, outlineReading } from '../readings/outline-reading.ts';
 import { PassReader, type PassReading, type Surroundings } from '../readings/pass-reading.ts';
+import { passSubject } from '../readings/pass-subject.ts';
+import { type SkyReading, skyLook, skyReading } from '../readings/sky-reading.ts';
 import { type SmallPicture, smallPictures } from '../readings/small-picture.ts';
 import { type StarReading, starReading } from '../readings/star-reading.ts';
+import { starViewOf } from '../readings/star-view.ts';
 import {
   type FrameOrder,
   frameOrders,
@@ -14,8 +21,10 @@ import {
   type Walk,
   walksOf,
 } from '../readings/timing-reading.ts';
+import { unlitLevel } from '../readings/unlit-level.ts';
 import { type WalkLine, walkLines } from '../readings/walk-lines.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import { surfaceAlong } from '../trace/surface-point.ts';
 import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { cautionsOf, cautionsOfScheme } from './all-cautions.ts';
@@ -35,6 +44,10 @@ export interface FrameReport extends FrameReading {
   /** null when the frame is focused nearer than the lens can. */
   readonly depth: DepthReading | null;
   readonly stars: StarReading;
+  /** Open level land of 18 % that no lamp lights, stops from mid-grey; null in the dark. */
+  readonly unlitStops: number | null;
+  /** The subjects that the scheme is about, or that the camera looks at, as far as they stand before the sky. */
+  readonly outlines: readonly OutlineReading[];
   readonly clipped: ClippedReading;
   readonly cautions: readonly Caution[];
 }
@@ -49,6 +62,10 @@ export interface SchemeReport {
   readonly id: string;
   readonly name: string;
   readonly frames: readonly FrameReport[];
+  /** The moon as a light; null where it gives none. */
+  readonly moon: MoonReading | null;
+  /** The sky of the hour; null where it is plain. */
+  readonly sky: SkyReading | null;
   /** The ways on foot of one person who does all passes: from the camera, from pass to pass, and back. */
   readonly walks: readonly WalkLine[];
   /** Those of the camera, then those of all frames, in order. */
@@ -71,9 +88,11 @@ const cameraInside = (world: World): Caution[] => {
   return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
 };
 
-const surroundingsOf = ({ patch, place, walking }: Setup): Surroundings => ({
+const noWays: AmbientWays = { moonBearingDegrees: null, glowBearingDegrees: null };
+
+const surroundingsOf = ({ patch, place, walking }: Setup, { frames: [frame] }: World): Surroundings => ({
   patchCorners: patch ? patch.corners.map(worldFromDocument) : null,
-  ambient: place,
+  ways: frame ? ambientWays(place, frame) : noWays,
   clothes: walking.clothes,
 });
 
@@ -102,38 +121,62 @@ export const reportPass = (setup: Setup, scheme: Scheme, frameId: string, passId
   const [frame, worldFrame] = [scheme.frames[at], world.frames[at]];
   const pass = frame?.passes.find(({ id }) => id === passId);
   if (!frame || !worldFrame || !pass) return null;
-  const read = readPass(setup, world, new PassReader(world, surroundingsOf(setup)), frame, worldFrame, pass, null);
+  const read = readPass(
+    setup,
+    world,
+    new PassReader(world, surroundingsOf(setup, world)),
+    frame,
+    worldFrame,
+    pass,
+    null,
+  );
   return read && { reading: read.reading, cautions: read.cautions };
+};
+
+/** Indices of the subjects that passes are about; of that which the camera looks at where there are none. */
+const aboutSubjects = (world: World, passes: readonly ReadPass[]): number[] => {
+  const { stage, view } = world;
+  const ids = new Set(passes.map(({ reading }) => reading.rim.subjectId));
+  const lit = stage.subjects.flatMap(({ id }, s) => (ids.has(id) ? [s] : []));
+  if (lit.length > 0) return lit;
+  const ahead = surfaceAlong(stage, view.position, view.forward);
+  const subject = passSubject(world, add(view.position, view.forward), ahead);
+  return subject >= 0 ? [subject] : [];
 };
 
 /** Readings and cautions of one scheme. */
 export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const world = buildWorld(setup, scheme);
   const camera = scheme.camera ?? setup.camera;
-  const surroundings = surroundingsOf(setup);
+  const surroundings = surroundingsOf(setup, world);
   const reader = new PassReader(world, surroundings);
   const range = visibleRange(world);
   const pictures = smallPictures(world);
   const orders = frameOrders(scheme);
   const walkTo = walksOf(setup, scheme, world);
+  const read = scheme.frames.map((frame, f) =>
+    frame.passes.flatMap(
+      (pass) => readPass(setup, world, reader, frame, world.frames[f] as WorldFrame, pass, walkTo(frame, pass)) ?? [],
+    ),
+  );
+  const about = aboutSubjects(world, read.flat());
   const cases = scheme.frames.map((frame, f): FrameCase => {
     const [worldFrame, picture] = [world.frames[f] as WorldFrame, pictures[f] as SmallPicture];
     return {
       frame,
       worldFrame,
-      passes: frame.passes.flatMap(
-        (pass) => readPass(setup, world, reader, frame, worldFrame, pass, walkTo(frame, pass)) ?? [],
-      ),
+      passes: read[f] ?? [],
       depth: depthReading(camera, frame, range),
-      stars: starReading(camera, frame),
+      stars: starReading(camera, frame, starViewOf(world)),
+      outlines: about.flatMap((subject) => outlineReading(world, worldFrame, subject) ?? []),
       clipped: clippedReading(picture),
       burnt: burntPart(world, picture),
       picture,
     };
   });
   const walks = walkLines(setup, scheme, world, walkTo);
-  const across = cautionsOfScheme({ setup, scheme, world, frames: cases, walks });
-  const frames = cases.map(({ frame, worldFrame, passes, depth, stars, clipped }, f): FrameReport => {
+  const across = cautionsOfScheme({ setup, scheme, world, frames: cases, walks, sky: skyLook(world) });
+  const frames = cases.map(({ frame, worldFrame, passes, depth, stars, outlines, clipped }, f): FrameReport => {
     const readings = passes.map(({ reading, walk }) => ({
       ...reading,
       timing: passTiming(walk, reading.person?.visibleSeconds ?? 0, setup.hazards),
@@ -150,6 +193,8 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
       ...frameReading(world, worldFrame, doses, surroundings.patchCorners),
       depth,
       stars,
+      unlitStops: unlitLevel(worldFrame),
+      outlines,
       clipped,
     };
   });
@@ -157,6 +202,8 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
     id: scheme.id,
     name: scheme.name,
     frames,
+    moon: moonReading(world, setup.place),
+    sky: skyReading(world),
     walks,
     cautions: [...cameraInside(world), ...frames.flatMap((frame) => frame.cautions)],
   };

@@ -1,4 +1,6 @@
+import { pixelPitchMicrometres } from '../camera/sensors.ts';
 import type { StarRule } from '../camera/star-rules.ts';
+import { trailPixels } from '../camera/star-trail.ts';
 import type { FrameCase, SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
 import { isStarFrame } from './star-frame.ts';
@@ -9,7 +11,7 @@ const ruleNamed = ({ stars }: FrameCase, name: string): StarRule =>
 const secondsText = (seconds: number): string => `${seconds < 3 ? seconds.toFixed(1) : Math.floor(seconds)} s`;
 
 /** Stars draw lines, clearly past the loosest rule in use. Of several star frames the one with the longest is told. */
-export const starTrails: SchemeRule = ({ scheme, frames }) => {
+export const starTrails: SchemeRule = ({ setup, scheme, frames }) => {
   const [worst] = frames
     .filter(({ frame }) => isStarFrame(scheme, frame))
     .sort((a, b) => b.stars.trailPixels - a.stars.trailPixels);
@@ -18,7 +20,10 @@ export const starTrails: SchemeRule = ({ scheme, frames }) => {
     StarRule,
     StarRule,
   ];
-  const [value, limit] = [worst.stars.trailPixels, loose.trailPixels * limits.starTrailRatio];
+  // what that rule lets through is the trail that it gives at the equator
+  const { focalLengthMm, sensor } = scheme.camera ?? setup.camera;
+  const allowed = trailPixels(focalLengthMm, loose.seconds, pixelPitchMicrometres(sensor), 0);
+  const [value, limit] = [worst.stars.trailPixels, allowed * limits.starTrailRatio];
   if (value <= limit) return [];
   const { id, name } = worst.frame;
   return [

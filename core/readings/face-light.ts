@@ -24,9 +24,18 @@ const stride = 3;
 
 const areaOf = (points: readonly FacePoint[]): number => points.reduce((sum, each) => sum + each.areaSquareMetres, 0);
 
-/** Meters a source over a face, once for all readings of a pass; empty for a face that is not seen. */
-export const faceLight = (stage: Stage, face: readonly FacePoint[], source: Source): FaceLight => {
-  const metered = face.filter((_, i) => i % stride === 0);
+/**
+ * Meters a source over a face, once for all readings of a pass; empty for a face that is not seen.
+ *
+ * @param every one of so many points is metered
+ */
+export const faceLight = (
+  stage: Stage,
+  face: readonly FacePoint[],
+  source: Source,
+  every: number = stride,
+): FaceLight => {
+  const metered = face.filter((_, i) => i % every === 0);
   const stretch = areaOf(face) / areaOf(metered);
   const samples = readingSamples(source);
   return metered.map(({ point, areaSquareMetres }) => ({

@@ -1,15 +1,21 @@
 import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Lamp, Pass, Walking } from '../setup/schema/setup.ts';
+import { meterReceiver } from '../trace/meter.ts';
+import type { SurfacePoint } from '../trace/surface-point.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { clockText } from '../units/clock.ts';
+import { stopsFromRatio } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
+import type { Stage } from '../world/stage.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
-import { type AgreementReading, type Ambient, agreementReading } from './agreement-reading.ts';
+import { type AgreementReading, agreementReading } from './agreement-reading.ts';
+import type { AmbientWays } from './ambient-ways.ts';
 import { type BeamReading, beamReading } from './beam-reading.ts';
 import { type ColourReading, colourReading } from './colour-reading.ts';
 import { type CountReading, countReading } from './count-reading.ts';
 import { lampDirection } from './direction.ts';
 import { type EvennessReading, evennessReading } from './evenness-reading.ts';
+import { moonOf } from './frame-sky.ts';
 import { bestDose } from './key-to-fill.ts';
 import { type LensReading, lensReading } from './lens-reading.ts';
 import { middleMoment } from './moments.ts';
@@ -48,6 +54,8 @@ export interface PassReading extends EvennessReading {
    */
   readonly relief: Raking & { readonly target: Raking | null; readonly patch: PatchReading | null };
   readonly agreement: AgreementReading;
+  /** The pass's dose over that of the moon in its frame, on the surface of `target`, stops; null where either gives none. */
+  readonly overMoonStops: number | null;
   /** What the pass does at its best on its subject's face: 95th percentile of dose; null when that is not seen. */
   readonly bestDoseLuxSeconds: number | null;
   readonly count: CountReading;
@@ -72,15 +80,23 @@ export interface PassToRead {
 export interface Surroundings {
   /** Corners of the drawn patch in order round it, world metres; null without one. */
   readonly patchCorners: readonly Vec3[] | null;
-  readonly ambient: Ambient;
+  /** Where moon and glow stand. */
+  readonly ways: AmbientWays;
   /** Of whoever holds the lamps. */
   readonly clothes: Walking['clothes'];
 }
 
 const nothingAround: Surroundings = {
   patchCorners: null,
-  ambient: { moonlight: null, glowDomes: [] },
+  ways: { moonBearingDegrees: null, glowBearingDegrees: null },
   clothes: 'dark',
+};
+
+/** A target's dose over that of the moon there, stops. */
+const overMoon = (stage: Stage, surface: SurfacePoint, target: TargetReading, frame: WorldFrame): number | null => {
+  const moon = moonOf(frame);
+  const moonDose = moon ? moon.lux * moon.light.seconds * meterReceiver(stage, moon.light.source, surface) : 0;
+  return moonDose > 0 && target.doseLuxSeconds > 0 ? stopsFromRatio(target.doseLuxSeconds / moonDose) : null;
 };
 
 /** Reads the passes of one world. */
@@ -134,7 +150,8 @@ export class PassReader {
       },
       ...evennessReading(silhouette, face, light.source),
       bestDoseLuxSeconds: bestDose([[light, face]]),
-      agreement: agreementReading(shadows[subject] ?? null, elevationDegrees, this.surroundings.ambient),
+      overMoonStops: surface && target ? overMoon(stage, surface, target, worldFrame) : null,
+      agreement: agreementReading(shadows[subject] ?? null, elevationDegrees, this.surroundings.ways),
       count: countReading({
         stage,
         light,

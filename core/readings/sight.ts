@@ -12,6 +12,8 @@ import { type Silhouette, silhouetteOf } from './silhouette.ts';
 /** How many outlines and metered lights a view keeps; a few megabytes. */
 const mostOutlines = 12;
 const mostLights = 24;
+/** Points of a face for a level. */
+const thinPoints = 40;
 
 /**
  * What one camera sees of a stage, and the light of sources on it. None of it hangs on levels, gels or seconds, and the
@@ -22,6 +24,7 @@ export class Sight {
   private readonly view: CameraView;
   private readonly outlines = new Recent<Silhouette>(mostOutlines);
   private readonly faceLights = new Recent<FaceLight>(mostLights);
+  private readonly thinFaceLights = new Recent<FaceLight>(mostLights);
   private readonly patches = new Recent<SurfacePoint[]>(1);
   private readonly patchLights = new Recent<PatchLight>(mostLights);
 
@@ -37,6 +40,21 @@ export class Sight {
   faceLight(subject: number, source: Source): FaceLight {
     const key = `${subject} ${JSON.stringify(source)}`;
     return this.faceLights.get(key, () => faceLight(this.stage, this.silhouette(subject).face, source));
+  }
+
+  /** The same at a few points, spread over all of the face: for a level, not for what varies over it. */
+  thinFaceLight(subject: number, source: Source): FaceLight {
+    const key = `${subject} ${JSON.stringify(source)}`;
+    return this.thinFaceLights.get(key, () => {
+      const { face } = this.silhouette(subject);
+      const step = Math.max(Math.ceil(face.length / thinPoints), 1);
+      return faceLight(
+        this.stage,
+        face.filter((_, i) => i % step === 0),
+        source,
+        1,
+      );
+    });
   }
 
   /** @param corners in order round the patch, world metres */

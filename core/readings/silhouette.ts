@@ -45,6 +45,8 @@ export interface FacePoint {
 export interface Silhouette {
   readonly edge: readonly SurfacePoint[];
   readonly face: readonly FacePoint[];
+  /** Directions from the camera just past the outline, unit, where it stands before the sky. */
+  readonly sky: readonly Vec3[];
 }
 
 /** Least cosine between surface and line of sight that an area is divided by: a cell at the outline is not endless. */
@@ -69,8 +71,8 @@ const areaBehind = (
  */
 export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): Silhouette => {
   const box = pictureBox(stage, view, subject);
-  const [edge, face]: [SurfacePoint[], FacePoint[]] = [[], []];
-  if (!box) return { edge, face };
+  const [edge, face, sky]: [SurfacePoint[], FacePoint[], Vec3[]] = [[], [], []];
+  if (!box) return { edge, face, sky };
   const [columns, rows] = gridOf(view, box);
   const step: readonly [number, number] = [(box[2] - box[0]) / columns, (box[3] - box[1]) / rows];
   const look = (x: number, y: number) => surfaceAlong(stage, view.position, viewDirection(view, x, y));
@@ -94,25 +96,36 @@ export const silhouetteOf = (stage: Stage, view: CameraView, subject: number): S
       ] as const) {
         const other = hit(i + di, j + dj);
         const behind = !other || (other.subject !== subject && other.distance > own.distance * 1.02);
-        if (behind) edge.push(toEdge(look, at(i, j), at(i + di, j + dj), own, subject));
+        if (!behind) continue;
+        const found = toEdge(look, at(i, j), at(i + di, j + dj), own, other ?? null, subject);
+        edge.push(found.point);
+        if (found.isSky) sky.push(viewDirection(view, ...found.past));
       }
     }
-  return { edge, face };
+  return { edge, face, sky };
 };
+
+/** Where an outline is cut: the last point of the subject, and the place in the picture just past it. */
+interface Cut {
+  readonly point: SurfacePoint;
+  readonly past: readonly [number, number];
+  readonly isSky: boolean;
+}
 
 const toEdge = (
   look: (x: number, y: number) => SurfacePoint | null,
   inside: readonly [number, number],
   outside: readonly [number, number],
   start: SurfacePoint,
+  beyond: SurfacePoint | null,
   subject: number,
-): SurfacePoint => {
-  let [a, b, best] = [inside, outside, start];
+): Cut => {
+  let [a, b, best, behind] = [inside, outside, start, beyond];
   for (let n = 0; n < steps; n++) {
     const middle = [a[0] + cut * (b[0] - a[0]), a[1] + cut * (b[1] - a[1])] as const;
     const met = look(...middle);
     if (met?.subject === subject) [a, best] = [middle, met];
-    else b = middle;
+    else [b, behind] = [middle, met];
   }
-  return best;
+  return { point: best, past: b, isSky: behind === null };
 };

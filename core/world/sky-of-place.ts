@@ -37,7 +37,7 @@ export const hourInputOf = (place: Place, air: NonNullable<Place['sky']> = place
 export const skyInputOf = (place: Place): SkyInput | null => (place.sky ? hourInputOf(place, place.sky) : null);
 
 /** The glow of the towns round a place. */
-export const glowDomesOf = ({ glowDomes }: Place): GlowDome[] =>
+export const glowDomesOf = ({ glowDomes }: Pick<Place, 'glowDomes'>): GlowDome[] =>
   glowDomes.map(({ bearingDegrees, widthDegrees, luminanceAt10DegreesCdM2, temperatureKelvin }) => ({
     bearingRadians: radiansFromDegrees(bearingDegrees),
     halfWidthRadians: radiansFromDegrees(widthDegrees / 2),

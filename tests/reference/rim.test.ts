@@ -67,9 +67,9 @@ const postStage = stageWith(
 );
 /** The sides of an upright post, without its ends. */
 const postSidesFrom = (away: number): Seen => {
-  const { edge, face } = silhouetteOf(postStage, viewFrom(away), 0);
+  const { edge, ...more } = silhouetteOf(postStage, viewFrom(away), 0);
   const sides = edge.filter(({ position }) => Math.abs(position[1] - up) < 1.8);
-  return { stage: postStage, outline: { edge: sides, face } };
+  return { stage: postStage, outline: { edge: sides, ...more } };
 };
 
 const leanOf = (away: number) => Math.asin(radius / away);

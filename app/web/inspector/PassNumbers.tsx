@@ -114,6 +114,12 @@ export const PassNumbers = ({ reading, setup }: { reading: PerhapsTimed; setup: 
       )}
       <dt>Evenness</dt>
       <dd>{evennessText(reading)}</dd>
+      {reading.overMoonStops !== null && (
+        <>
+          <dt>Over the moon</dt>
+          <dd>{signed(reading.overMoonStops)} stops at the target</dd>
+        </>
+      )}
       {agreement.moonDegrees !== null && (
         <>
           <dt>Against the moon</dt>

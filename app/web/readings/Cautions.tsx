@@ -54,7 +54,7 @@ export const Cautions = () => {
       </ul>
       <p className="safety quiet">
         Try it in daylight first. Keep beams off roads, aircraft, people’s eyes and wildlife; ask the owner; local rules
-        decide.
+        decide. Rules about darkness and about lighting differ from place to place, and may forbid lamps: ask locally.
       </p>
     </section>
   );

@@ -45,4 +45,13 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'shadows-disagree': 'two shadows',
   'land-over-sky': 'outshines the sky',
   'focus-apart': 'gap in focus',
+  'moon-in-frame': 'moon in frame',
+  'moon-washes-core': 'moon too bright',
+  'sun-up': 'sun up',
+  twilight: 'twilight',
+  'core-hidden': 'core hidden',
+  'glow-over-core': 'glow over the core',
+  'silhouette-lost': 'outline lost',
+  'zone-unknown': 'zone unknown',
+  'clock-change': 'clock change',
 };

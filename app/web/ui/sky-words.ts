@@ -1,3 +1,4 @@
+import { twilightName } from '../../../core/sky/twilight-name.ts';
 import { degreesFromRadians, wrapDegrees } from '../../../core/units/angle.ts';
 
 const winds = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
@@ -53,11 +54,5 @@ export const visibilityWord = (km: number | null): string => {
   return km < 20 ? 'hazy' : 'clear air';
 };
 
-/** What the sun's height makes of the hour. Limits of -0.833, -6, -12 and -18 degrees: the usual definitions. */
-export const lightWord = (sunAltitudeRadians: number): string => {
-  const degrees = degreesFromRadians(sunAltitudeRadians);
-  if (degrees > -0.833) return 'day';
-  if (degrees > -6) return 'civil twilight';
-  if (degrees > -12) return 'nautical twilight';
-  return degrees > -18 ? 'astronomical twilight' : 'dark';
-};
+/** What the sun's height makes of the hour. */
+export const lightWord = twilightName;

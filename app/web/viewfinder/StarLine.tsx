@@ -1,6 +1,9 @@
 import { useFrame } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
-import { shutterText, threeFigures } from '../ui/words.ts';
+import { shutterText, signed, threeFigures } from '../ui/words.ts';
+
+/** "−29°", "0°". */
+const declination = (degrees: number) => `${signed(degrees, 0)}°`;
 
 const pixels = (value: number) => (value < 0.1 ? 'under 0.1 px' : `${value.toFixed(value < 10 ? 1 : 0)} px`);
 
@@ -12,7 +15,9 @@ export const StarLine = () => {
   return (
     <details className="star-line">
       <summary>
-        Stars on the celestial equator draw {pixels(stars.trailPixels)} in {shutterText(frame.seconds)} s
+        {stars.seen
+          ? `Stars in the middle draw ${pixels(stars.seen.middle.trailPixels)} in ${shutterText(frame.seconds)} s, the longest ${pixels(stars.seen.longest.trailPixels)}`
+          : `Stars on the celestial equator draw ${pixels(stars.trailPixels)} in ${shutterText(frame.seconds)} s`}
       </summary>
       <table>
         <thead>
@@ -34,6 +39,13 @@ export const StarLine = () => {
           ))}
         </tbody>
       </table>
+      {stars.seen && (
+        <p className="quiet">
+          Middle: declination {declination(stars.seen.middle.declinationDegrees)}; longest:{' '}
+          {declination(stars.seen.longest.declinationDegrees)}, where the lens stretches them too. The rules take the
+          star in the picture that is nearest the equator, {declination(stars.declinationDegrees)}.
+        </p>
+      )}
       <p className="quiet">f in mm, N the f-number, p the pixel in µm, δ the declination, ω the turn of the sky</p>
     </details>
   );

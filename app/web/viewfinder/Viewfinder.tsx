@@ -16,6 +16,7 @@ import { useSession } from '../state/session.ts';
 import { DepthLine } from './DepthLine.tsx';
 import { LightLine } from './LightLine.tsx';
 import { RatioLine } from './RatioLine.tsx';
+import { SkyLine } from './SkyLine.tsx';
 import { StarLine } from './StarLine.tsx';
 import { SweepTool } from './SweepTool.tsx';
 import { SweptMarks } from './SweptMarks.tsx';
@@ -112,6 +113,7 @@ export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
         <DepthLine />
         <StarLine />
         <RatioLine />
+        <SkyLine />
       </div>
     </section>
   );

@@ -48,6 +48,18 @@ describe('lampfall readings', () => {
     const frames = rows.filter((row) => row.startsWith('  Painted: '));
     expect(frames.length).toBe(4);
     for (const row of frames) expect(row).toMatch(/sharp from [\d.]+ m to infinity, hyperfocal 2\.4 m; .*stars draw/);
+    // the sky of the file's hour, once a scheme, and what is unlit, once a frame
+    const skies = rows.filter((row) => row.startsWith('  Sky of the hour: '));
+    expect(skies.length).toBe(4);
+    for (const row of skies)
+      expect(row).toMatch(
+        /sun \d+° down, dark; moon \d+° down, \d+ % lit; zenith 2\d\.\d mag\/arcsec2; core \d+° down$/,
+      );
+    expect(rows.filter((row) => /^ {2}Unlit land in (?:Sky|Painted): -\d+\.\d stops$/.test(row)).length).toBe(8);
+    expect(
+      rows.filter((row) => /% of its outline before the sky; sky over it \+\d\.\d stops unlit/.test(row)).length,
+    ).toBe(4);
+    expect(rows.at(-1)).toMatch(/Rules about darkness.*ask locally/);
   });
 });
 
@@ -64,6 +76,11 @@ describe('lampfall readings --json', () => {
         ['painted', 1],
       ]),
     );
+    for (const { sky, moon } of schemes) {
+      expect(sky?.sun.light).toBe('dark');
+      // down, so no light
+      expect([sky?.moon.isUp, moon]).toEqual([false, null]);
+    }
     const [side, front, , back] = schemes.map(({ frames }) => frames[1]?.passes[0]);
     // Pythagoras over the file's positions, and the law of cosines at the aim point (rel 1e-9)
     const [toLamp, toCamera] = [Math.hypot(6, -0.15, -0.4), Math.hypot(-0.2, -7.75, -0.3)];

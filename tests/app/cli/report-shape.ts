@@ -76,6 +76,7 @@ const reading = z.strictObject({
   faceLitShare: z.number().min(0).max(1).nullable(),
   bestDoseLuxSeconds: z.number().min(0).nullable(),
   agreement: z.strictObject({ moonDegrees: angle, glowDegrees: angle }),
+  overMoonStops: stops,
   count: z.strictObject({
     seconds: z.number().positive().nullable(),
     spoken: z.int().positive().nullable(),
@@ -116,13 +117,52 @@ const depth = z.strictObject({
   steps: z.array(z.strictObject({ focusMetres: metres.nullable(), nearMetres: metres, farMetres: metres.nullable() })),
   complete: z.boolean(),
 });
+const declination = z.number().min(-90).max(90);
+const trail = z.strictObject({ declinationDegrees: declination, trailPixels: z.number().positive() });
 const stars = z.strictObject({
+  declinationDegrees: declination,
   trailPixels: z.number().positive(),
+  seen: z.strictObject({ middle: trail, longest: trail }).nullable(),
   rules: z.array(
     z.strictObject({ name: z.string(), formula: z.string(), seconds: z.number().positive(), trailPixels: z.number() }),
   ),
 });
 const share = z.number().min(0).max(1);
+const bearing = z.number().min(0).max(360);
+const body = { altitudeDegrees: z.number().min(-90).max(90), bearingDegrees: bearing };
+const sky = z.strictObject({
+  sun: z.strictObject({
+    ...body,
+    light: z.enum(['day', 'civil twilight', 'nautical twilight', 'astronomical twilight', 'dark']),
+  }),
+  moon: z.strictObject({ ...body, isUp: z.boolean(), litShare: share }),
+  zenithMagnitude: z.number(),
+  core: z.strictObject({
+    ...body,
+    isInFrame: z.boolean(),
+    inPictureShare: share,
+    hiddenShare: share.nullable(),
+    hiddenBy: z.string().nullable(),
+  }),
+});
+const moon = z.strictObject({
+  ...body,
+  sceneBearingDegrees: bearing,
+  shadowBearingDegrees: bearing,
+  shadowSceneBearingDegrees: bearing,
+  shadowLengthPerHeight: z.number().min(0),
+  levelLux: z.number().min(0),
+  isInFrame: z.boolean(),
+});
+const outline = z.strictObject({
+  subjectId: z.string(),
+  skyShare: share,
+  skyStops: stops,
+  unlitStops: stops,
+  litStops: stops,
+  skyOverUnlitStops: stops,
+  skyOverLitStops: stops,
+});
 const passKey = z.strictObject({ frameId: z.string(), passId: z.string() });
 
 /** What `lampfall readings --json` prints: the agreed names and no others. */
@@ -144,6 +184,8 @@ export const reportShape = z.strictObject({
           passes: z.array(reading),
           depth: depth.nullable(),
           stars,
+          unlitStops: stops,
+          outlines: z.array(outline),
           clipped: z.strictObject({ red: share, green: share, blue: share }),
           targetStops: stops,
           keyToFillStops: stops,
@@ -153,6 +195,9 @@ export const reportShape = z.strictObject({
           cautions: z.array(caution),
         }),
       ),
+      // moon and sky of the hour: more than the list asks for
+      moon: moon.nullable(),
+      sky: sky.nullable(),
       // the ways on foot, for plans: more than the list asks for
       walks: z.array(
         z.strictObject({

@@ -42,8 +42,13 @@ describe('the size that pictures are traced at', () => {
   });
 
   it('is at most 1280 px wide on the page, and as wide as a sheet asks', () => {
-    const wide = { ...pictureOf(0), size: { width: 3000, height: 2000 } };
+    // under a plain sky: that of an hour has layers more, which do not fit at that size
+    const plain = { ...setup, place: { ...setup.place, sky: null } };
+    const wide = { ...pictureOf(0, plain), size: { width: 3000, height: 2000 } };
     expect(sceneOf([wide], options).size.width).toBe(1280);
     expect(sceneOf([wide], { ...options, widest: 3000 }).size).toEqual(wide.size);
+    const hour = sceneOf([{ ...wide, setup }], { ...options, widest: 3000 }).size;
+    expect(hour.width).toBeLessThanOrEqual(3000);
+    expect(hour.width).toBeGreaterThan(0.9 * 3000);
   });
 });

@@ -64,7 +64,7 @@ describe('evennessReading', () => {
   });
 
   it('is null all through for a subject that the camera does not see', () => {
-    const nothing = { edge: [], face: [] };
+    const nothing = { edge: [], face: [], sky: [] };
     expect(evennessReading(nothing, [], lampAt(0, 0))).toEqual({
       evennessStops: null,
       fallOffStops: null,
