@@ -82,7 +82,6 @@ const screens: readonly (readonly [name: string, go: (app: AppPage) => Promise<v
     async (app) => {
       if ((app.page.viewportSize()?.width ?? 0) < 900) await press(app, 'Time');
       await app.page.locator('.hour-strip > .unfold').click();
-      await press(app, 'Use the sky of that hour');
       await press(app, 'Find nights');
       await press(app, 'Place');
       await press(app, 'Add a town');
