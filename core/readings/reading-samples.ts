@@ -8,6 +8,8 @@ const restingSamples = 4;
 const walkedSamples = 32;
 /** Over the sky's dome. */
 const skySamples = 64;
+/** Over the glow of a town, which is a small part of it. */
+const glowSamples = 16;
 
 /** Golden ratio, whose multiples lie evenly round a circle however many they are. */
 const golden = (Math.sqrt(5) - 1) / 2;
@@ -17,6 +19,9 @@ const emitterNumbers = (s: number, time: number): SampleNumbers => ({
   v: sampleNumber(s, dimension.emitterV, 0, 0),
   time,
 });
+
+const overDome = (count: number): SampleNumbers[] =>
+  Array.from({ length: count }, (_, s) => ({ u: (s + 0.5) / count, v: (s * golden) % 1, time: 0.5 }));
 
 /** Whether a lamp changes place or aim at all: one that is put down between waypoints at the same place does not. */
 const isWalked = ({ path }: Extract<Source, { kind: 'lamp' }>): boolean =>
@@ -33,12 +38,8 @@ const isWalked = ({ path }: Extract<Source, { kind: 'lamp' }>): boolean =>
  * over the dome without the middle sample, which stands for all of it in a first picture only.
  */
 export const readingSamples = (source: Source): SampleNumbers[] => {
-  if (source.kind === 'sky' || source.kind === 'dome')
-    return Array.from({ length: skySamples }, (_, s) => ({
-      u: (s + 0.5) / skySamples,
-      v: (s * golden) % 1,
-      time: 0.5,
-    }));
+  if (source.kind === 'sky') return overDome(skySamples);
+  if (source.kind === 'dome') return overDome(source.of.part === 'glow' ? glowSamples : skySamples);
   if (source.kind === 'lamp' && isWalked(source))
     return Array.from({ length: walkedSamples }, (_, s) => emitterNumbers(s, (s + 0.5) / walkedSamples));
   return Array.from({ length: restingSamples }, (_, s) => emitterNumbers(s, sampleNumber(s, dimension.moment, 0, 0)));

@@ -16,7 +16,7 @@ interface Size {
   readonly height: number;
   readonly samples: number;
 }
-const fullSize: Size = { width: 160, height: 90, samples: 8 };
+const fullSize: Size = { width: 112, height: 63, samples: 8 };
 /** For the variants of every kind: smaller, since two bounces on the CPU take their time. */
 const smallSize: Size = { width: 64, height: 36, samples: 8 };
 

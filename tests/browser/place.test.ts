@@ -36,7 +36,6 @@ describe('place and hour', () => {
   const inTheSouth = async (size: object = { width: 1440, height: 900 }) => {
     const app = await AppPage.open(browser, { samples: 1, ...size });
     await openHour(app);
-    await press(app, 'Use the sky of that hour');
     await press(app, 'Place');
     await type(app, 'Coordinates', '33° 00′ S, 149° 00′ E');
     await expect.poll(() => app.page.getByLabel(/^Zone/).inputValue()).toBe('Australia/Sydney');

@@ -1,9 +1,10 @@
-import { useState } from 'react';
+import { lazy, Suspense, useState } from 'react';
 import { useSetup } from '../state/app-store.ts';
 import { hourOf } from '../state/hour-of-place.ts';
 import { shortDate } from './clock-time.ts';
-import { HourPanel } from './HourPanel.tsx';
 import { shortHourWords } from './hour-rows.ts';
+
+const HourPanel = lazy(() => import('./HourPanel.tsx').then((module) => ({ default: module.HourPanel })));
 
 /** The hour, under the picture: one line that opens to the night. */
 export const HourStrip = () => {
@@ -21,7 +22,11 @@ export const HourStrip = () => {
         </strong>{' '}
         · {words}
       </button>
-      {isOpen && <HourPanel />}
+      {isOpen && (
+        <Suspense fallback={null}>
+          <HourPanel />
+        </Suspense>
+      )}
     </section>
   );
 };

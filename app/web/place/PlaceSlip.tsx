@@ -1,23 +1,16 @@
-import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { cameraOf } from '../state/edits/place-edits.ts';
+import { lazy, Suspense } from 'react';
+import { useApp, useSetup } from '../state/app-store.ts';
 import { Slip } from '../ui/Slip.tsx';
 import { darknessWord } from '../ui/sky-words.ts';
 import { shortCoordinates } from './coordinates-text.ts';
-import { LightChoice } from './LightChoice.tsx';
-import { NorthFields } from './NorthFields.tsx';
-import { PlainFields } from './PlainFields.tsx';
-import { SkyFields } from './SkyFields.tsx';
-import { Towns } from './Towns.tsx';
-import { WhereFields } from './WhereFields.tsx';
+
+const PlaceFields = lazy(() => import('./SlipFields.tsx').then((module) => ({ default: module.SlipFields })));
 
 /** Where the scene lies and how dark it is there, as a strip that opens. */
 export const PlaceSlip = () => {
-  const setup = useSetup();
-  const scheme = useScheme();
+  const { place } = useSetup();
   const isOpen = useApp(({ selection }) => selection?.kind === 'place');
   const { select } = useApp.getState();
-  const { place } = setup;
-  const camera = cameraOf(setup, scheme.id);
   const sky = place.sky ? darknessWord(place.sky.zenithMagnitude) : 'plain sky';
   const head = (
     <>
@@ -34,15 +27,9 @@ export const PlaceSlip = () => {
     <section className="slips place" id="place" aria-label="Place">
       <ul>
         <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'place' })}>
-          <WhereFields place={place} />
-          <NorthFields place={place} camera={camera} />
-          <LightChoice isPlain={place.sky === null} />
-          {place.sky ? <SkyFields place={place} sky={place.sky} /> : <PlainFields place={place} />}
-          <Towns camera={camera} />
-          <p className="quiet">
-            Rules about darkness and about lighting differ from place to place, and may forbid lamps. Ask locally before
-            you go.
-          </p>
+          <Suspense fallback={null}>
+            <PlaceFields />
+          </Suspense>
         </Slip>
       </ul>
     </section>

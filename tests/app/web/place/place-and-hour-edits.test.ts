@@ -64,7 +64,8 @@ describe('edits of place and hour', () => {
     expect(setLocalTime(stones, place.localTime)).toBe(stones);
     expect(setCoordinates(stones, place.latitudeDegrees, place.longitudeDegrees)).toBe(stones);
     expect(setNorth(stones, place.northDegrees + 360)).toBe(stones);
-    expect(changeSky(stones, { zenithMagnitude: 19 })).toBe(stones);
+    const plain = setPlace(stones, { sky: null });
+    expect(changeSky(plain, { zenithMagnitude: 19 })).toBe(plain);
     expect(changeGlowDome(stones, 3, { widthDegrees: 2 })).toBe(stones);
     expect(removeGlowDome(stones, 0)).toBe(stones);
   });
