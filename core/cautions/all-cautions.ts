@@ -22,6 +22,7 @@ import { personInFrame } from './person-in-frame.ts';
 import { personShadow } from './person-shadow.ts';
 import { shadowsDisagree } from './shadows-disagree.ts';
 import { silhouetteLost } from './silhouette-lost.ts';
+import { skyBurnt } from './sky-burnt.ts';
 import { skyClock } from './sky-clock.ts';
 import { starTrails } from './star-trails.ts';
 import { terrain } from './terrain.ts';
@@ -60,6 +61,7 @@ const schemeRules: readonly SchemeRule[] = [
   focusApart,
   skyClock,
   twilight,
+  skyBurnt,
   moonInFrame,
   moonWashesCore,
   coreHidden,

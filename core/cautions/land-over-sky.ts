@@ -30,6 +30,9 @@ const brightest = ({ world }: SchemeCase, part: BlendPart): Target | null => {
   return null;
 };
 
+/** Under a full channel by so much a median still counts as full. */
+const whiteStops = 0.1;
+
 /** Where one of these is said of a pass, it is to be darker anyway. */
 const darkerAnyway = ['burnt', 'unreachable-level'];
 
@@ -46,7 +49,10 @@ export const landOverSky: SchemeRule = (schemeCase) => {
   if (parts.length < 2 || !named || !land) return [];
   const { pass, frame, cautions } = land.pass;
   if (cautions.some(({ code }) => darkerAnyway.includes(code))) return [];
-  const sky = blendedStops(mode, skies, ({ picture }) => skyLevel(world, picture));
+  const skyStops = skies.map(({ picture }) => skyLevel(world, picture));
+  // a sky that is all white in the file tells nothing of how bright it was; nothing outshines it
+  if (skyStops.some((stops) => stops !== null && stops > limits.burntStops - whiteStops)) return [];
+  const sky = blendedStops(mode, skies, (part) => skyStops[skies.indexOf(part)] ?? null);
   const there = parts.filter(({ counts }) => counts(land.surface.subject));
   const value = blendedStops(mode, there, ({ worldFrame }) => surfaceStops(world, worldFrame, land.surface)) - sky;
   const limit = limits.landOverSkyStops;

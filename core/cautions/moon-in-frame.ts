@@ -27,7 +27,7 @@ export const moonInFrame: SchemeRule = (schemeCase) => {
   const { fullShare, radiusDegrees } = worst.glare;
   const white =
     radiusDegrees > 0
-      ? `the sky round it is white up to ${radiusDegrees.toFixed(0)}° from it, ${percentText(fullShare)} of the picture`
+      ? `the sky round it is white up to ${radiusDegrees.toFixed(radiusDegrees < 2 ? 1 : 0)}° from it, ${percentText(fullShare)} of the picture`
       : 'its disc is white';
   const sets = moonsetAfter(seen.input, setup.place.timeZone);
   const wait = sets ? `wait until it sets at ${sets}` : 'take another night: it stays up through this one';

@@ -48,6 +48,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'moon-in-frame': 'moon in frame',
   'moon-washes-core': 'moon too bright',
   'sun-up': 'sun up',
+  'sky-burnt': 'white sky',
   twilight: 'twilight',
   'core-hidden': 'core hidden',
   'glow-over-core': 'glow over the core',

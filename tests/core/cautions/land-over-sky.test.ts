@@ -57,6 +57,21 @@ describe('land-over-sky', () => {
     expect(told(wallAt(skyStops + limits.landOverSkyStops - 0.1), 'land-over-sky')).toEqual([]);
   });
 
+  it('says nothing where the sky itself is white, as in twilight: the file does not hold how bright it was', () => {
+    const setup = wallAt(-1.5);
+    const under = (illuminanceLux: number) => ({
+      ...setup,
+      place: { ...setup.place, skylight: { ...setup.place.skylight, illuminanceLux } },
+    });
+    const read = (illuminanceLux: number) => {
+      const world = buildWorld(under(illuminanceLux), setup.schemes[0] as Scheme);
+      return smallPictures(world).map((picture) => skyLevel(world, picture));
+    };
+    // 1000 lx: 18 % upright under half the sky sends 28.6 cd/m2, 14.8 stops over mid-grey in the star frame
+    for (const level of read(1000)) expect(level).toBeGreaterThan(limits.burntStops - 0.05);
+    expect(told(under(1000), 'land-over-sky')).toEqual([]);
+  });
+
   it('goes by the weight that it advises, and where the frame counts in the sky alone', () => {
     const bright = skyStops + limits.landOverSkyStops + 1;
     const parts = (weight: number, where: string) => [

@@ -47,3 +47,27 @@ describe('twilight and sun-up', () => {
     expect(toldOf(reportOf({ place: { ...place, sky: null } }), 'twilight')).toBeUndefined();
   });
 });
+
+describe('sky-burnt', () => {
+  // a plain sky of E lux has E / pi cd/m2; full at 7.8 mid-greys: H = 0.65 L t / N^2, 10 / S is mid-grey (ISO 12232)
+  const fullLux = (7.8 * 10 * 8 * Math.PI) / (0.65 * 15.5 * 3200);
+  const under = (times: number, more: object = {}) =>
+    toldOf(
+      reportOf({
+        place: { skylight: { illuminanceLux: fullLux * times } },
+        frame: { seconds: 15.5, aperture: 2.8, iso: 3200, ...more },
+      }),
+      'sky-burnt',
+    );
+  it('is told of a sky past the sensor’s full scale, by how many stops, and goes under it', () => {
+    expect(under(1.02)).toMatchObject({ severity: 'warning', frameId: 'frame-0' });
+    expect(under(0.98)).toBeUndefined();
+    expect(under(4)?.message).toMatch(/the sky is white, 2\.0 stops over/);
+  });
+
+  it('is told of a star exposure in civil twilight, and not in the dark', () => {
+    const at = (time: string) => toldOf(reportOf({ place: hourPlace(`2026-08-11T${time}`) }), 'sky-burnt');
+    expect(at('17:45')).toBeDefined();
+    expect(at('19:30')).toBeUndefined();
+  });
+});
