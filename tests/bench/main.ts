@@ -8,6 +8,7 @@ import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
 import { movingPassLines, movingPassTimes } from './moving-pass.ts';
 import { scanLine, scanTimes } from './scan.ts';
+import { skyLines, skyTimes } from './sky.ts';
 import { sweepLine, sweepTimes } from './sweep.ts';
 import { treeLines, treeTimes } from './tree.ts';
 
@@ -39,6 +40,8 @@ const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'clos
 const drag = await dragTimes(page);
 const moving = await movingPassTimes(page);
 const trees = treeTimes();
+const sky = skyTimes();
+console.log(skyLines(sky));
 console.log(dragLine(drag));
 console.log(scanLine(await scanTimes(browser)));
 await browser.close();
@@ -51,7 +54,11 @@ mkdirSync('.reports', { recursive: true });
 const parse = lm63ParseTimes();
 writeFileSync(
   '.reports/bench.json',
-  JSON.stringify({ movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving }, null, 2),
+  JSON.stringify(
+    { movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving, sky },
+    null,
+    2,
+  ),
 );
 console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
 console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
