@@ -6,8 +6,8 @@ import { bandWord, coreUp, lightBands, upWords } from '../../../../app/web/place
 import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
 import { emptySetup } from '../../../../app/web/state/empty-setup.ts';
 import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
-import { nightOf } from '../../../../app/web/state/night-of-place.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
+import { nightOf } from '../../../../core/sky/night-of.ts';
 import { degreesFromRadians } from '../../../../core/units/angle.ts';
 import { plainAir } from '../../../../core/world/sky-of-place.ts';
 
