@@ -83,7 +83,7 @@ void main() {
     float surfaceDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
 #if HAS_HAZE == 1
     if (look == 0) {
-      float metres = metresInHaze(ray, surfaceDistance);
+      float metres = min(metresInAir(ray.origin, ray.direction), surfaceDistance);
       value += hazeAlong(ray, metres, pixel);
       // what lies behind, but for the bare lamp, which may be nearer
       weight *= throughAir(metres);
@@ -163,7 +163,7 @@ void main() {
   Ray ray = cameraRay(pixel);
   // who stands before a surface stands before its bounced light too
   float seenDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
-  vec3 reflected = vec3(1.0 - holderCover(ray, seenDistance)) * throughAir(seenDistance);
+  vec3 reflected = vec3(1.0 - holderCover(ray, seenDistance)) * throughAir(min(metresInAir(ray.origin, ray.direction), seenDistance));
   int bounce = 0;
   for (int leg = 0; leg <= BOUNCES + HAS_SHEEN; leg++) {
     if (record.x == 0u) break;
