@@ -25,7 +25,7 @@ const spot = (l: number, b: number, radius: number): number => {
   return sum / count;
 };
 
-describe('starlight, its light', () => {
+describe('starlight', () => {
   it('shows the Coalsack: under half of the band on either side of it', () => {
     const hole = spot(302.4, -0.3, 1.5);
     expect(hole).toBeLessThan(0.5 * spot(295.5, -1, 1.5));
@@ -101,7 +101,7 @@ describe('starlight, its light', () => {
   });
 });
 
-describe('starlight', () => {
+describe('colour of starlight', () => {
   it('is warmer near the middle than toward the edge', () => {
     const ratio = (l: number, b: number): number => {
       const out: [number, number, number] = [0, 0, 0];
