@@ -5,14 +5,6 @@ import { skyAirMass } from './air-mass.ts';
 /** Airglow straight up when the sun is quiet, S10 (Benn and Ellison 1998). */
 export const quietAirglowS10 = 145;
 
-/**
- * Airglow straight up through the sun's cycle, S10: 145 quiet, 275 at its height.
- *
- * @param solarFlux 10.7 cm flux, MJy, 0.8 to 2.0; held there outside. Source: Benn and Ellison 1998.
- */
-export const zenithAirglowS10 = (solarFlux: number): number =>
-  quietAirglowS10 + (130 * (Math.min(Math.max(solarFlux, 0.8), 2) - 0.8)) / 1.2;
-
 /** Below this height the formula is not valid (sky.md 4.2): the value at 5 degrees is used. */
 const lowestSine = Math.sin((5 * Math.PI) / 180);
 

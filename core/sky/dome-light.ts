@@ -1,6 +1,6 @@
 import type { Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { add, normalize, scale, type Vec3 } from '../geometry/vec.ts';
+import { add, dot, normalize, scale, type Vec3 } from '../geometry/vec.ts';
 import { cellOf, cellSteradians, cells, directionInCell, domeSteps } from './dome-cells.ts';
 import { harmonicsOf } from './dome-harmonics.ts';
 import { spreadByLight } from './dome-spread.ts';
@@ -12,7 +12,7 @@ export interface DomeLight {
    * `domeSteps` by `domeSteps`: where two even numbers point to.
    */
   readonly directions: Float32Array;
-  /** Illuminance on a surface that turned to every direction at once, per lux on level ground: pi L times 4/pi for an even dome, 2. */
+  /** Illuminance on a surface that turned to every direction at once, per lux on level ground: for an even dome 2 pi L over pi L, 2. */
   readonly luxAllRound: number;
   /** Luminance per lux on level ground, a number a cell as `cellOf` counts. */
   readonly luminance: Float32Array;
@@ -24,20 +24,46 @@ export interface DomeLight {
   readonly illuminance: Triple;
 }
 
+/** Round a place at which the sky is steep, cells are sampled so many times each way: within so many radians. */
+const finer: readonly { readonly cosine: number; readonly times: number }[] = [
+  { cosine: Math.cos((4 * Math.PI) / 180), times: 8 },
+  { cosine: Math.cos((16 * Math.PI) / 180), times: 3 },
+];
+
+const timesFor = (cell: number, steepAt: Vec3 | null): number => {
+  if (!steepAt) return 1;
+  // a cell is up to ten degrees long, so its corners count as well as its middle
+  const nearest = Math.max(
+    ...[
+      [0.5, 0.5],
+      [0, 0],
+      [1, 0],
+      [0, 1],
+      [1, 1],
+    ].map(([across, up]) => dot(directionInCell(cell, across as number, up as number), steepAt)),
+  );
+  return finer.find(({ cosine }) => nearest >= cosine)?.times ?? 1;
+};
+
 /**
  * Reads a sky as a light. Its colour is taken as one: that of its light on level ground.
  *
  * @param luminanceAt linear RGB in cd/m^2 in a direction over the horizon, scene's axes
+ * @param steepAt where it is so steep that cells are sampled many times, as round the moon; null = nowhere
  * @returns null where it is dark
  */
-export const domeLight = (luminanceAt: (toward: Vec3) => Triple): DomeLight | null => {
+export const domeLight = (luminanceAt: (toward: Vec3) => Triple, steepAt: Vec3 | null): DomeLight | null => {
   const luminance = new Float32Array(cells);
   let illuminance: Triple = [0, 0, 0];
   for (let cell = 0; cell < cells; cell++) {
-    const toward = directionInCell(cell, 0.5, 0.5);
-    const colour = luminanceAt(toward);
-    luminance[cell] = Math.max(luminanceOfLinearSrgb(colour), 0);
-    illuminance = add(illuminance, scale(colour, toward[1] * cellSteradians));
+    const times = timesFor(cell, steepAt);
+    const share = 1 / times ** 2;
+    for (let k = 0; k < times ** 2; k++) {
+      const toward = directionInCell(cell, ((k % times) + 0.5) / times, (Math.floor(k / times) + 0.5) / times);
+      const colour = luminanceAt(toward);
+      luminance[cell] = (luminance[cell] as number) + share * Math.max(luminanceOfLinearSrgb(colour), 0);
+      illuminance = add(illuminance, scale(colour, share * toward[1] * cellSteradians));
+    }
   }
   const directions = spreadByLight(luminance);
   if (!directions) return null;

@@ -1,5 +1,3 @@
-import type { Triple } from '../colour/matrix.ts';
-import type { Vec3 } from '../geometry/vec.ts';
 import { type DomeLight, domeLight } from './dome-light.ts';
 import type { GlowDome } from './glow-dome.ts';
 import { glowLuminance } from './glow-luminance.ts';
@@ -7,15 +5,20 @@ import { skyAt } from './sky-at.ts';
 import type { SkyInput } from './sky-input.ts';
 import { skyLuminance } from './sky-luminance.ts';
 
-/** What a dome of light is of: the whole sky but the glow of towns, or that glow by its shape, ten degrees up 1 cd/m^2. */
+/**
+ * What a dome of light is of: the whole sky but the glow of towns and the narrow glow round the moon, which goes with the
+ * moon's own light; or the glow of a town by its shape, ten degrees up 1 cd/m^2.
+ */
 export type DomeOf =
   | { readonly part: 'sky'; readonly input: SkyInput; readonly domes: readonly GlowDome[] }
   | { readonly part: 'glow'; readonly dome: GlowDome; readonly northRadians: number };
 
-const luminanceOf = (of: DomeOf): ((toward: Vec3) => Triple) =>
-  of.part === 'sky'
-    ? skyLuminance(skyAt(of.input), of.domes, { withoutStarsToV8: false })
-    : glowLuminance(of.dome, of.northRadians);
+const make = (of: DomeOf): DomeLight | null => {
+  if (of.part === 'glow') return domeLight(glowLuminance(of.dome, of.northRadians), null);
+  const state = skyAt(of.input);
+  const luminance = skyLuminance(state, of.domes, { withoutStarsToV8: false, withoutMoonHalo: true });
+  return domeLight(luminance, state.moon.towardSeen);
+};
 
 /** How many domes are kept: those of a few hours and towns. */
 const mostKept = 24;
@@ -26,7 +29,7 @@ const known = (of: DomeOf): DomeLight | null => {
   const text = JSON.stringify(of);
   const before = byText.get(text);
   if (before !== undefined) return before;
-  const made = domeLight(luminanceOf(of));
+  const made = make(of);
   if (byText.size >= mostKept) byText.delete(byText.keys().next().value as string);
   byText.set(text, made);
   return made;

@@ -47,7 +47,7 @@ const shareLostByWideSources = 0.6;
 
 /**
  * Share of the light of something wide (Milky Way, zodiacal light) that reaches the ground, in linear sRGB. It fades more
- * slowly than a star, since what one part loses goes to another. Without cloud: see `cloudVeil`. An approximation.
+ * slowly than a star, since what one part loses goes to another. Without cloud, which is in `naturalSky`. An approximation.
  */
 export const extendedTransmittance = (air: Air, sinAltitude: number): Triple =>
   transmittanceOfMagnitudes(shareLostByWideSources * air.extinctionMagnitudes * airMass(sinAltitude));

@@ -1,5 +1,4 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { degreesFromRadians, wrapDegrees } from '../units/angle.ts';
 import type { Sum } from './altitude-table.ts';
 import { catalogueMeanS10 } from './catalogue-mean.ts';
 import { type CloudNoise, cloudNoise } from './cloud-noise.ts';
@@ -14,9 +13,9 @@ const beforeClouds = 0.25;
 /** How lumpy dust is, in the band and within named clouds: spread of its logarithm. By eye. */
 const lumps = 0.6;
 const lumpsInClouds = 0.4;
-/** Lumps of the band as a whole do not change its mean by much: the light of lumpy dust is a little more. */
 /** Degrees from the plane over which lumps fade. */
 const lumpsFade = 9;
+/** Lumps of the band as a whole do not change its mean by much: the light of lumpy dust is a little more. */
 const lumpsMean = 0.12;
 /** Degrees after which the two noises repeat: they do not fall together. */
 const firstTile = 360 / 7;
@@ -82,20 +81,4 @@ export const starlight = (withoutStarsToV8: boolean): ((l: number, b: number, ou
     out[1] = less * (scale * g + beyond * beyondColour[1]);
     out[2] = less * (scale * bl + beyond * beyondColour[2]);
   };
-};
-
-/**
- * Light of all stars outside the air, S10. See `starlight`, which is quicker for many places.
- *
- * @param longitudeRadians galactic longitude, any turn
- * @param latitudeRadians galactic latitude
- */
-export const starlightS10 = (longitudeRadians: number, latitudeRadians: number, withoutStarsToV8: boolean): number => {
-  const out: Sum = [0, 0, 0];
-  starlight(withoutStarsToV8)(
-    wrapDegrees(degreesFromRadians(longitudeRadians)),
-    degreesFromRadians(latitudeRadians),
-    out,
-  );
-  return luminanceOfLinearSrgb(out);
 };

@@ -47,13 +47,14 @@ export const moonThroughAir = (air: Air, sinAltitude: number): Triple => {
 };
 
 /** Share of a disc above a level line, from the height of its middle in radii. */
-const shareOfDiscAbove = (heightInRadii: number): number => {
+export const shareOfDiscAbove = (heightInRadii: number): number => {
   const t = Math.min(Math.max(heightInRadii, -1), 1);
   return 0.5 + (t * Math.sqrt(1 - t * t) + Math.asin(t)) / Math.PI;
 };
 
 /**
- * Moonlight at the ground after air and thin cloud; what cloud scatters is part of the sky. Fades as the disc sets; null
+ * Moonlight at the ground after air and thin cloud; of what cloud scatters, see
+ * `moonHalo` and `moonSky`. Fades as the disc sets; null
  * when all of it is under the level horizon. Phase law and distance as in `moonLuxAboveAir`, air mass by Kasten and Young.
  */
 export const moonLight = ({ moon, input }: SkyState): MoonLight | null => {

@@ -4,10 +4,10 @@ import { skyAirMass } from './air-mass.ts';
 import { altitudeTable, type Sum } from './altitude-table.ts';
 import { cloudTransmittance } from './extinction.ts';
 import { luminanceOfNanolambert } from './magnitudes.ts';
-import { meanMoonDistanceKm, moonLuxAboveAir, moonThroughAir } from './moon-light.ts';
+import { moonHalo, moonLuxForCloud } from './moon-halo.ts';
+import { meanMoonDistanceKm, moonThroughAir } from './moon-light.ts';
 import { moonlitColours, moonScatter, moonStrength } from './moonlit-sky.ts';
 import type { SkyState } from './sky-state.ts';
-import { starHalo } from './star-halo.ts';
 
 /** The formula knows no moonset: moonlit air fades between these heights of the moon. Our choice (see the tests). */
 const fade = { fromDegrees: -2, toDegrees: 12 } as const;
@@ -21,9 +21,14 @@ const widePattern = (2 * Math.PI * wideRadians ** 2) / (1 + wideRadians ** 2);
  * Luminance that moonlight gives the sky, cd/m2 in linear sRGB: moonlit air and haze, and the glow round the moon that thin
  * cloud makes: a narrow one as round stars and a wide one. Null when the moon is too low to give any.
  *
+ * Air and haze: Krisciunas and Schaefer 1991, PASP 103, 1033, eq. 15, of authors' accuracy 8 to 23 %, for a moon over 12
+ * degrees without cloud. The rest is our choice.
+ *
+ * @param withoutHalo leaves out the narrow glow
  * @returns adds the value in a unit direction of the scene's axes to `sum`
  */
-export const moonSky = ({ input, moon }: SkyState): ((toward: Vec3, sum: Sum) => void) | null => {
+export const moonSky = (state: SkyState, withoutHalo: boolean): ((toward: Vec3, sum: Sum) => void) | null => {
+  const { input, moon } = state;
   const [mx, my, mz] = moon.towardSeen;
   const degrees = degreesFromRadians(Math.asin(Math.min(Math.max(my, -1), 1)));
   const t = Math.min(Math.max((degrees - fade.fromDegrees) / (fade.toDegrees - fade.fromDegrees), 0), 1);
@@ -48,11 +53,9 @@ export const moonSky = ({ input, moon }: SkyState): ((toward: Vec3, sum: Sum) =>
   const hazeTable = table('haze');
 
   const clear = moonThroughAir({ ...input, thinCloudDepth: 0 }, my);
-  // no glow in cloud from a moon that has set
-  const arriving = degrees > 0 ? moonLuxAboveAir(moon) * Math.min(degrees, 1) : 0;
-  const halo = starHalo(input.thinCloudDepth, my);
-  const narrowSquare = halo.spreadRadians ** 2 + moon.radiusRadians ** 2 / 4;
-  const narrow = (halo.share * arriving) / (2 * Math.PI * narrowSquare);
+  const arriving = moonLuxForCloud(state);
+  const { luxAboveAir, squareRadians } = moonHalo(state);
+  const narrow = withoutHalo ? 0 : luxAboveAir / (2 * Math.PI * squareRadians);
   const wide = (wideShare * (1 - cloud) * arriving) / widePattern;
 
   const air: Sum = [0, 0, 0];
@@ -63,7 +66,7 @@ export const moonSky = ({ input, moon }: SkyState): ((toward: Vec3, sum: Sum) =>
     airTable(y, air);
     hazeTable(y, haze);
     const glow =
-      wide > 0 ? wide * Math.exp(-turn / wideRadians) + narrow * Math.exp((-turn * turn) / (2 * narrowSquare)) : 0;
+      wide > 0 ? wide * Math.exp(-turn / wideRadians) + narrow * Math.exp((-turn * turn) / (2 * squareRadians)) : 0;
     for (let c = 0; c < 3; c++)
       sum[c as 0 | 1 | 2] +=
         scatter.air * (air[c] as number) + scatter.haze * (haze[c] as number) + glow * (clear[c] as number);

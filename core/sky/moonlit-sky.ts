@@ -3,7 +3,6 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import { skyAirMass } from './air-mass.ts';
 import { channelExtinction } from './extinction.ts';
-import { luminanceOfNanolambert } from './magnitudes.ts';
 import { moonColourAboveAir } from './moon-light.ts';
 
 /** The two halves of scattering: by air, and by haze, which sends most of it forward. */
@@ -33,29 +32,6 @@ export const moonScatter = (turnRadians: number): MoonScatter => {
 export const moonStrength = (phaseRadians: number): number => {
   const degrees = Math.abs(degreesFromRadians(phaseRadians));
   return 10 ** (-0.4 * (3.84 + 0.026 * degrees + 4e-9 * degrees ** 4));
-};
-
-export interface MoonlitSky {
-  /** At the moon's mean distance; multiply by the square of (mean distance / distance). */
-  readonly phaseRadians: number;
-  readonly sinMoonAltitude: number;
-  readonly extinctionMagnitudes: number;
-}
-
-/**
- * Luminance that moonlight adds to a clear sky, cd/m2, without that of the dark sky.
- *
- * Valid for a moon that is up; authors' accuracy 8 to 23 %. Source: Krisciunas and Schaefer 1991, PASP 103, 1033, eq. 15.
- */
-export const moonlitSkyLuminance = (
-  { phaseRadians, sinMoonAltitude, extinctionMagnitudes: k }: MoonlitSky,
-  sinAltitude: number,
-  turnRadians: number,
-): number => {
-  const { air, haze } = moonScatter(turnRadians);
-  const arrives = 10 ** (-0.4 * k * skyAirMass(sinMoonAltitude));
-  const scattered = 1 - 10 ** (-0.4 * k * skyAirMass(sinAltitude));
-  return (air + haze) * moonStrength(phaseRadians) * arrives * scattered * luminanceOfNanolambert;
 };
 
 /** Air scatters red, green and blue (610, 550, 465 nm) as the inverse fourth power of wavelength; haze scatters all alike. */

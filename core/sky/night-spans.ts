@@ -13,7 +13,3 @@ export const spansInBoth = (a: readonly Span[], b: readonly Span[]): readonly Sp
       return startMilliseconds < endMilliseconds ? [{ startMilliseconds, endMilliseconds }] : [];
     }),
   );
-
-/** All of the stretches together, seconds. */
-export const totalSeconds = (spans: readonly Span[]): number =>
-  spans.reduce((sum, { startMilliseconds, endMilliseconds }) => sum + (endMilliseconds - startMilliseconds) / 1000, 0);

@@ -11,9 +11,9 @@ const height = 2 * halfHeight * perDegree + 1;
 /** Degrees of longitude after which the noise at edges repeats. */
 const tileDegrees = 360 / 12;
 const bendTileDegrees = 360 / 3;
-/** Edges are torn by this share of a patch's width, wide ones more: by eye. */
-/** Wide bends move them by this share of their length. */
+/** Wide bends move edges by this share of a patch's length. */
 const bendShare = 0.1;
+/** Edges are torn by this share of its width, wide ones more: by eye. */
 const tearShare = 0.2;
 
 /** Beyond this square of distance, in halves of its size, nothing of a patch is left. */

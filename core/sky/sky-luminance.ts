@@ -10,6 +10,8 @@ import { twilight } from './twilight.ts';
 export interface SkyOptions {
   /** Leaves out the mean light of catalogue stars to V = 8, for pictures that draw these as points. */
   readonly withoutStarsToV8: boolean;
+  /** Leaves out the narrow glow that thin cloud puts round the moon, for a sky as a light: it goes with the moon's own. */
+  readonly withoutMoonHalo?: boolean;
 }
 
 /**
@@ -24,10 +26,10 @@ export interface SkyOptions {
 export const skyLuminance = (
   state: SkyState,
   domes: readonly GlowDome[],
-  { withoutStarsToV8 }: SkyOptions,
+  { withoutStarsToV8, withoutMoonHalo = false }: SkyOptions,
 ): ((toward: Vec3) => Triple) => {
   const natural = naturalSky(state, domes, withoutStarsToV8);
-  const moonlit = moonSky(state);
+  const moonlit = moonSky(state, withoutMoonHalo);
   const dusk = twilight(state.sun);
   return (toward) => {
     const sum: Sum = [0, 0, 0];

@@ -14,7 +14,7 @@ const spreadRadians = (0.35 * Math.PI) / 180;
 
 /**
  * The glow that thin cloud puts round a star, which makes bright stars look larger: half of what cloud takes out of its
- * light, spread over about a third of a degree. The other half goes wide and is in `cloudVeil`.
+ * light, spread over about a third of a degree. The other half goes wide, and is in `naturalSky` and `moonSky`.
  *
  * Our choice, simple on purpose: large particles send half of what they scatter into the narrow beam of their own
  * outline (van de Hulst, from memory); its width is that of particles of some 50 um.

@@ -69,9 +69,3 @@ export const localTimeOf = (utcMilliseconds: number, timeZone: string): string |
   const text = new Date(Math.floor(utcMilliseconds / 1000) * 1000 + offset).toISOString().slice(0, 19);
   return text.endsWith(':00') ? text.slice(0, 16) : text;
 };
-
-/** "UTC+10:00" of a zone at an instant; null for a zone that this machine does not know. */
-export const offsetAt = (utcMilliseconds: number, timeZone: string): string | null => {
-  const offset = zoneOffset(timeZone, utcMilliseconds);
-  return offset === null ? null : offsetText(offset);
-};

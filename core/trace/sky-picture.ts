@@ -1,32 +1,58 @@
 import { type Ray, viewDirection } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
-import { scale, type Vec3 } from '../geometry/vec.ts';
+import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import { glowLuminance } from '../sky/glow-luminance.ts';
+import { midExposure } from '../sky/mid-exposure.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import { skyAt } from '../sky/sky-at.ts';
 import { skyLuminance } from '../sky/sky-luminance.ts';
 import type { SkyState } from '../sky/sky-state.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
 import type { Air } from '../world/air.ts';
+import { addBlurred } from './blurred-points.ts';
+import { changingSkies } from './changing-skies.ts';
 import { addMoon } from './moon-points.ts';
 import type { PictureFrame } from './on-picture.ts';
 import { addBackground } from './sky-background.ts';
-import { addPlanets, addStars, type SkyWay, skiesFor } from './sky-points.ts';
+import { addPlanets, addStars, skiesFor } from './sky-points.ts';
 import type { Canvas } from './splat.ts';
 import { throughToSky } from './through-air.ts';
 
 /** Width of a sharp point in the picture: its standard deviation in pixels. */
 export const sharpSigmaPixels = 0.7;
 
-/** The smooth sky and the glow of towns over it, cd/m^2 in linear RGB, in a direction in which it is seen. */
+/** Skies while the shutter is open, evenly apart: its middle alone, or its opening and closing among them. */
+const statesOf = ({ input, seconds }: SeenSky, count: number): SkyState[] =>
+  count === 1
+    ? [skyAt(midExposure(input, seconds))]
+    : Array.from({ length: count }, (_, i) => skyAt(midExposure(input, (2 * seconds * i) / (count - 1))));
+
+/** The mean of several smooth skies. */
+const meanOf = (skies: readonly ((toward: Vec3) => Triple)[]): ((toward: Vec3) => Triple) => {
+  const [only] = skies;
+  if (only && skies.length === 1) return only;
+  return (toward) =>
+    scale(
+      skies.reduce<Triple>((sum, sky) => add(sum, sky(toward)), [0, 0, 0]),
+      1 / skies.length,
+    );
+};
+
+/**
+ * The smooth sky and the glow of towns over it, cd/m^2 in linear RGB, in a direction in which it is seen: as in the middle of
+ * the exposure, or where it changes meanwhile the mean of a few instants.
+ *
+ * @param middle the sky at the middle of the exposure
+ */
 export const seenLuminance = (
-  state: SkyState,
-  { domes }: SeenSky,
+  middle: SkyState,
+  seen: SeenSky,
   withoutStarsToV8: boolean,
 ): ((toward: Vec3) => Triple) => {
-  const sky = skyLuminance(state, domes, { withoutStarsToV8 });
+  const { domes } = seen;
+  const sky = meanOf(changingSkies(middle, seen).map((state) => skyLuminance(state, domes, { withoutStarsToV8 })));
   const glows = domes.map((dome) => ({
-    at: glowLuminance(dome, state.input.northRadians),
+    at: glowLuminance(dome, middle.input.northRadians),
     factor: dome.luminanceAt10DegreesCdM2,
   }));
   return (toward) => {
@@ -40,13 +66,6 @@ export const seenLuminance = (
     return [r, g, b];
   };
 };
-
-/** Skies while the shutter is open, evenly apart, its opening and closing among them. */
-const statesOf = ({ input, seconds }: SeenSky, count: number): SkyState[] =>
-  Array.from({ length: count }, (_, i) => {
-    const after = count > 1 ? (seconds * i) / (count - 1) : seconds / 2;
-    return skyAt({ ...input, utcMilliseconds: input.utcMilliseconds + after * 1000 });
-  });
 
 const evaluators = new WeakMap<SeenSky, (toward: Vec3) => Triple>();
 
@@ -80,7 +99,7 @@ const dimByHaze = ({ width, height, values }: Canvas, { view }: PictureFrame, ha
 };
 
 /**
- * What a camera sees of the sky in one exposure with no land before it: the smooth sky at the middle of the exposure, stars,
+ * What a camera sees of the sky in one exposure with no land before it: the smooth sky as in `seenLuminance`, stars,
  * planets and the moon with their trails. Both renderers take this picture. Luminance in cd/m^2, linear RGB, three numbers a pixel,
  * rows from the top. A point's values times the solid angle of their pixels add up to its illuminance, whatever the size of
  * the picture: it is as bright against the sky as in a camera whose pixels are as large.
@@ -92,10 +111,12 @@ export const skyPicture = (frame: PictureFrame, sky: SeenSky, stars: StarCatalog
   const canvas: Canvas = { width, height, values: new Float32Array(3 * width * height) };
   const [middle] = statesOf(sky, 1) as [SkyState];
   addBackground(canvas, frame, seenLuminance(middle, sky, stars !== null));
-  const way: SkyWay = { frame, states: statesOf(sky, skiesFor(sky.seconds)), sigma: sigmaOf(frame) };
-  if (stars) addStars(canvas, way, stars);
-  addPlanets(canvas, way);
-  addMoon(canvas, way);
+  const states = statesOf(sky, skiesFor(sky.seconds));
+  addBlurred(canvas, { frame, states, sigma: sigmaOf(frame) }, (onto, way) => {
+    if (stars) addStars(onto, way, stars);
+    addPlanets(onto, way);
+    addMoon(onto, way);
+  });
   if (sky.haze) dimByHaze(canvas, frame, sky.haze);
   return canvas.values;
 };

@@ -2,8 +2,11 @@ import type { Triple } from '../colour/matrix.ts';
 import { scale } from '../geometry/vec.ts';
 import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
 import type { GlowDome } from '../sky/glow-dome.ts';
+import { midExposure } from '../sky/mid-exposure.ts';
+import { moonHaloLux } from '../sky/moon-halo.ts';
 import { moonLight } from '../sky/moon-light.ts';
 import { skyAt } from '../sky/sky-at.ts';
+import type { SkyState } from '../sky/sky-state.ts';
 import type { Air } from './air.ts';
 import type { HourSky } from './hour-sky.ts';
 import type { Source, WorldLight } from './source.ts';
@@ -18,28 +21,35 @@ const domeSource = (of: DomeOf, times: number): { readonly source: Source; reado
 const shapeOf = (dome: GlowDome): GlowDome => ({ ...dome, luminanceAt10DegreesCdM2: 1 });
 
 /**
+ * Moonlight on the land: straight, and what thin cloud bends so little that it comes from almost the same direction.
+ * null while the moon is down.
+ */
+const moonOf = (state: SkyState): { readonly source: Source; readonly strength: Triple } | null => {
+  const moon = moonLight(state);
+  if (!moon) return null;
+  const { toward, radiusRadians, colour, lux } = moon;
+  return { source: { kind: 'moon', toward, radiusRadians }, strength: scale(colour, lux + moonHaloLux(state)) };
+};
+
+/** To the minute: frames of like length then have the same sources, and with them the same layers. */
+const minuteOf = (seconds: number): number => 120 * Math.round(seconds / 120);
+
+/**
  * The light of the sky of an hour: the moon while it is up, the sky on the land, the glow of each town, and the sky as it is
- * seen. All of it as the shutter opens; only stars and planets go on moving while it is open.
+ * seen. Moon and sky light the land as they stand at the middle of the exposure, to the minute after the shutter opens: up
+ * to a minute long, as it opens. The seen sky takes its middle exactly, see `skyPicture`.
  */
 export const skyLights = ({ input, domes }: HourSky, haze: Air | null, seconds: number): WorldLight[] => {
   const common = { seconds, lit: [0, seconds], holderLuminance: null } as const;
-  const moon = moonLight(skyAt(input));
+  const middle = midExposure(input, minuteOf(seconds));
   const { northRadians } = input;
-  const sky = domeSource({ part: 'sky', input, domes }, 1);
+  const moon = moonOf(skyAt(middle));
+  const sky = domeSource({ part: 'sky', input: middle, domes }, 1);
   const glows = domes.map((dome) =>
     domeSource({ part: 'glow', dome: shapeOf(dome), northRadians }, dome.luminanceAt10DegreesCdM2),
   );
   return [
-    ...(moon
-      ? [
-          {
-            id: 'moon',
-            source: { kind: 'moon', toward: moon.toward, radiusRadians: moon.radiusRadians } as const,
-            strength: scale(moon.colour, moon.lux),
-            ...common,
-          },
-        ]
-      : []),
+    ...(moon ? [{ id: 'moon', ...moon, ...common }] : []),
     ...(sky ? [{ id: 'sky', ...sky, ...common }] : []),
     ...glows.flatMap((glow, i) => (glow ? [{ id: `glow ${i + 1}`, ...glow, ...common }] : [])),
     {

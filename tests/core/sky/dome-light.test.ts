@@ -8,7 +8,7 @@ const dome = (at: (toward: Vec3) => number): DomeLight =>
   domeLight((toward) => {
     const l = at(toward);
     return [l, l, l];
-  }) as DomeLight;
+  }, null) as DomeLight;
 
 /** Illuminance by the directions of equal light, as the renderers take it. */
 const byDirections = ({ directions, luxAllRound }: DomeLight, normal: Vec3): number => {
@@ -89,6 +89,6 @@ describe('domeLight of uneven skies, against a plain sum over the dome', () => {
   });
 
   it('a dark sky is no light', () => {
-    expect(domeLight(() => [0, 0, 0])).toBeNull();
+    expect(domeLight(() => [0, 0, 0], null)).toBeNull();
   });
 });

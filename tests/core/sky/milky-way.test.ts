@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
+import type { Sum } from '../../../core/sky/altitude-table.ts';
 import { catalogueMeanS10 } from '../../../core/sky/catalogue-mean.ts';
 import { darkClouds } from '../../../core/sky/dark-clouds.ts';
-import { starlight, starlightS10 } from '../../../core/sky/milky-way.ts';
-import { radiansFromDegrees } from '../../../core/units/angle.ts';
+import { starlight } from '../../../core/sky/milky-way.ts';
+import { wrapDegrees } from '../../../core/units/angle.ts';
 
-const s10 = (l: number, b: number, without = false): number =>
-  starlightS10(radiansFromDegrees(l), radiansFromDegrees(b), without);
+/** Light of all stars, S10, at galactic degrees. */
+const s10 = (l: number, b: number, without = false): number => {
+  const out: Sum = [0, 0, 0];
+  starlight(without)(wrapDegrees(l), b, out);
+  return luminanceOfLinearSrgb(out);
+};
 
 /** Mean over a round spot, degrees. */
 const spot = (l: number, b: number, radius: number): number => {
@@ -20,7 +25,7 @@ const spot = (l: number, b: number, radius: number): number => {
   return sum / count;
 };
 
-describe('starlightS10', () => {
+describe('starlight', () => {
   it('shows the Coalsack: under half of the band on either side of it', () => {
     const hole = spot(302.4, -0.3, 1.5);
     expect(hole).toBeLessThan(0.5 * spot(295.5, -1, 1.5));
@@ -96,7 +101,7 @@ describe('starlightS10', () => {
   });
 });
 
-describe('starlight', () => {
+describe('colour of starlight', () => {
   it('is warmer near the middle than toward the edge', () => {
     const ratio = (l: number, b: number): number => {
       const out: [number, number, number] = [0, 0, 0];

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { crossingsOf, highestOf, nightCurve, spansOver, spansUnder } from '../../../core/sky/night-curve.ts';
-import { type Span, spansInBoth, totalSeconds } from '../../../core/sky/night-spans.ts';
+import { type Span, spansInBoth } from '../../../core/sky/night-spans.ts';
+import { totalSeconds } from './total-seconds.ts';
 
 const day = 86_400_000;
 /** A body's path: highest at `peak`, one turn a day. */

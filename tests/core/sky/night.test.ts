@@ -4,9 +4,9 @@ import { seededRandom } from '../../../core/geometry/random.ts';
 import { nightRound } from '../../../core/sky/night.ts';
 import type { SkyEvent } from '../../../core/sky/night-event.ts';
 import { nightProbe } from '../../../core/sky/night-probe.ts';
-import { totalSeconds } from '../../../core/sky/night-spans.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
 import { skyInput } from '../support/sky-inputs.ts';
+import { totalSeconds } from './total-seconds.ts';
 
 const day = 86_400_000;
 const hour = 3_600_000;

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Triple } from '../../../core/colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
-import { add, basisAround, scale, type Vec3 } from '../../../core/geometry/vec.ts';
+import type { Vec3 } from '../../../core/geometry/vec.ts';
 import { glowShape } from '../../../core/sky/glow-dome.ts';
 import { glowLuminance } from '../../../core/sky/glow-luminance.ts';
 import { surfaceMagnitudeFromLuminance } from '../../../core/sky/magnitudes.ts';
@@ -11,28 +11,11 @@ import { starHalo } from '../../../core/sky/star-halo.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
 import { directionAt, type FakeSky, fakeSky } from './fake-sky.ts';
 import { horizontalLux } from './horizontal-lux.ts';
+import { luxRound } from './lux-round.ts';
 
 const full = { withoutStarsToV8: false };
 const skyOf = (fake: FakeSky = {}) => skyLuminance(fakeSky(fake), [], full);
 const y = (sky: (toward: Vec3) => Triple, toward: Vec3): number => luminanceOfLinearSrgb(sky(toward));
-/** Light of a sky on level ground, lux, in rings round a direction that close up on it: for narrow glows. */
-const luxRound = (sky: (toward: Vec3) => Triple, middle: Vec3): number => {
-  const { first, second } = basisAround(middle);
-  const [rings, turns] = [160, 96];
-  let sum = 0;
-  for (let i = 0; i < rings; i++) {
-    const u = (i + 0.5) / rings;
-    const r = Math.PI * u ** 3;
-    const weight = (Math.sin(r) * 3 * Math.PI * u * u * 2 * Math.PI) / (rings * turns);
-    for (let j = 0; j < turns; j++) {
-      const turn = (2 * Math.PI * (j + 0.5)) / turns;
-      const aside = add(scale(first, Math.cos(turn)), scale(second, Math.sin(turn)));
-      const toward = add(scale(middle, Math.cos(r)), scale(aside, Math.sin(r)));
-      if (toward[1] > 0) sum += weight * toward[1] * y(sky, toward);
-    }
-  }
-  return sum;
-};
 const town = {
   bearingRadians: radiansFromDegrees(80),
   halfWidthRadians: radiansFromDegrees(4),
