@@ -80,7 +80,7 @@ describe('skyOf', () => {
     }
   });
 
-  it('is the clear sky without haze, and far from it low in haze', () => {
+  it('is the clear sky without haze; low in the glow of a town haze of 0.4 km changes it by more than 0.3 stop', () => {
     const { world, worldFrame } = worldOf(null);
     const low = viewDirection(world.view, 0.5, 0.6);
     const clear = clearSkyOf(worldFrame)(low);
