@@ -66,6 +66,7 @@ const scenes: [string, string, Document][] = [
   ['lamps in haze under a plain sky', 'painted', { ...stones, place: { ...stones.place, hazeVisibilityKm: 0.4 } }],
   ['land in haze under half moon', 'sky', fromAbove(exposed(hour(stones, { hazeVisibilityKm: 0.4 }), 4, 800))],
   ['a lamp walked in haze, its holder and bounced light', 'painted', walkedInHaze],
+  ['still water in haze', '', exposed(hour(jetty, { hazeVisibilityKm: 0.4 }), 4, 400)],
   ['still water', '', exposed(hour(jetty, {}), 4, 400)],
 ];
 
