@@ -90,9 +90,10 @@ const lampArrival = (air: Air | null, source: LampSource, receiver: Receiver, nu
 };
 
 /**
- * The moon through haze, and what haze by its light sends to the ground: as bright as it is seen, see `airLight`. A sample
- * takes the moon as often as its light gets through, else a direction of the haze. Sample 0 takes all of it from the moon:
- * of scattered light the share that goes on with it, its mean cosine.
+ * The moon through haze, and what haze by its light sends to the ground: as bright as it is seen, see `airLight`, but on
+ * level ground no more than haze takes of the moon. What it sends upward, or scatters again, is left out. A sample takes the
+ * moon as often as its light gets through, else a direction of the haze. Sample 0 takes all of it from the moon: of scattered
+ * light the share that goes on with it, its mean cosine.
  */
 const moonArrival = (
   air: Air | null,
@@ -111,8 +112,10 @@ const moonArrival = (
     return { ...common, lux: Math.max(dot(normal, toLight), 0) * share, toLight, isAllRound: false };
   }
   const toLight = scatteredDirection(toward, (u - straight) / (1 - straight), v);
-  const given = 1 - throughToSky(air, { origin: place, direction: toLight });
-  const lux = toLight[1] > 0 ? (given * Math.max(dot(normal, toLight), 0)) / (1 - straight) : 0;
+  if (toLight[1] <= 0) return nothing;
+  const seen = 1 - throughToSky(air, { origin: place, direction: toLight });
+  const taken = ((1 - straight) * Math.max(toward[1], 0)) / toLight[1];
+  const lux = (Math.min(seen, taken) * Math.max(dot(normal, toLight), 0)) / (1 - straight);
   return { ...common, lux, toLight, isAllRound: true };
 };
 

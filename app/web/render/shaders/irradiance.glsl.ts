@@ -105,8 +105,9 @@ LightSample moonSample(Receiver receiver, vec2 uv) {
     return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0) * share, vec3(0.0), false);
   }
   vec3 toLight = scatteredDirection(vec2((uv.x - straight) / (1.0 - straight), uv.y));
-  float given = 1.0 - throughAir(metresInAir(receiver.place, toLight));
-  float lux = toLight.y > 0.0 ? given * max(dot(receiver.normal, toLight), 0.0) / (1.0 - straight) : 0.0;
+  float seen = 1.0 - throughAir(metresInAir(receiver.place, toLight));
+  float taken = (1.0 - straight) * max(towardMoon.y, 0.0) / max(toLight.y, 1e-6);
+  float lux = toLight.y > 0.0 ? min(seen, taken) * max(dot(receiver.normal, toLight), 0.0) / (1.0 - straight) : 0.0;
   return LightSample(toLight, FAR_AWAY, lux, vec3(0.0), true);
 }
 
