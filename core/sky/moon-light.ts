@@ -52,20 +52,37 @@ export const shareOfDiscAbove = (heightInRadii: number): number => {
   return 0.5 + (t * Math.sqrt(1 - t * t) + Math.asin(t)) / Math.PI;
 };
 
+/** Rows of the disc at which the air before it is looked at: near the horizon it changes over the disc. */
+const rows = 8;
+
+/** Mean share of moonlight that gets through to the ground over an even disc, of which no more counts than is up. */
+const throughToDisc = (air: Air, altitudeRadians: number, radiusRadians: number): Triple => {
+  // rows by their turn from the top of the disc, to the horizon or to its foot
+  const last = Math.acos(Math.min(Math.max(-altitudeRadians / radiusRadians, -1), 1));
+  const sum: [number, number, number] = [0, 0, 0];
+  for (let i = 0; i < rows; i++) {
+    const turn = (last * (i + 0.5)) / rows;
+    const weight = (2 * Math.sin(turn) ** 2 * last) / rows / Math.PI;
+    const through = moonThroughAir(air, Math.sin(altitudeRadians + radiusRadians * Math.cos(turn)));
+    for (const c of [0, 1, 2] as const) sum[c] += weight * through[c];
+  }
+  return sum;
+};
+
 /**
- * Moonlight at the ground after air and thin cloud; of what cloud scatters, see
- * `moonHalo` and `moonSky`. Fades as the disc sets; null
- * when all of it is under the level horizon. Phase law and distance as in `moonLuxAboveAir`, air mass by Kasten and Young.
+ * Moonlight at the ground after air and thin cloud; of what cloud scatters, see `moonHalo` and `moonSky`. Fades as the disc
+ * sets; null when all of it is under the level horizon. Phase law and distance as in `moonLuxAboveAir`, air mass by Kasten
+ * and Young, over the disc as if it were lit evenly.
  */
 export const moonLight = ({ moon, input }: SkyState): MoonLight | null => {
-  const sine = moon.towardSeen[1];
-  const share = shareOfDiscAbove(Math.asin(Math.min(Math.max(sine, -1), 1)) / moon.radiusRadians);
-  if (share <= 0) return null;
-  const arrives = moonThroughAir(input, sine);
+  const altitude = Math.asin(Math.min(Math.max(moon.towardSeen[1], -1), 1));
+  if (altitude <= -moon.radiusRadians) return null;
+  const arrives = throughToDisc(input, altitude, moon.radiusRadians);
   const left = luminanceOfLinearSrgb(arrives);
+  if (left <= 0) return null;
   return {
     toward: moon.towardSeen,
-    lux: moonLuxAboveAir(moon) * left * share,
+    lux: moonLuxAboveAir(moon) * left,
     colour: [arrives[0] / left, arrives[1] / left, arrives[2] / left],
     radiusRadians: moon.radiusRadians,
   };

@@ -1,4 +1,4 @@
-import { midExposure } from '../sky/mid-exposure.ts';
+import { inputAfter } from '../sky/mid-exposure.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import { skyAt } from '../sky/sky-at.ts';
 import type { SkyState } from '../sky/sky-state.ts';
@@ -24,8 +24,6 @@ const isChanging = ({ sun, moon }: SkyState): boolean =>
  */
 export const changingSkies = (middle: SkyState, { input, seconds }: SeenSky): readonly SkyState[] => {
   if (seconds <= longSeconds) return [middle];
-  const skies = Array.from({ length: instants }, (_, i) =>
-    skyAt(midExposure(input, (seconds * (2 * i + 1)) / instants)),
-  );
+  const skies = Array.from({ length: instants }, (_, i) => skyAt(inputAfter(input, (seconds * (i + 0.5)) / instants)));
   return skies.some(isChanging) ? skies : [middle];
 };

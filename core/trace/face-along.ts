@@ -41,6 +41,35 @@ const tableAlong = (
   };
 };
 
+/** Places in deviations, and weights, that stand for a normal distribution: even steps to three deviations. */
+const acrossEdge: readonly (readonly [at: number, weight: number])[] = (() => {
+  const places = Array.from({ length: 13 }, (_, i) => (i - 6) / 2);
+  const all = places.reduce((sum, at) => sum + Math.exp((-at * at) / 2), 0);
+  return places.map((at) => [at, Math.exp((-at * at) / 2) / all] as const);
+})();
+
+/** A face whose edge is soft, with no other light in all. A crescent, brightest at its rim, is the fainter for it there. */
+const softFace = (face: MoonFace, softRadii: number): ((x: number, y: number) => number) => {
+  const edge = 2.5 * softRadii;
+  const soft = (x: number, y: number): number => {
+    const inside = clamp((1 - Math.hypot(x, y)) / edge + 0.5, 0, 1);
+    return inside > 0 ? inside * face.luminanceAt(x, y) : 0;
+  };
+  const [rings, turns] = [160, 160];
+  let sum = 0;
+  for (let i = 0; i < rings; i++) {
+    // closer together at the rim
+    const t = 1 - (i + 0.5) / rings;
+    const [r, step] = [(1 + edge / 2) * (1 - t * t), (2 * t * (1 + edge / 2)) / rings];
+    for (let j = 0; j < turns; j++) {
+      const turn = (2 * Math.PI * (j + 0.5)) / turns;
+      sum += ((r * step * 2 * Math.PI) / turns) * soft(r * Math.cos(turn), r * Math.sin(turn));
+    }
+  }
+  const factor = (Math.PI * face.lux) / face.steradians / sum;
+  return (x, y) => factor * soft(x, y);
+};
+
 /**
  * Mean luminance that a place sees of the moon's face while the disc goes past it on a straight way.
  *
@@ -57,11 +86,7 @@ export const faceAlong = (
 ): ((x: number, y: number) => number) => {
   const length = Math.hypot(...goes);
   const pixels = length * radiusPixels;
-  const edge = 2.5 * softRadii;
-  const standing = (x: number, y: number): number => {
-    const inside = clamp((1 - Math.hypot(x, y)) / edge + 0.5, 0, 1);
-    return inside > 0 ? inside * face.luminanceAt(x, y) : 0;
-  };
+  const standing = softFace(face, softRadii);
   if (pixels < standsPixels) return standing;
   if (pixels < stepsPixels) {
     const steps = Math.ceil(pixels);
@@ -76,12 +101,16 @@ export const faceAlong = (
   }
   const direction = [goes[0] / length, goes[1] / length] as const;
   const upTo = tableAlong(face, direction, radiusPixels);
-  return (x, y) => {
-    const v = y * direction[0] - x * direction[1];
+  const passing = (u: number, v: number): number => {
     if (Math.abs(v) >= 1) return 0;
-    const u = x * direction[0] + y * direction[1];
     const half = Math.sqrt(1 - v * v);
     if (u < -half || u - length > half) return 0;
     return Math.max(upTo(u, v) - upTo(u - length, v), 0) / length;
+  };
+  return (x, y) => {
+    const u = x * direction[0] + y * direction[1];
+    const v = y * direction[0] - x * direction[1];
+    if (Math.abs(Math.abs(v) - 1) > 3 * softRadii) return passing(u, v);
+    return acrossEdge.reduce((sum, [at, weight]) => sum + weight * passing(u, v + at * softRadii), 0);
   };
 };

@@ -1,5 +1,6 @@
 import type { Triple } from '../colour/matrix.ts';
 import { altitudeTable, type Sum } from '../sky/altitude-table.ts';
+import { inputAfter } from '../sky/mid-exposure.ts';
 import { moonThroughAir } from '../sky/moon-light.ts';
 import { skyAt } from '../sky/sky-at.ts';
 import type { SkyInput } from '../sky/sky-input.ts';
@@ -14,9 +15,7 @@ export const moonStates = (states: readonly SkyState[]): readonly SkyState[] => 
   const span = last.input.utcMilliseconds - first.input.utcMilliseconds;
   const pieces = Math.ceil(span / pieceMilliseconds);
   if (pieces <= states.length - 1) return states;
-  return Array.from({ length: pieces + 1 }, (_, i) =>
-    skyAt({ ...first.input, utcMilliseconds: first.input.utcMilliseconds + (span * i) / pieces }),
-  );
+  return Array.from({ length: pieces + 1 }, (_, i) => skyAt(inputAfter(first.input, (span * i) / pieces / 1000)));
 };
 
 /** Share of moonlight that gets through air and thin cloud, by the sine of the height; none under the level horizon. */

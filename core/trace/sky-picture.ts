@@ -2,7 +2,7 @@ import { type Ray, viewDirection } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import { glowLuminance } from '../sky/glow-luminance.ts';
-import { midExposure } from '../sky/mid-exposure.ts';
+import { inputAfter, midExposure } from '../sky/mid-exposure.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import { skyAt } from '../sky/sky-at.ts';
 import { skyLuminance } from '../sky/sky-luminance.ts';
@@ -25,7 +25,7 @@ export const sharpSigmaPixels = 0.7;
 const statesOf = ({ input, seconds }: SeenSky, count: number): SkyState[] =>
   count === 1
     ? [skyAt(midExposure(input, seconds))]
-    : Array.from({ length: count }, (_, i) => skyAt(midExposure(input, (2 * seconds * i) / (count - 1))));
+    : Array.from({ length: count }, (_, i) => skyAt(inputAfter(input, (seconds * i) / (count - 1))));
 
 /** The mean of several smooth skies. */
 const meanOf = (skies: readonly ((toward: Vec3) => Triple)[]): ((toward: Vec3) => Triple) => {
