@@ -2,9 +2,9 @@ import type { Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
-import { airLight } from '../trace/haze-light.ts';
 import { seenAlong } from '../trace/sky-picture.ts';
 import { throughToSky } from '../trace/through-air.ts';
+import { airLight } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
 import type { WorldFrame, WorldLight } from '../world/world.ts';
 

@@ -6,12 +6,13 @@ import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec
 import { emitterSpot } from '../photometry/emitter.ts';
 import type { Frame, Pass, Walking } from '../setup/schema/setup.ts';
 import { directLuminance, look } from '../trace/direct-light.ts';
-import { airLight } from '../trace/haze-light.ts';
 import { meterReceiver } from '../trace/meter.ts';
-import { metresBefore, throughAir } from '../trace/through-air.ts';
+import { metresBefore } from '../trace/through-air.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { body, isInTheWay } from '../walk/body.ts';
+import { throughAir } from '../world/air.ts';
+import { airLight } from '../world/air-light.ts';
 import { poseAt, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
 import { type LampSource, mostAtOnePlace, pictureShare, reach, type SeenBody, seenBody } from './seen-body.ts';
 

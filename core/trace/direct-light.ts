@@ -2,10 +2,11 @@ import type { Ray } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { domeLuminance } from '../sky/dome-light.ts';
 import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { airLight } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
-import { airLight, beamInHaze } from './haze-light.ts';
+import { beamInHaze } from './haze-light.ts';
 import { holderAlong, holderLuminance } from './holder-light.ts';
 import type { SampleNumbers, TakenTogether } from './irradiance.ts';
 import { surfaceLuminance } from './lit-surface.ts';
@@ -14,7 +15,7 @@ import { bareLuminance } from './seen-source.ts';
 import { wayOn } from './sheen.ts';
 import { seenPastHaze } from './sky-picture.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
-import { metresBefore, throughAir } from './through-air.ts';
+import { metresBefore } from './through-air.ts';
 
 /** What the eye's ray meets when it goes on from a sheen. */
 interface ShownInSheen {

@@ -2,12 +2,10 @@ import type { Ray } from '../camera/camera-view.ts';
 import { anyHit } from '../geometry/cast-ray.ts';
 import { add, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
-import { domeLightOf } from '../sky/dome-of.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { scatterPhase } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
-import type { Source } from '../world/world.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
-import { scatterPhase, throughAir } from './through-air.ts';
 
 /** Places along a look at which one sample asks for a lamp's light in haze. */
 export const placesAlong = 16;
@@ -94,19 +92,4 @@ export const beamInHaze = (
     ];
   if (!drawn || anyHit(stage.tree, drawn.place, drawn.toLamp, drawn.distance * (1 - 1e-5))) return 0;
   return glints.reduce((sum, { weight }) => sum + weight, 0);
-};
-
-/**
- * Luminance of haze itself in the light of moon or sky, per lux, over a way through it: what it takes of the view it gives
- * back of what lights it. Moonlight is scattered once, and counts as it is over the haze. A sky gives its mean luminance, as
- * if the ground under the haze were as bright, so that an even sky looks the same through any haze: our choice, as ground
- * in haze is lit too, but darker. No shadows in it.
- *
- * @param through share of the view that gets through
- */
-export const airLight = (source: Source, direction: Vec3, through: number): number => {
-  if (source.kind === 'moon') return (1 - through) * scatterPhase(dot(source.toward, direction));
-  const luxAllRound =
-    source.kind === 'sky' ? 2 : source.kind === 'dome' ? (domeLightOf(source.of)?.luxAllRound ?? 0) : 0;
-  return ((1 - through) * luxAllRound) / (2 * Math.PI);
 };

@@ -3,11 +3,11 @@ import { anyHit } from '../geometry/cast-ray.ts';
 import { add, scale } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
 import { type BodyHit, bodyAlong } from '../walk/body.ts';
+import { throughAir } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import type { TakenTogether } from './irradiance.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
 import { surfaceOffset } from './surface-point.ts';
-import { throughAir } from './through-air.ts';
 
 /**
  * Where the eye's ray meets whoever holds a lamp, at each moment taken.

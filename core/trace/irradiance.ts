@@ -8,12 +8,13 @@ import { harmonicLux } from '../sky/dome-harmonics.ts';
 import type { DomeLight } from '../sky/dome-light.ts';
 import { domeLightOf } from '../sky/dome-of.ts';
 import { isInTheWay } from '../walk/body.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { forwardness } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 import type { HazeNumbers } from './haze-light.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
-import { forwardness, scatteredDirection, throughAir, throughToSky } from './through-air.ts';
+import { scatteredDirection, throughToSky } from './through-air.ts';
 
 /** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
 export interface Receiver {

@@ -1,6 +1,7 @@
 import { type CameraView, viewRay } from '../camera/camera-view.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import { throughAir } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
 import { type Bounces, bounceSample } from './bounce.ts';
@@ -9,7 +10,7 @@ import { directLuminance, holderShare, look } from './direct-light.ts';
 import { momentsTaken } from './moments-taken.ts';
 import { chanceNumber, dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 import { skyPicture } from './sky-picture.ts';
-import { metresBefore, throughAir } from './through-air.ts';
+import { metresBefore } from './through-air.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {

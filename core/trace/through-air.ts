@@ -1,10 +1,7 @@
 import type { Ray } from '../camera/camera-view.ts';
 import { add, basisAround, normalize, scale, type Vec3 } from '../geometry/vec.ts';
-import type { Air } from '../world/air.ts';
-
-/** Share of light that gets through so much haze straight. Beer and Lambert. */
-export const throughAir = (air: Air | null, metres: number): number =>
-  air ? Math.exp(-air.scatterPerMetre * metres) : 1;
+import { type Air, throughAir } from '../world/air.ts';
+import { forwardness } from '../world/air-light.ts';
 
 /** Way through haze that a level look takes at most, metres: the earth is round, and banks end. */
 export const farthestMetres = 20_000;
@@ -22,20 +19,6 @@ export const metresBefore = (air: Air | null, ray: Ray, distance: number): numbe
 
 /** Share of the light of moon or sky that gets straight through the haze along a ray that meets nothing. */
 export const throughToSky = (air: Air | null, ray: Ray): number => (air ? throughAir(air, metresInAir(air, ray)) : 1);
-
-/** How strongly haze scatters forward: mean cosine of the angle, as in aerosol (sky.md 4.7). */
-export const forwardness = 0.7;
-
-/**
- * Share of scattered light that goes on at an angle, per steradian; over the sphere it sums up to 1. Henyey and Greenstein
- * 1941.
- *
- * @param cosine of the angle between the ways before and after: 1 = straight on
- */
-export const scatterPhase = (cosine: number): number => {
-  const g = forwardness;
-  return (1 - g * g) / (4 * Math.PI * (1 + g * g - 2 * g * cosine) ** 1.5);
-};
 
 /** A direction round an axis, as often as light from there is scattered along it. Two numbers in [0, 1). */
 export const scatteredDirection = (axis: Vec3, u: number, v: number): Vec3 => {

@@ -1,6 +1,6 @@
 import { farthestMetres } from '../../../../core/trace/through-air.ts';
 
-/** Haze between all things, twin of core/trace/through-air.ts. HAS_HAZE (0 or 1) says whether there is any. */
+/** Haze between all things, twin of core/world/air.ts and core/trace/through-air.ts. HAS_HAZE (0 or 1) says whether there is any. */
 export const airGlsl = /* glsl */ `
 #if HAS_HAZE == 1
 // scattered per metre, and how high it reaches

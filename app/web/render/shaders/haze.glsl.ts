@@ -1,8 +1,8 @@
 import { nearestPass, placesAlong } from '../../../../core/trace/haze-light.ts';
-import { forwardness } from '../../../../core/trace/through-air.ts';
+import { forwardness } from '../../../../core/world/air-light.ts';
 import { sourceKinds } from './irradiance.glsl.ts';
 
-/** Light of haze, twin of core/trace/haze-light.ts. Needs tree, emitter, air, holder, irradiance and camera. */
+/** Light of haze, twin of core/trace/haze-light.ts and core/world/air-light.ts. Needs tree, emitter, air, holder, irradiance and camera. */
 export const hazeGlsl = /* glsl */ `
 const int PLACES = ${placesAlong};
 

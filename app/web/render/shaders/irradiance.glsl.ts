@@ -1,5 +1,5 @@
 import { domeSteps } from '../../../../core/sky/dome-cells.ts';
-import { forwardness } from '../../../../core/trace/through-air.ts';
+import { forwardness } from '../../../../core/world/air-light.ts';
 
 /** Values of the uniform `sourceKind`. */
 export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3, dome: 4 } as const;
