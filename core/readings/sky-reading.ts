@@ -17,7 +17,7 @@ export interface BodyReading {
   readonly bearingDegrees: number;
 }
 
-/** The sky of the hour as the shutter opens. Names are those of `lampfall readings --json`. */
+/** The sky of the hour: where things stand as the shutter opens, and how bright it is over the exposure. Names are those of `lampfall readings --json`. */
 export interface SkyReading {
   readonly sun: BodyReading & { readonly light: TwilightName };
   /** What it does as a light is in `MoonReading`. */

@@ -48,14 +48,12 @@ const settleCommas = (text: string): string | null => {
 };
 
 /**
- * The pieces of typed coordinates.
+ * The pieces of two typed coordinates, which a comma may part.
  *
- * @param isPair whether two coordinates are looked for: a comma may part them; in a single one it is always decimal
  * @returns null where something is no number, sign, unit or one of N, S, E and W
  */
-export const coordinateTokens = (text: string, isPair: boolean): readonly CoordinateToken[] | null => {
-  const plain = plainText(text);
-  const settled = isPair ? settleCommas(plain) : plain.replace(',', '.');
+export const coordinateTokens = (text: string): readonly CoordinateToken[] | null => {
+  const settled = settleCommas(plainText(text));
   if (settled === null) return null;
   const pattern = /\s*(?:([+-]?)(\d+(?:\.\d*)?|\.\d+)\s*([°'"])?|([NSEW])(?![A-Za-z])|([;]))/iy;
   const tokens: CoordinateToken[] = [];

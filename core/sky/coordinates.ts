@@ -1,4 +1,4 @@
-import { type CoordinateAxis, type CoordinateFault, coordinateAngle, faultOf, rangeFault } from './coordinate-angle.ts';
+import { type CoordinateFault, coordinateAngle, faultOf, rangeFault } from './coordinate-angle.ts';
 import { type CoordinateToken, coordinateTokens } from './coordinates-tokens.ts';
 
 /** A place in degrees, north and east positive. */
@@ -47,7 +47,7 @@ const splitTokens = (tokens: readonly CoordinateToken[]): Two | null => {
  */
 export const parseCoordinates = (text: string): Coordinates | CoordinateFault => {
   if (text.trim() === '') return faultOf('empty', pairWords);
-  const tokens = coordinateTokens(text, true);
+  const tokens = coordinateTokens(text);
   if (tokens === null) return faultOf('form', pairWords);
   if (tokens.filter(({ kind }) => kind === 'number').length === 1) return faultOf('two-needed', pairWords);
   const two = splitTokens(tokens);
@@ -61,19 +61,4 @@ export const parseCoordinates = (text: string): Coordinates | CoordinateFault =>
   const [latitude, longitude] = isSwapped ? [second, first] : [first, second];
   const fault = rangeFault('latitude', latitude.degrees) ?? rangeFault('longitude', longitude.degrees);
   return fault ?? { kind: 'coordinates', latitudeDegrees: latitude.degrees, longitudeDegrees: longitude.degrees };
-};
-
-/** One typed coordinate, degrees, north and east positive: the same forms; a comma is decimal. */
-export const parseCoordinate = (text: string, axis: CoordinateAxis): number | CoordinateFault => {
-  const words =
-    axis === 'latitude'
-      ? 'Expected a latitude, such as 54.4, -33.2 or 54 24.5 N.'
-      : 'Expected a longitude, such as -2.6, 149.1 or 2 36 W.';
-  if (text.trim() === '') return faultOf('empty', words);
-  const tokens = coordinateTokens(text, false);
-  if (tokens === null) return faultOf('form', words);
-  const angle = coordinateAngle(tokens);
-  if (angle.kind === 'fault') return angle;
-  if (angle.axis !== null && angle.axis !== axis) return faultOf('letters', words);
-  return rangeFault(axis, angle.degrees) ?? angle.degrees;
 };

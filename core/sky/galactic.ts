@@ -30,6 +30,3 @@ export const j2000FromGalactic: Matrix3 = (() => {
     [x[2], y[2], z[2]],
   ];
 })();
-
-/** Centre of the Milky Way (l = b = 0), unit direction in J2000 equatorial axes. */
-export const galacticCentreJ2000: Vec3 = [j2000FromGalactic[0][0], j2000FromGalactic[1][0], j2000FromGalactic[2][0]];

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { parseCoordinate, parseCoordinates } from '../../../core/sky/coordinates.ts';
+import { parseCoordinates } from '../../../core/sky/coordinates.ts';
 import { coordinatesText, degreesMinutesText, degreesText } from '../../../core/sky/coordinates-text.ts';
 
 const [latitude, longitude] = [54 + 24.5 / 60, -(2 + 36 / 60)];
@@ -127,25 +127,5 @@ describe('coordinatesText', () => {
       }),
       { numRuns: 500, seed: 14 },
     );
-  });
-});
-
-describe('parseCoordinate', () => {
-  it('reads one number, where a comma is always decimal', () => {
-    expect(parseCoordinate('54,4', 'latitude')).toBe(54.4);
-    expect(parseCoordinate('-2.6', 'longitude')).toBe(-2.6);
-    expect(parseCoordinate('33 30 S', 'latitude')).toBe(-33.5);
-    expect(parseCoordinate('149° 6′ E', 'longitude')).toBeCloseTo(149.1, 12);
-  });
-
-  it.each([
-    ['', 'latitude', 'empty'],
-    ['2 W', 'latitude', 'letters'],
-    ['54 N', 'longitude', 'letters'],
-    ['54.4, -2.6', 'latitude', 'form'],
-    ['100', 'latitude', 'latitude'],
-    ['181', 'longitude', 'longitude'],
-  ] as const)('refuses "%s" as a %s: %s', (text, axis, about) => {
-    expect(parseCoordinate(text, axis)).toMatchObject({ kind: 'fault', about });
   });
 });
