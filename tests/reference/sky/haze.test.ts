@@ -105,7 +105,7 @@ describe('light on a surface in haze', () => {
     );
     const expected = straight * s + scattered;
     const ours = meter(hazy(open, 0.4), moon, [0, 0, 0], up, 16_384);
-    const claim = `moon ${altitude}° up on level ground in haze, share of its light in the open`;
+    const claim = `moon ${altitude}° up on level ground in haze, per lux on what faces it in clear air`;
     const source = 'first principles, one scattering';
     check({ id: 'haze g', claim, source, unit: '', expected, ours, tolerance: { relative: 0.02 } });
     expect(ours).toBeLessThan(s);
