@@ -1,16 +1,8 @@
-import { Recent } from '../readings/recent.ts';
-import { type Night, nightRound } from '../sky/night.ts';
+import { nightOf } from '../sky/night-of.ts';
 import type { SkyInput } from '../sky/sky-input.ts';
 import { localTimeOf } from '../sky/zoned-time.ts';
 
 const minuteMilliseconds = 60_000;
-const nights = new Recent<Night>(8);
-
-/** The night round an hour; the last few are kept, for reports come with every edit. */
-export const nightOf = (input: SkyInput): Night => {
-  const { latitudeRadians, longitudeRadians, utcMilliseconds } = input;
-  return nights.get([latitudeRadians, longitudeRadians, utcMilliseconds].join(), () => nightRound(input));
-};
 
 /** "22:30" of an instant on the clocks of a zone, to the nearest minute. */
 export const clockAt = (milliseconds: number, timeZone: string): string =>

@@ -12,7 +12,7 @@ import { limits } from './limits.ts';
 const skyStopsOf = (world: World, frame: WorldFrame): number => {
   const directions = skyDirections(world);
   const seconds = frame.lights.find(({ source }) => source.kind === 'sky' || source.kind === 'seen-sky')?.seconds ?? 0;
-  const luminanceAt = skyOf(frame);
+  const luminanceAt = skyOf(world.stage, frame);
   const values = directions.map((toward) => luminanceOfLinearSrgb(luminanceAt(toward)) * seconds);
   return values.length > 0 ? stopsFromMidGrey(percentile(values, 0.5), frame.exposure) : Number.NEGATIVE_INFINITY;
 };

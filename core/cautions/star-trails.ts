@@ -26,12 +26,14 @@ export const starTrails: SchemeRule = ({ setup, scheme, frames }) => {
   const [value, limit] = [worst.stars.trailPixels, allowed * limits.starTrailRatio];
   if (value <= limit) return [];
   const { id, name } = worst.frame;
+  const longest = worst.stars.seen?.longest.trailPixels ?? value;
+  const inCorners = longest > 1.1 * value ? `, up to ${longest.toFixed(0)} toward the corners` : '';
   return [
     {
       code: 'star-trails',
       severity: 'note',
       frameId: id,
-      message: `${name}: stars draw lines up to ${value.toFixed(0)} pixels long. For short ones keep to ${secondsText(loose.seconds)} (500 rule), for points to ${secondsText(strict.seconds)} (pixel rule); leave it if you want trails.`,
+      message: `${name}: stars draw lines of ${value.toFixed(0)} pixels${inCorners}. For short ones keep to ${secondsText(loose.seconds)} (500 rule), for points to ${secondsText(strict.seconds)} (pixel rule); leave it if you want trails.`,
       value,
       limit,
     },

@@ -6,7 +6,7 @@ import { glowLuminance } from '../sky/glow-luminance.ts';
 import { degreesFromRadians, radiansFromDegrees, wrapDegrees } from '../units/angle.ts';
 import { glowDomesOf } from '../world/sky-of-place.ts';
 import type { WorldLight } from '../world/world.ts';
-import { moonOf, skyLuxOf, skyOf } from './frame-sky.ts';
+import { clearSkyOf, moonOf, skyLuxOf } from './frame-sky.ts';
 
 /** Where the lights stand that a place has without lamps, as far as their shadows show: bearings from the scene's north. */
 export interface AmbientWays {
@@ -24,7 +24,7 @@ const glowAltitudeRadians = radiansFromDegrees(10);
 /**
  * The ways that a frame's moon and the glow of towns stand. A moon steeply overhead, and one that is lost in the light of
  * the sky, count as none. Of towns the one counts that stands out most, if its glow is brighter ten degrees up than all the
- * sky around it; the document's bearings of towns are true ones.
+ * sky around it, both over any haze; the document's bearings of towns are true ones.
  */
 export const ambientWays = (
   place: Pick<Setup['place'], 'glowDomes' | 'northDegrees'>,
@@ -36,7 +36,7 @@ export const ambientWays = (
     moon.lux >= shownShare * skyLuxOf(frame) &&
     degreesFromRadians(altitudeOf(moon.toward)) <= steepDegrees;
   const north = radiansFromDegrees(place.northDegrees);
-  const sky = skyOf(frame);
+  const sky = clearSkyOf(frame);
   const isPlain = frame.lights.some(({ source }) => source.kind === 'sky');
   let [best, most]: [number | null, number] = [null, 1];
   for (const dome of glowDomesOf(place)) {

@@ -1,9 +1,12 @@
 import type { Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { scale, type Vec3 } from '../geometry/vec.ts';
+import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import { seenAlong } from '../trace/sky-picture.ts';
-import type { WorldLight } from '../world/world.ts';
+import { throughToSky } from '../trace/through-air.ts';
+import { airLight } from '../world/air-light.ts';
+import type { Stage } from '../world/stage.ts';
+import type { WorldFrame, WorldLight } from '../world/world.ts';
 
 /** The moon as a light of a frame. */
 export interface FrameMoon {
@@ -39,12 +42,32 @@ export const skyLuxOf = ({ lights }: Lights): number =>
 
 /**
  * Luminance of a frame's sky by direction, cd/m^2 in linear RGB, its stars spread evenly: the sky of the hour with the glow
- * of towns, or the plain even one. Haze before it is not looked at: it gives about as much of the sky's light as it takes.
+ * of towns, or the plain even one, over any haze.
  */
-export const skyOf = (frame: Lights): ((toward: Vec3) => Triple) => {
+export const clearSkyOf = (frame: Lights): ((toward: Vec3) => Triple) => {
   const seen = seenSkyOf(frame);
   if (seen) return (toward) => seenAlong(seen, toward);
   const plain = frame.lights.find(({ source }) => source.kind === 'sky');
   const even: Triple = plain ? scale(plain.strength, 1 / Math.PI) : [0, 0, 0];
   return () => even;
+};
+
+/**
+ * The same as the camera sees it: what haze near the ground leaves of it, and what haze gives of its own by moon and sky.
+ */
+export const skyOf = (
+  { air }: Pick<Stage, 'air'>,
+  frame: Pick<WorldFrame, 'lights' | 'view'>,
+): ((toward: Vec3) => Triple) => {
+  const clear = clearSkyOf(frame);
+  if (!air) return clear;
+  return (direction) => {
+    const through = throughToSky(air, { origin: frame.view.position, direction });
+    return frame.lights
+      .filter(({ source }) => source.kind !== 'lamp')
+      .reduce<Triple>(
+        (sum, { source, strength }) => add(sum, scale(strength, airLight(source, direction, through))),
+        scale(clear(direction), through),
+      );
+  };
 };

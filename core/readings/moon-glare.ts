@@ -23,7 +23,7 @@ export const moonGlare = ({ stage, view, aspect }: World, frame: WorldFrame, moo
   const rows = Math.max(Math.round(columns / aspect), 2);
   const seconds = frame.lights.find(({ source }) => source.kind === 'seen-sky')?.seconds ?? 0;
   const perLuminance = seconds * midGreyRatioPerLuminanceSecond(frame.exposure);
-  const luminanceAt = skyOf(frame);
+  const luminanceAt = skyOf(stage, frame);
   let [full, radius] = [0, 0];
   for (let i = 0; i < columns * rows; i++) {
     const toward = viewDirection(view, ((i % columns) + 0.5) / columns, (Math.floor(i / columns) + 0.5) / rows);

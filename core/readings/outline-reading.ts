@@ -32,7 +32,7 @@ export const outlineReading = (world: World, frame: WorldFrame, subject: number)
   const sight = sightOf(stage, view);
   const { edge, sky } = sight.silhouette(subject);
   if (!found || sky.length === 0) return null;
-  const luminanceAt = skyOf(frame);
+  const luminanceAt = skyOf(stage, frame);
   const step = Math.ceil(sky.length / mostDirections);
   const seconds = frame.lights.find(({ source }) => source.kind === 'sky' || source.kind === 'seen-sky')?.seconds ?? 0;
   const behind = sky.filter((_, i) => i % step === 0).map((toward) => luminanceOfLinearSrgb(luminanceAt(toward)));

@@ -7,9 +7,12 @@ import { emitterSpot } from '../photometry/emitter.ts';
 import type { Frame, Pass, Walking } from '../setup/schema/setup.ts';
 import { directLuminance, look } from '../trace/direct-light.ts';
 import { meterReceiver } from '../trace/meter.ts';
+import { metresBefore } from '../trace/through-air.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { body, isInTheWay } from '../walk/body.ts';
+import { throughAir } from '../world/air.ts';
+import { airLight } from '../world/air-light.ts';
 import { poseAt, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
 import { type LampSource, mostAtOnePlace, pictureShare, reach, type SeenBody, seenBody } from './seen-body.ts';
 
@@ -77,11 +80,15 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
     const place = add(cell, scale(toEye, front));
     const normal = normalize(add(scale(across, out), scale(toEye, front)));
     const receiver = { place, normal, shadowOrigin: place };
-    const seen = look(stage, { origin: eye, direction: normalize(sub(cell, eye)) }, null);
+    const ray = { origin: eye, direction: normalize(sub(cell, eye)) };
+    const seen = look(stage, ray, null);
+    const through = throughAir(stage.air, metresBefore(stage.air, ray, distance(place, eye)));
     for (const light of worldFrame.lights) {
       const strength = luminanceOfLinearSrgb(light.strength);
       const lux = strength * meterReceiver(stage, light.source, receiver, meterSamples);
-      onBody += (lux * reflectance * sharedSeconds(frame, pass, light)) / Math.PI;
+      // with the light of moon and sky that haze before it sends
+      const before = strength * airLight(light.source, ray.direction, through);
+      onBody += ((lux * reflectance * through) / Math.PI + before) * sharedSeconds(frame, pass, light);
       const [r, g, b] = directLuminance(stage, light.source, seen, { u: 0.5, v: 0.5, time: 0.5 });
       const [sr, sg, sb] = light.strength;
       behind += luminanceOfLinearSrgb([r * sr, g * sg, b * sb]) * light.seconds;

@@ -2,19 +2,20 @@ import type { Ray } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { domeLuminance } from '../sky/dome-light.ts';
 import { type DomeOf, domeLightOf } from '../sky/dome-of.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { airLight } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
-import { airLight, beamInHaze } from './haze-light.ts';
+import { beamInHaze } from './haze-light.ts';
 import { holderAlong, holderLuminance } from './holder-light.ts';
 import type { SampleNumbers, TakenTogether } from './irradiance.ts';
 import { surfaceLuminance } from './lit-surface.ts';
 import type { MomentsTaken } from './moments-taken.ts';
 import { bareLuminance } from './seen-source.ts';
 import { wayOn } from './sheen.ts';
-import { seenAlong } from './sky-picture.ts';
+import { seenPastHaze } from './sky-picture.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
-import { metresInAir, throughAir } from './through-air.ts';
+import { metresBefore } from './through-air.ts';
 
 /** What the eye's ray meets when it goes on from a sheen. */
 interface ShownInSheen {
@@ -69,10 +70,11 @@ const hazeAlong = (
   source: Source,
   ray: Ray,
   length: number,
+  limits: readonly number[] | null,
   { taken, haze }: SampleNumbers,
 ): number => {
   if (source.kind !== 'lamp') return airLight(source, ray.direction, throughAir(air, length));
-  return taken && haze ? beamInHaze(stage, air, source, ray, length, taken, haze) : 0;
+  return taken && haze ? beamInHaze(stage, air, source, ray, length, taken, limits, haze) : 0;
 };
 
 /**
@@ -82,7 +84,7 @@ const hazeAlong = (
  */
 export const directLuminance = (stage: Stage, source: Source, seen: Seen, numbers: SampleNumbers): Triple => {
   const { ray, surface, shown, isMiddle } = seen;
-  if (source.kind === 'seen-sky') return surface ? black : seenAlong(source.sky, ray.direction);
+  if (source.kind === 'seen-sky') return surface ? black : seenPastHaze(source.sky, ray);
   const { taken } = numbers;
   const poses = source.kind === 'lamp' ? (taken?.poses ?? [poseAt(source, numbers.time)]) : [];
   const hits = source.kind === 'lamp' && taken ? holderAlong(taken, ray, surface?.distance ?? farAway) : null;
@@ -97,11 +99,13 @@ export const directLuminance = (stage: Stage, source: Source, seen: Seen, number
   const by = isMiddle ? 'spots' : 'shared';
   const lit = surface ? surfaceLuminance(stage, source, surface, before ?? numbers, by) : black;
   const { air } = stage;
-  const length = air ? Math.min(surface?.distance ?? farAway, metresInAir(air, ray)) : 0;
+  const length = metresBefore(air, ray, surface?.distance ?? farAway);
   const through = throughAir(air, length);
   const isOpen = surface === null && source.kind === 'sky';
   const near =
-    (isOpen ? bare * through : bare) + onHolder + (air ? hazeAlong(stage, air, source, ray, length, numbers) : 0);
+    (isOpen ? bare * through : bare) +
+    onHolder +
+    (air ? hazeAlong(stage, air, source, ray, length, limits, numbers) : 0);
   if (!shown) return [near + through * lit[0], near + through * lit[1], near + through * lit[2]];
   // the sheen shows for as long as nobody stands before it
   const open = hits ? hits.filter((hit) => hit === null).length / hits.length : 1;

@@ -2,12 +2,10 @@ import type { Ray } from '../camera/camera-view.ts';
 import { anyHit } from '../geometry/cast-ray.ts';
 import { add, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
-import { domeLightOf } from '../sky/dome-of.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { scatterPhase } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
-import type { Source } from '../world/world.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
-import { scatterPhase, throughAir } from './through-air.ts';
 
 /** Places along a look at which one sample asks for a lamp's light in haze. */
 export const placesAlong = 16;
@@ -20,6 +18,8 @@ export interface HazeNumbers {
   readonly along: number;
   /** Which of them the shadow is traced for, 0 to 1. */
   readonly choice: number;
+  /** Which place gets which moment of a lamp on its way, 0 to 1. Apart from `choice`, or few pairs ever throw a shadow. */
+  readonly turn: number;
 }
 
 /** Light of a lamp that one place of a look through haze sends on, what it counts for, and the way to the lamp. */
@@ -38,12 +38,14 @@ const glintAt = (
   { emitter }: LampSource,
   air: Air,
   { origin, direction }: Ray,
-  limit: number,
+  farthest: number,
   { poses }: MomentsTaken,
+  limits: readonly number[] | null,
   k: number,
-  { along, choice }: HazeNumbers,
+  { along, turn }: HazeNumbers,
 ): Glint => {
-  const m = (k + Math.floor(choice * poses.length)) % poses.length;
+  const m = (k + Math.floor(turn * poses.length)) % poses.length;
+  const limit = Math.min(farthest, limits?.[m] ?? farthest);
   const pose = poses[m] as (typeof poses)[number];
   const offset = sub(pose.position, origin);
   const nearest = dot(offset, direction);
@@ -62,20 +64,25 @@ const glintAt = (
 
 /**
  * Luminance toward the eye of a lamp's light that haze scatters once on the way, per lumen: its beam. All places count for
- * the light, one drawn by its light for the shadow. The lamp counts as a point; whoever holds it throws no shadow in haze.
+ * the light, one drawn by its light for the shadow. The lamp counts as a point; whoever holds it throws no shadow in haze,
+ * but hides what lies behind them.
  *
- * @param limit how far the look goes in haze, metres
+ * @param farthest how far the look goes in haze, metres
+ * @param limits how far it goes before it meets whoever holds the lamp, at each moment taken; null = nobody is drawn
  */
 export const beamInHaze = (
   stage: Stage,
   air: Air,
   source: LampSource,
   ray: Ray,
-  limit: number,
+  farthest: number,
   taken: MomentsTaken,
+  limits: readonly number[] | null,
   numbers: HazeNumbers,
 ): number => {
-  const glints = Array.from({ length: placesAlong }, (_, k) => glintAt(source, air, ray, limit, taken, k, numbers));
+  const glints = Array.from({ length: placesAlong }, (_, k) =>
+    glintAt(source, air, ray, farthest, taken, limits, k, numbers),
+  );
   const drawn =
     glints[
       drawnByWeight(
@@ -85,17 +92,4 @@ export const beamInHaze = (
     ];
   if (!drawn || anyHit(stage.tree, drawn.place, drawn.toLamp, drawn.distance * (1 - 1e-5))) return 0;
   return glints.reduce((sum, { weight }) => sum + weight, 0);
-};
-
-/**
- * Luminance of haze itself in the light of moon or sky, per lux, over a way through it: what it takes of the view it gives
- * back of what lights it. The sky as if it came from all round; no shadows in it.
- *
- * @param through share of the view that gets through
- */
-export const airLight = (source: Source, direction: Vec3, through: number): number => {
-  if (source.kind === 'moon') return (1 - through) * scatterPhase(dot(source.toward, direction));
-  const luxAllRound =
-    source.kind === 'sky' ? 2 : source.kind === 'dome' ? (domeLightOf(source.of)?.luxAllRound ?? 0) : 0;
-  return ((1 - through) * luxAllRound) / (4 * Math.PI);
 };

@@ -3,6 +3,7 @@ import { anyHit } from '../geometry/cast-ray.ts';
 import { add, scale } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
 import { type BodyHit, bodyAlong } from '../walk/body.ts';
+import { throughAir } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import type { TakenTogether } from './irradiance.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
@@ -26,7 +27,8 @@ export const holderAlong = (
 
 /**
  * Luminance of whoever holds a lamp by the light of that lamp, per unit strength, over the moments at which the ray meets
- * the body: clothes return light evenly. One moment is drawn for the shadow of things, as in `arrivalOf`.
+ * the body: clothes return light evenly. One moment is drawn for the shadow of things, as in `arrivalOf`. Haze takes of it on
+ * the way from lamp to clothes and from there to the eye.
  */
 export const holderLuminance = (
   stage: Stage,
@@ -40,7 +42,9 @@ export const holderLuminance = (
     const pose = poses[m];
     if (!hit || !pose) return null;
     const place = add(origin, scale(direction, hit.t));
-    return { place, normal: hit.normal, ...openLampSample(emitter, pose, { place, normal: hit.normal }, u, v) };
+    const sample = openLampSample(emitter, pose, { place, normal: hit.normal }, u, v);
+    const lux = sample.lux * throughAir(stage.air, sample.distance + hit.t);
+    return { ...sample, place, normal: hit.normal, lux };
   });
   const m = drawnByWeight(
     lit.map((each) => each?.lux ?? 0),

@@ -8,12 +8,13 @@ import { harmonicLux } from '../sky/dome-harmonics.ts';
 import type { DomeLight } from '../sky/dome-light.ts';
 import { domeLightOf } from '../sky/dome-of.ts';
 import { isInTheWay } from '../walk/body.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
+import { forwardness } from '../world/air-light.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source } from '../world/world.ts';
 import type { HazeNumbers } from './haze-light.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
-import { throughAir } from './through-air.ts';
+import { scatteredDirection, throughToSky } from './through-air.ts';
 
 /** A receiver: the place that light falls on, where shadow rays start, and the normal that the cosine is taken with. */
 export interface Receiver {
@@ -61,9 +62,11 @@ export interface Arrival {
     readonly spotNormal: Vec3 | null;
     readonly feet: Vec3 | null;
   } | null;
-  /** Whether it stands for light from all of the sky at once. */
+  /** Whether it stands for light from all of the sky at once, or for some of haze's: sheens show neither by its direction. */
   readonly isAllRound: boolean;
 }
+
+type MoonSource = Extract<Source, { kind: 'moon' }>;
 
 const farAway = 1e5;
 const nothing: Arrival = { lux: 0, toLight: [0, 1, 0], limit: 0, lamp: null, isAllRound: false };
@@ -87,18 +90,46 @@ const lampArrival = (air: Air | null, source: LampSource, receiver: Receiver, nu
   return { lux: lux * through, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };
 };
 
-/** What one sample of a source sends to a receiver. */
+/**
+ * The moon through haze, and what haze by its light sends to the ground: as bright as it is seen, see `airLight`, but on
+ * level ground no more than haze takes of the moon. What it sends upward, or scatters again, is left out. A sample takes the
+ * moon as often as its light gets through, else a direction of the haze. Sample 0 takes all of it from the moon: of scattered
+ * light the share that goes on with it, its mean cosine.
+ */
+const moonArrival = (
+  air: Air | null,
+  { toward, radiusRadians }: MoonSource,
+  { place, normal }: Receiver,
+  { u, v }: SampleNumbers,
+): Arrival => {
+  const common = { limit: farAway, lamp: null };
+  const straight = throughToSky(air, { origin: place, direction: toward });
+  const isMiddle = u === 0.5 && v === 0.5;
+  if (isMiddle || u < straight) {
+    const { first, second } = basisAround(toward);
+    const [a, b] = discFromSquare(isMiddle ? u : u / straight, v).map((x) => x * radiusRadians) as [number, number];
+    const toLight = normalize(add(toward, add(scale(first, a), scale(second, b))));
+    const share = isMiddle ? straight + (1 - straight) * forwardness : 1;
+    return { ...common, lux: Math.max(dot(normal, toLight), 0) * share, toLight, isAllRound: false };
+  }
+  const toLight = scatteredDirection(toward, (u - straight) / (1 - straight), v);
+  if (toLight[1] <= 0) return nothing;
+  const seen = 1 - throughToSky(air, { origin: place, direction: toLight });
+  const taken = ((1 - straight) * Math.max(toward[1], 0)) / toLight[1];
+  const lux = (Math.min(seen, taken) * Math.max(dot(normal, toLight), 0)) / (1 - straight);
+  return { ...common, lux, toLight, isAllRound: true };
+};
+
+/**
+ * What one sample of a source sends to a receiver. Haze is taken to send on as much of an even sky's light as it takes, so
+ * that skies light the land as in clear air.
+ */
 export const arrivalOf = ({ air }: Stage, source: Source, receiver: Receiver, numbers: SampleNumbers): Arrival => {
   switch (source.kind) {
     case 'lamp':
       return lampArrival(air, source, receiver, numbers);
-    case 'moon': {
-      const { first, second } = basisAround(source.toward);
-      const [a, b] = discFromSquare(numbers.u, numbers.v).map((x) => x * source.radiusRadians) as [number, number];
-      const toLight = normalize(add(source.toward, add(scale(first, a), scale(second, b))));
-      const lux = Math.max(dot(receiver.normal, toLight), 0);
-      return { lux, toLight, limit: farAway, lamp: null, isAllRound: false };
-    }
+    case 'moon':
+      return moonArrival(air, source, receiver, numbers);
     case 'sky':
       return skyArrival(receiver.normal, numbers);
     case 'dome': {

@@ -1,6 +1,7 @@
 import { type CameraView, viewRay } from '../camera/camera-view.ts';
 import type { SeenSky } from '../sky/seen-sky.ts';
 import type { StarCatalogue } from '../sky/star-catalogue.ts';
+import { throughAir } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
 import { type Bounces, bounceSample } from './bounce.ts';
@@ -9,7 +10,7 @@ import { directLuminance, holderShare, look } from './direct-light.ts';
 import { momentsTaken } from './moments-taken.ts';
 import { chanceNumber, dimension, sampleNumber, scatteredNumber } from './sequence.ts';
 import { skyPicture } from './sky-picture.ts';
-import { throughAir } from './through-air.ts';
+import { metresBefore } from './through-air.ts';
 
 /** Size of a picture in pixels and how many samples a pixel gets. */
 export interface PictureSize {
@@ -77,6 +78,7 @@ export const traceWithCovers = (
         const haze = {
           along: s === 0 ? 0.5 : chanceNumber(s, dimension.hazeAlong, x, y),
           choice: s === 0 ? 0.5 : chanceNumber(s, dimension.hazeChoice, x, y),
+          turn: s === 0 ? 0.5 : chanceNumber(s, dimension.hazeTurn, x, y),
         };
         const numbers = { u: number(dimension.emitterU), v: number(dimension.emitterV), time: 0.5, haze };
         const choice = number(dimension.moment);
@@ -92,7 +94,7 @@ export const traceWithCovers = (
           );
           // who stands before a surface stands before its bounced light too
           const hidden = taken ? holderShare(seen, taken) : 0;
-          const through = surface ? throughAir(stage.air, surface.distance) : 1;
+          const through = surface ? throughAir(stage.air, metresBefore(stage.air, ray, surface.distance)) : 1;
           const far =
             surface && bounces > 0
               ? bounceSample(stage, source, surface, bounces, bounceNumbersOf(s, x, y, taken), sheenNumbersOf(s, x, y))

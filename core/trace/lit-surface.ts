@@ -52,8 +52,8 @@ const sheenLuminance = (
   const { toEye } = surface;
   const { toLight, lux } = arrival;
   const cosLight = dot(normal, toLight);
-  if (by === 'none' || source.kind === 'sky' || source.kind === 'dome' || sheen.alpha === 0 || cosLight <= 0)
-    return [0, 0, 0];
+  const isWide = source.kind === 'sky' || source.kind === 'dome' || arrival.isAllRound;
+  if (by === 'none' || isWide || sheen.alpha === 0 || cosLight <= 0) return [0, 0, 0];
   const lobe = facetLobe(sheen.alpha, normal, toEye, toLight);
   const density = mirroredDensity(sheen.alpha, normal, toEye, toLight);
   const light = lux * lobeOfSpot(source, arrival, lobe, density, cosLight, by);

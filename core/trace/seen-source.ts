@@ -1,10 +1,9 @@
 import type { Ray } from '../camera/camera-view.ts';
 import type { Pose } from '../photometry/emitter.ts';
 import { seenEmitter } from '../photometry/seen-emitter.ts';
-import type { Air } from '../world/air.ts';
+import { type Air, throughAir } from '../world/air.ts';
 import type { Source } from '../world/world.ts';
 import type { SurfacePoint } from './surface-point.ts';
-import { throughAir } from './through-air.ts';
 
 /** Luminance of the even sky per lux on level ground. */
 const skyLuminancePerLux = 1 / Math.PI;

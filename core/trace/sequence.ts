@@ -28,6 +28,7 @@ export const dimension = {
   secondBouncedMoment: 21,
   hazeAlong: 22,
   hazeChoice: 23,
+  hazeTurn: 24,
 } as const;
 /** Dimensions of the direct light, which share one sequence. */
 const dimensions = 7;

@@ -17,7 +17,7 @@ export const addBackground = (
   { view }: PictureFrame,
   luminanceAt: (toward: Vec3) => Triple,
 ): void => {
-  const step = Math.max(Math.floor(width / mostColumns), 1);
+  const step = Math.max(Math.ceil(width / mostColumns), 1);
   const [columns, rows] = [Math.ceil(width / step) + 1, Math.ceil(height / step) + 1];
   const nodes = new Float32Array(3 * columns * rows);
   for (let r = 0; r < rows; r++)

@@ -1,4 +1,4 @@
-import { viewDirection } from '../camera/camera-view.ts';
+import { type Ray, viewDirection } from '../camera/camera-view.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import { glowLuminance } from '../sky/glow-luminance.ts';
@@ -16,7 +16,7 @@ import type { PictureFrame } from './on-picture.ts';
 import { addBackground } from './sky-background.ts';
 import { addPlanets, addStars, skiesFor } from './sky-points.ts';
 import type { Canvas } from './splat.ts';
-import { metresInAir, throughAir } from './through-air.ts';
+import { throughToSky } from './through-air.ts';
 
 /** Width of a sharp point in the picture: its standard deviation in pixels. */
 export const sharpSigmaPixels = 0.7;
@@ -69,7 +69,7 @@ export const seenLuminance = (
 
 const evaluators = new WeakMap<SeenSky, (toward: Vec3) => Triple>();
 
-/** The smooth sky along one direction, its stars spread evenly: for readings, which know no pixels. */
+/** The smooth sky along one direction, its stars spread evenly: for readings, which know no pixels. Haze is not looked at. */
 export const seenAlong = (sky: SeenSky, toward: Vec3): Triple => {
   let at = evaluators.get(sky);
   if (!at) {
@@ -78,6 +78,10 @@ export const seenAlong = (sky: SeenSky, toward: Vec3): Triple => {
   }
   return at(toward);
 };
+
+/** The same past the haze before it: what haze gives of its own is light of moon and sky, see `airLight`. */
+export const seenPastHaze = (sky: SeenSky, ray: Ray): Triple =>
+  scale(seenAlong(sky, ray.direction), throughToSky(sky.haze, ray));
 
 /** A point out of focus spreads over the picture of the lens; as wide as an even disc of its size. */
 const sigmaOf = ({ view, width }: PictureFrame): number => {
@@ -89,7 +93,7 @@ const sigmaOf = ({ view, width }: PictureFrame): number => {
 const dimByHaze = ({ width, height, values }: Canvas, { view }: PictureFrame, haze: Air): void => {
   for (let i = 0; i < width * height; i++) {
     const direction = viewDirection(view, ((i % width) + 0.5) / width, (Math.floor(i / width) + 0.5) / height);
-    const through = throughAir(haze, metresInAir(haze, { origin: view.position, direction }));
+    const through = throughToSky(haze, { origin: view.position, direction });
     for (const c of [0, 1, 2]) values[3 * i + c] = (values[3 * i + c] as number) * through;
   }
 };

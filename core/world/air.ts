@@ -17,3 +17,7 @@ const topMetres = 100;
  */
 export const airOf = ({ hazeVisibilityKm }: Pick<Setup['place'], 'hazeVisibilityKm'>): Air | null =>
   hazeVisibilityKm === null ? null : { scatterPerMetre: Math.log(20) / (hazeVisibilityKm * 1000), topMetres };
+
+/** Share of light that gets through so much haze straight. Beer and Lambert. */
+export const throughAir = (air: Air | null, metres: number): number =>
+  air ? Math.exp(-air.scatterPerMetre * metres) : 1;

@@ -1,13 +1,14 @@
 import { lightThroughGels } from '../colour/gel.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { whiteLinearSrgb } from '../colour/white-locus.ts';
-import { add, type Vec3 } from '../geometry/vec.ts';
+import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Camera, Frame, Pass, Setup } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { body } from '../walk/body.ts';
-import { airOf } from './air.ts';
+import { airOf, throughAir } from './air.ts';
+import { airLight } from './air-light.ts';
 import { worldFromDocument } from './axes.ts';
 import { feetOf, holderInOpenAir } from './holder.ts';
 import { hourSkyOf } from './hour-sky.ts';
@@ -102,17 +103,34 @@ const skyStrength = (ambient: readonly WorldLight[]): Triple =>
     .filter(({ source }) => source.kind === 'sky' || source.kind === 'dome')
     .reduce<Triple>((sum, { strength }) => add(sum, strength), [0, 0, 0]);
 
-/** A light with its holder, who stands in the open air: half-way through the pass for all of it. */
+/**
+ * A luminance as it is seen past haze, with what haze gives by moon and sky: as in traced light, which is taken away where
+ * somebody stands.
+ */
+const pastHaze = (at: Triple, from: Vec3, eye: Vec3, ambient: readonly WorldLight[], { air }: Stage): Triple => {
+  const through = throughAir(air, distance(from, eye));
+  const direction = normalize(sub(from, eye));
+  return ambient.reduce<Triple>(
+    (sum, { source, strength }) => add(sum, scale(strength, airLight(source, direction, through))),
+    scale(at, through),
+  );
+};
+
+/**
+ * A light with its holder, who stands in the open air: half-way through the pass for all of it. Haze dims what the eye sees
+ * of them; moonlight falls on them as in clear air.
+ */
 const withHolder = (light: WorldLight, ambient: readonly WorldLight[], stage: Stage, eye: Vec3): WorldLight => {
   const { source } = light;
   if (source.kind !== 'lamp' || !source.holder?.isDrawn) return light;
   const moon = ambient.find((each) => each.source.kind === 'moon');
   const feet = feetOf(stage, placeAtShare(source, 0.5));
-  const holderLuminance = holderInOpenAir(stage, feet, eye, source.holder.reflectance, {
+  const inOpenAir = holderInOpenAir(stage, feet, eye, source.holder.reflectance, {
     moon: moon?.source.kind === 'moon' ? { toward: moon.source.toward, lux: moon.strength } : null,
     sky: skyStrength(ambient),
   });
-  return { ...light, holderLuminance };
+  const middle: Vec3 = [feet[0], feet[1] + body.heightMetres / 2, feet[2]];
+  return { ...light, holderLuminance: stage.air ? pastHaze(inOpenAir, middle, eye, ambient, stage) : inOpenAir };
 };
 
 /** All light of a frame: its passes in order, then moon and sky. */

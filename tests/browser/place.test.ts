@@ -84,7 +84,6 @@ describe('place and hour', () => {
     await expect.poll(() => time.inputValue()).toBe('21:41');
     expect(await slider.getAttribute('aria-valuetext')).toMatch(/^21:41, dark · moon 4\d° up/);
     expect(await row(app, 'At that hour', 'Moon')).toMatch(/^4\d° up, 2\d\d° W$/);
-    const before = await app.page.locator('[data-sky="moon"] text').textContent();
     const box = await slider.locator('.night-target').boundingBox();
     const hand = await slider.locator('.night-handle').boundingBox();
     if (!box || !hand) throw new Error('no scrubber');
@@ -94,10 +93,9 @@ describe('place and hour', () => {
     for (const share of [0.5, 0.55, 0.6]) await app.page.mouse.move(box.x + share * box.width, y);
     await app.page.mouse.up();
     const dragged = await time.inputValue();
-    expect(dragged > '01:00' && dragged < '03:30').toBe(true);
+    expect(dragged > '01:30' && dragged < '03:30').toBe(true);
     // it sets at 01:23 that night
-    if (dragged > '01:30') expect(await app.page.locator('[data-sky="moon"]').count()).toBe(0);
-    else expect(await app.page.locator('[data-sky="moon"] text').textContent()).not.toBe(before);
+    expect(await app.page.locator('[data-sky="moon"]').count()).toBe(0);
     await undos(app);
     expect(await time.inputValue()).toBe('21:41');
     await press(app, /Night after/);

@@ -12,6 +12,7 @@ import { differences, percentile } from './picture-differences.ts';
 interface Document {
   readonly place: object;
   readonly camera: object;
+  readonly bounces?: number;
   readonly schemes: readonly { readonly id: string; readonly frames: readonly { readonly id: string }[] }[];
 }
 const read = (name: string): Document => JSON.parse(readFileSync(`assets/setups/${name}.json`, 'utf8'));
@@ -49,6 +50,13 @@ const fromAbove = (document: Document): Document => ({
   camera: { ...document.camera, position: [0, -3, 6], aim: [0, 5, 0] },
 });
 
+/** The jetty walked along with a lamp, in haze. */
+const walkedInHaze: Document = {
+  ...hour(jetty, { hazeVisibilityKm: 0.4 }),
+  bounces: 1,
+  schemes: jetty.schemes.filter(({ id }) => id === 'walk'),
+};
+
 const scenes: [string, string, Document][] = [
   ['land under half moon and town', 'sky', fromAbove(exposed(hour(stones, {}), 4, 800))],
   ['land at dusk', 'sky', fromAbove(exposed(hour(stones, { localTime: '2026-08-20T18:10' }), 16, 100))],
@@ -56,6 +64,9 @@ const scenes: [string, string, Document][] = [
   ['dusk', 'sky', exposed(hour(stones, { localTime: '2026-08-20T18:10' }), 16, 50)],
   ['lamps in haze under the moon', 'painted', hour(stones, { hazeVisibilityKm: 0.4 })],
   ['lamps in haze under a plain sky', 'painted', { ...stones, place: { ...stones.place, hazeVisibilityKm: 0.4 } }],
+  ['land in haze under half moon', 'sky', fromAbove(exposed(hour(stones, { hazeVisibilityKm: 0.4 }), 4, 800))],
+  ['a lamp walked in haze, its holder and bounced light', 'painted', walkedInHaze],
+  ['still water in haze', '', exposed(hour(jetty, { hazeVisibilityKm: 0.4 }), 4, 400)],
   ['still water', '', exposed(hour(jetty, {}), 4, 400)],
 ];
 

@@ -15,9 +15,13 @@ import { standWords } from './core-words.ts';
 /** How far ahead is looked, and how many nights are listed. */
 const [nightsAhead, mostListed] = [400, 12];
 
+const dayMilliseconds = 86_400_000;
+
 interface Found {
   /** Place, camera and question that the answer is for. */
   readonly key: string;
+  /** From when on was looked. */
+  readonly fromMilliseconds: number;
   readonly nights: readonly CoreNight[];
 }
 
@@ -46,6 +50,7 @@ export const CoreNights = ({ setup, camera, input }: CoreNightsProps) => {
   const key = [
     place.latitudeDegrees,
     place.longitudeDegrees,
+    place.timeZone,
     bearing.toFixed(1),
     sideDegrees,
     lowestDegrees,
@@ -58,13 +63,19 @@ export const CoreNights = ({ setup, camera, input }: CoreNightsProps) => {
       lowestRadians: radiansFromDegrees(lowestDegrees),
       highestRadians: Math.PI / 2,
     };
-    setFound({ key, nights: coreOver(input, { window, nights: nightsAhead, moonDown }).slice(0, mostListed) });
+    setFound({
+      key,
+      fromMilliseconds: input.utcMilliseconds,
+      nights: coreOver(input, { window, nights: nightsAhead, moonDown }).slice(0, mostListed),
+    });
   };
   const goTo = (utcMilliseconds: number) => {
     const to = toMinute(utcMilliseconds, place.timeZone);
     if (to !== null) edit((s) => setLocalTime(s, to));
   };
-  const isOld = found !== null && found.key !== key;
+  // an hour of one of the nights that were looked through asks nothing new
+  const ahead = found ? (input.utcMilliseconds - found.fromMilliseconds) / dayMilliseconds : 0;
+  const isOld = found !== null && (found.key !== key || ahead < -1 || ahead > nightsAhead);
   const aim = subject ? subject.name : 'what the camera looks at';
   return (
     <section className="core-nights" aria-label="When the core stands over the subject">

@@ -3,7 +3,7 @@ import { instantOf } from '../../../core/sky/zoned-time.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLocalTime } from '../state/edits/place-and-hour-edits.ts';
 import { ParsedField } from '../ui/ParsedField.tsx';
-import { daysOn, minutesOn, weekday } from './clock-time.ts';
+import { daysOn, minutesOn, timeInNight, weekday } from './clock-time.ts';
 import { parseDate, parseTime } from './parse-when.ts';
 
 const goTo = (localTime: string | null, run?: string) => {
@@ -47,7 +47,7 @@ export const HourBar = ({ place }: { place: Setup['place'] }) => {
         label="Time"
         text={time}
         parse={parseTime}
-        onChange={(to) => goTo(`${date}T${to}`)}
+        onChange={(to) => goTo(timeInNight(localTime, to))}
         onStep={(way, isLarge) => goTo(minutesOn(localTime, timeZone, way * (isLarge ? 10 : 1)), 'hour')}
       />
       <span className="quiet">

@@ -1,7 +1,7 @@
+import { nightOf } from '../../../core/sky/night-of.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { nightOf } from '../state/night-of-place.ts';
 import { CoreNights } from './CoreNights.tsx';
 import { HourBar } from './HourBar.tsx';
 import { HourNumbers } from './HourNumbers.tsx';

@@ -3,8 +3,9 @@ import { useSetup } from '../state/app-store.ts';
 import { hourOf } from '../state/hour-of-place.ts';
 import { shortDate } from './clock-time.ts';
 import { shortHourWords } from './hour-rows.ts';
+import { loadHourPanel, NotLoaded } from './late-parts.tsx';
 
-const HourPanel = lazy(() => import('./HourPanel.tsx').then((module) => ({ default: module.HourPanel })));
+const HourPanel = lazy(() => loadHourPanel().catch(() => ({ default: NotLoaded })));
 
 /** The hour, under the picture: one line that opens to the night. */
 export const HourStrip = () => {

@@ -3,8 +3,9 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { Slip } from '../ui/Slip.tsx';
 import { darknessWord } from '../ui/sky-words.ts';
 import { shortCoordinates } from './coordinates-text.ts';
+import { loadSlipFields, NotLoaded } from './late-parts.tsx';
 
-const PlaceFields = lazy(() => import('./SlipFields.tsx').then((module) => ({ default: module.SlipFields })));
+const PlaceFields = lazy(() => loadSlipFields().catch(() => ({ default: NotLoaded })));
 
 /** Where the scene lies and how dark it is there, as a strip that opens. */
 export const PlaceSlip = () => {

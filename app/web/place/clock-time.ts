@@ -56,3 +56,14 @@ export const minutesOn = (localTime: string, timeZone: string, minutes: number):
   }
   return null;
 };
+
+/**
+ * A time typed while a night is on show: it is meant in that night, from noon to noon, so that 00:30 after 23:50 is half an
+ * hour past midnight and not a day before.
+ */
+export const timeInNight = (localTime: string, time: string): string | null => {
+  const isMorning = (clock: string) => clock < '12:00';
+  const days = Number(isMorning(time)) - Number(isMorning(localTime.slice(11, 16)));
+  const day = daysOn(localTime, days);
+  return day && `${day.slice(0, 10)}T${time}`;
+};

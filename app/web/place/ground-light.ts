@@ -1,8 +1,7 @@
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
-import { type DomeLight, domeLuminance } from '../../../core/sky/dome-light.ts';
-import { domeLightOf } from '../../../core/sky/dome-of.ts';
 import { surfaceMagnitudeFromLuminance } from '../../../core/sky/magnitudes.ts';
+import { seenAlong } from '../../../core/trace/sky-picture.ts';
 import { hourSkyOf } from '../../../core/world/hour-sky.ts';
 import { skyLights } from '../../../core/world/sky-lights.ts';
 
@@ -18,12 +17,10 @@ export interface GroundLight {
 export const groundLightOf = (place: Setup['place']): GroundLight | null => {
   const hour = hourSkyOf(place);
   if (!hour) return null;
-  let [lux, zenith] = [0, 0];
-  for (const { source, strength } of skyLights(hour, null, 1)) {
-    if (source.kind !== 'dome') continue;
-    const each = luminanceOfLinearSrgb(strength);
-    lux += each;
-    zenith += each * domeLuminance(domeLightOf(source.of) as DomeLight, [0, 1, 0]);
-  }
-  return { lux, zenithMagnitude: surfaceMagnitudeFromLuminance(zenith) };
+  const domes = skyLights(hour, null, 0).filter(({ source }) => source.kind === 'dome');
+  const zenith = seenAlong({ ...hour, seconds: 0, haze: null }, [0, 1, 0]);
+  return {
+    lux: domes.reduce((sum, { strength }) => sum + luminanceOfLinearSrgb(strength), 0),
+    zenithMagnitude: surfaceMagnitudeFromLuminance(luminanceOfLinearSrgb(zenith)),
+  };
 };

@@ -14,9 +14,16 @@ export type HourRow = readonly [name: string, text: string];
 
 type Clock = (milliseconds: number) => string;
 
+/** A span that is longer than this is all there is between two noons. */
+const allMilliseconds = 23.8 * 3_600_000;
+
 const spansText = (spans: readonly Span[], clock: Clock): string =>
   spans
-    .map(({ startMilliseconds, endMilliseconds }) => `${clock(startMilliseconds)} to ${clock(endMilliseconds)}`)
+    .map(({ startMilliseconds, endMilliseconds }) =>
+      endMilliseconds - startMilliseconds > allMilliseconds
+        ? 'from noon to noon'
+        : `${clock(startMilliseconds)} to ${clock(endMilliseconds)}`,
+    )
     .join(', ');
 
 const sunText = ({ sunset, sunrise, noonAltitudeRadians }: Night, clock: Clock): string => {
@@ -35,10 +42,13 @@ const twilightText = (
 ): string =>
   events.flatMap(([name, event]) => (event ? [`${name} ${word} ${clock(event.utcMilliseconds)}`] : [])).join(', ');
 
-const darkText = ({ dark, darkest }: Night, clock: Clock): string =>
-  dark.length > 0
-    ? spansText(dark, clock)
-    : `never quite: the sun is ${Math.round(Math.abs(degreesFromRadians(darkest.altitudeRadians)))}° ${darkest.altitudeRadians > 0 ? 'up' : 'down'} at most`;
+const darkText = ({ dark, darkest }: Night, clock: Clock): string => {
+  if (dark.length > 0) return spansText(dark, clock);
+  const degrees = Math.round(Math.abs(degreesFromRadians(darkest.altitudeRadians)));
+  return darkest.altitudeRadians > 0
+    ? `not at all: the sun stays ${degrees}° up or higher`
+    : `never quite: the sun is ${degrees}° down at most`;
+};
 
 const riseText = (rise: SkyEvent | null, set: SkyEvent | null, isUp: boolean, clock: Clock): string => {
   const parts = [
@@ -88,6 +98,9 @@ const shadowText = ({ sky: { moon } }: Hour): string => {
   return `fall to ${bearingText(degrees)}, ${length}`;
 };
 
+/** Moonlight under this share of the sky's light throws no shadow that is seen; our choice. */
+const leastOfSky = 0.1;
+
 /** What stands where at the hour. */
 export const hourRows = (hour: Hour, ground: GroundLight | null): HourRow[] => {
   const { sky, core } = hour;
@@ -98,8 +111,8 @@ export const hourRows = (hour: Hour, ground: GroundLight | null): HourRow[] => {
     ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
     ...(light
       ? ([
-          ['Moonlight', luxText(light.lux)],
-          ['Its shadows', shadowText(hour)],
+          ['Moonlight', `${luxText(light.lux)} facing it`],
+          ['Its shadows', ground && light.lux < ground.lux * leastOfSky ? 'too weak beside the sky' : shadowText(hour)],
         ] as const)
       : []),
     ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],

@@ -87,21 +87,21 @@ export class FrameSum {
     return sum as WebGLRenderTarget;
   }
 
-  /** A layer where it is open alone. */
-  private opened(layer: WeightedLayer, i: number, size: Size): WeightedLayer {
+  /** A layer where it is open alone; a frame has one such at most. */
+  private opened(layer: WeightedLayer, size: Size): WeightedLayer {
     if (!layer.openShare) return layer;
     const u = this.openPass.uniforms;
     u.layer.value = layer.texture;
     u.share.value = layer.openShare;
     u.pictureSize.value.set(size.width, size.height);
-    const target = this.targetOf(`open-${i}`, size);
+    const target = this.targetOf('open', size);
     this.openPass.draw(this.gl, target);
     return { ...layer, texture: target.texture };
   }
 
   /** Light on the sensor; kept until the next frame is summed. */
   sum(wanted: readonly WeightedLayer[], size: Size): Texture {
-    const layers = wanted.map((layer, i) => this.opened(layer, i, size));
+    const layers = wanted.map((layer) => this.opened(layer, size));
     const groups = new Map<string, WeightedLayer[]>();
     for (const layer of layers) {
       const key = layer.behind.some((share) => share > 0) ? layer.behind.join() : '';

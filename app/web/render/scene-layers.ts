@@ -52,15 +52,18 @@ export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
   return new Map([...direct, ...bounced]);
 };
 
+/** A frame has one sky at most, wherever it stands among its lights. */
+const skySlot = (shown: Shown, frame: WorldFrame): string => `${shown.name}/${frame.id}`;
+
 /** The skies that a scene shows. */
 export const skiesOfScene = (scene: Scene): SkyOrder[] =>
   scene.tiles
     .flatMap(picturesOf)
     .flatMap((shown) =>
       shown.frames.flatMap(({ frame }) =>
-        frame.lights.flatMap(({ source }, i) =>
+        frame.lights.flatMap(({ source }) =>
           source.kind === 'seen-sky'
-            ? [{ slot: storeKey(shown, frame, i, 0), view: frame.view, sky: source.sky, size: scene.size }]
+            ? [{ slot: skySlot(shown, frame), view: frame.view, sky: source.sky, size: scene.size }]
             : [],
         ),
       ),
@@ -119,7 +122,7 @@ export class SceneLayers {
         const { frame, mask } = each;
         const keys = frame.lights.map((_, i) => storeKey(shown, frame, i, 0));
         const hasSkies = frame.lights.every(
-          ({ source }, i) => source.kind !== 'seen-sky' || this.skies.of(keys[i] as string),
+          ({ source }) => source.kind !== 'seen-sky' || this.skies.of(skySlot(shown, frame)),
         );
         return hasSkies && [...keys, ...(mask ? [maskKey(shown, each)] : [])].every((key) => this.textureOf(key));
       }),
@@ -133,10 +136,9 @@ export class SceneLayers {
       for (const each of shown.frames) {
         const { frame, mask } = each;
         const part = mask ? this.stored.get(maskKey(shown, each)) : undefined;
-        sum += (part?.samples ?? 0) + (part?.coarse ? 0.5 : 0);
+        sum += (part?.samples ?? 0) + (part?.coarse ? 0.5 : 0) + this.skies.numberOf(skySlot(shown, frame));
         for (const i of frame.lights.keys()) {
           const direct = this.stored.get(storeKey(shown, frame, i, 0));
-          sum += this.skies.numberOf(storeKey(shown, frame, i, 0));
           const { bounces } = shown.world;
           const bounced = bounces > 0 ? this.stored.get(storeKey(shown, frame, i, bounces)) : undefined;
           sum += (direct?.samples ?? 0) + (direct?.coarse ? 0.5 : 0) + (bounced?.samples ?? 0);
@@ -154,7 +156,7 @@ export class SceneLayers {
       const traced = this.textureOf(key) as Texture;
       const isSky = light.source.kind === 'seen-sky';
       return {
-        texture: isSky ? (this.skies.of(key) as Texture) : traced,
+        texture: isSky ? (this.skies.of(skySlot(shown, frame)) as Texture) : traced,
         openShare: isSky ? traced : null,
         weight: layerWeight(frame, light),
         holderWeight: holderWeight(frame, light),

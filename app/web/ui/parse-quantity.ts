@@ -13,13 +13,15 @@ const factors: Readonly<Record<string, Readonly<Record<string, number>>>> = {
 
 /**
  * The number a person typed into a field, in the field's unit: "2.8", "f/2.8", "2,8", "1/60", "3 ft", "5'6", "90 cm",
- * "1.5 min". A comma before exactly three digits parts thousands, as boxes print lumens: "1,200" is 1200.
+ * "1.5 min", "4:30" minutes. A comma before exactly three digits parts thousands, as boxes print lumens: "1,200" is 1200.
  *
  * @returns null when it can't be read
  */
 export const parseQuantity = (text: string, unit: string): number | null => {
   const feet = unit === 'm' ? /^\s*(\d+)\s*['’]\s*(\d+(?:\.\d+)?)?\s*["”]?\s*$/.exec(text) : null;
   if (feet) return (Number(feet[1]) + Number(feet[2] ?? 0) / 12) * 0.3048;
+  const minutes = unit === 's' ? /^\s*(\d+):([0-5]\d)\s*$/.exec(text) : null;
+  if (minutes) return Number(minutes[1]) * 60 + Number(minutes[2]);
   const match = /^\s*(?:f\s*\/?\s*|iso\s*)?([+-]?\d*[.,]?\d+)(?:\s*\/\s*(\d+(?:[.,]\d+)?))?\s*([a-z°%]*)\s*$/i.exec(
     text,
   );

@@ -13,7 +13,7 @@ export const SkyLine = () => {
     <>
       {own.unlitStops !== null && (
         <span title="Level ground of 18 % under moon and sky alone, from mid-grey">
-          {frame.name}: unlit land {signed(own.unlitStops)} stops
+          {frame.name}: unlit, 18 % grey land {signed(own.unlitStops)} stops
         </span>
       )}
       {own.outlines.slice(0, 1).map(({ subjectId, skyOverUnlitStops, skyOverLitStops }) =>

@@ -6,11 +6,14 @@ import type { SkyAnswer, SkyRequest } from './sky-messages.ts';
 
 let stars: StarCatalogue | null = null;
 
+/** How long the stars may take to come, milliseconds. */
+const patienceMilliseconds = 60_000;
+
 const answer = (message: SkyAnswer, transfer: Transferable[] = []): void => self.postMessage(message, { transfer });
 
 const fetchStars = async (): Promise<void> => {
   try {
-    const response = await fetch(starsAddress);
+    const response = await fetch(starsAddress, { signal: AbortSignal.timeout(patienceMilliseconds) });
     if (response.ok) stars = unpackStars(new Uint8Array(await response.arrayBuffer()));
   } catch {
     // offline before they were ever here: the sky has none

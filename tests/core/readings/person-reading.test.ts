@@ -162,6 +162,33 @@ describe('personReading, levels', () => {
     expect(Math.abs((bodyStops ?? 0) - expected)).toBeLessThan(0.3);
   });
 
+  it('in haze a lamp at the lens lights the body twice through it: exp(-2 sigma d) (0.02 stop)', () => {
+    const pass = { on: 1, off: 4, waypoints: [heldAt(0, 0)] };
+    const { place, ...lamps } = second();
+    const [clear, hazy] = [null, 0.1].map(
+      (hazeVisibilityKm) => read({ ...lamps, place: { ...place, hazeVisibilityKm }, pass }).bodyStops ?? 0,
+    ) as [number, number];
+    const sigma = Math.log(20) / 100;
+    expect(Math.abs(hazy - clear - Math.log2(Math.exp(-2 * sigma * 9.75)))).toBeLessThan(0.02);
+  });
+
+  it('in dense haze under an even sky the sky behind stays as bright, and the body comes out between (0.05 stop)', () => {
+    const hazeVisibilityKm = 0.1;
+    const place = { ...sky, hazeVisibilityKm };
+    // from below, so that the sky is behind all of it
+    const low = { position: [0, -10, 0.05], aim: [0, 0, 1] };
+    const pass = { on: 0, off: 10, waypoints: [heldAt(0, 0)] };
+    const [clear, hazy] = [sky, place].map((each) => read({ camera: low, place: each, pass })) as [
+      PersonReading,
+      PersonReading,
+    ];
+    const skyStops = stopsOf((0.4 / Math.PI) * shutterSeconds);
+    expect(Math.abs((hazy.backgroundStops ?? 0) - skyStops)).toBeLessThan(0.15);
+    const through = Math.exp((-Math.log(20) / 100) * 9.8);
+    const body = through * 2 ** (clear.bodyStops ?? 0) + (1 - through) * 2 ** skyStops;
+    expect(Math.abs((hazy.bodyStops ?? 0) - Math.log2(body))).toBeLessThan(0.05);
+  });
+
   it('light clothes return 0.44 / 0.05 as much: 3.1 stops more', () => {
     const setup = onePassSetup({ camera, ...second(), pass: { waypoints: [heldAt(0, 0)] } });
     const [dark, light] = (['dark', 'light'] as const).map((clothes) => {

@@ -84,7 +84,10 @@ describe('migrateSetup', () => {
 });
 
 describe('version 1 to 2', () => {
-  const old = (dome: unknown) => ({ version: 1, place: { latitudeDegrees: 1, glowDomes: [dome] } });
+  const old = (dome: unknown, more: object = {}) => ({
+    version: 1,
+    place: { latitudeDegrees: 1, glowDomes: [dome], ...more },
+  });
 
   it('tells a glow ten degrees up, where it is ((2 + 6) / 16)^2.9 of what it was at the horizon, and keeps the rest', () => {
     const dome = {
@@ -104,7 +107,17 @@ describe('version 1 to 2', () => {
     expect(Object.keys(renewed ?? {})).not.toContain('heightDegrees');
   });
 
-  it.each([['a text'], [null], [{ bearingDegrees: 'x' }]])('lets %j pass, for the schema to refuse', (dome) => {
-    expect(migrateSetup(old(dome))).toMatchObject({ version: 2, place: { glowDomes: [dome] } });
+  it('turns the bearing with the scene, as it was told from its north, and keeps the colour that was meant', () => {
+    const { place } = migrateSetup(old({ bearingDegrees: 300, luminanceCdM2: 0.1 }, { northDegrees: 90 })) as {
+      place: { glowDomes: Record<string, number>[] };
+    };
+    expect(place.glowDomes[0]).toMatchObject({ bearingDegrees: 30, temperatureKelvin: 2200 });
   });
+
+  it.each([['a text'], [null], [{ bearingDegrees: 'x', temperatureKelvin: 2200 }]])(
+    'lets %j pass, for the schema to refuse',
+    (dome) => {
+      expect(migrateSetup(old(dome))).toMatchObject({ version: 2, place: { glowDomes: [dome] } });
+    },
+  );
 });

@@ -42,8 +42,11 @@ describe('bodyAlong', () => {
 });
 
 /** A grey wall under an even sky that fills the picture, and somebody before it with a torch that is on for a while. */
-const beforeWall = (seconds: number, more: { clothes?: string; holder?: boolean; held?: string } = {}) => {
-  const { clothes = 'dark', holder = true, held = 'hand' } = more;
+const beforeWall = (
+  seconds: number,
+  more: { clothes?: string; holder?: boolean; held?: string; haze?: number } = {},
+) => {
+  const { clothes = 'dark', holder = true, held = 'hand', haze = null } = more;
   const setup = onePassSetup({
     camera: { position: [0, -6, 1], aim: [0, 0, 1], focalLengthMm: 200, drawn: { holder } },
     ground: { finish: { reflectance: 0 } },
@@ -55,7 +58,7 @@ const beforeWall = (seconds: number, more: { clothes?: string; holder?: boolean;
         parts: [{ kind: 'box', position: [0, 2, 0], widthMetres: 60, depthMetres: 0.4, heightMetres: 40 }],
       },
     ],
-    place: { skylight: { illuminanceLux: 0.02, temperatureKelvin: 4200 } },
+    place: { skylight: { illuminanceLux: 0.02, temperatureKelvin: 4200 }, hazeVisibilityKm: haze },
     pass: { on: 0, off: seconds, held, levelPercent: 0, waypoints: [{ position: [0, 0, 1], aim: [0, 2, 1] }] },
     frame: { whiteBalance: { kelvin: 4200, tint: 0 } },
   });
@@ -82,6 +85,19 @@ describe('somebody before a wall under an even sky', () => {
       expect(Math.abs(beforeWall(seconds, { clothes }) / open / expected - 1)).toBeLessThanOrEqual(0.03);
     },
   );
+  it('in haze both give way to the sky by exp(-sigma d), each by its own way (rel 0.03)', () => {
+    const haze = 0.05;
+    const share = 9 / exactSeconds(10);
+    // in luminances of the sky: upright under half of it, the wall 7.8 m away, the middle of the body 6 m less its reach
+    const through = (metres: number) => Math.exp((-Math.log(20) / 50) * metres);
+    const seen = (reflectance: number, metres: number) =>
+      (through(metres) * reflectance) / 2 + (1 - through(metres)) * 1;
+    const wall = seen(0.25, 7.8);
+    const holder = seen(body.reflectance.dark, 6 - body.reachMetres);
+    const expected = 1 - share + (share * holder) / wall;
+    const hazy = beforeWall(9, { haze }) / beforeWall(9, { haze, holder: false });
+    expect(Math.abs(hazy / expected - 1)).toBeLessThanOrEqual(0.03);
+  });
   it('a lamp on a stand has nobody behind it', () => {
     expect(Math.abs(beforeWall(9, { held: 'stand' }) / open - 1)).toBeLessThanOrEqual(1e-9);
   });

@@ -1,18 +1,10 @@
 import { nearestPass, placesAlong } from '../../../../core/trace/haze-light.ts';
-import { farthestMetres, forwardness } from '../../../../core/trace/through-air.ts';
+import { forwardness } from '../../../../core/world/air-light.ts';
 import { sourceKinds } from './irradiance.glsl.ts';
 
-/** Light of haze, twin of core/trace/haze-light.ts. Needs tree, emitter, irradiance and camera. */
+/** Light of haze, twin of core/trace/haze-light.ts and core/world/air-light.ts. Needs tree, emitter, air, holder, irradiance and camera. */
 export const hazeGlsl = /* glsl */ `
 const int PLACES = ${placesAlong};
-
-// How far a look goes in haze before it meets a surface.
-float metresInHaze(Ray ray, float surfaceDistance) {
-  float up = ray.direction.y;
-  float top = haze.y - ray.origin.y;
-  float metres = top <= 0.0 ? 0.0 : up > 1e-6 ? min(top / up, ${farthestMetres.toFixed(1)}) : ${farthestMetres.toFixed(1)};
-  return min(metres, surfaceDistance);
-}
 
 float scatterPhase(float cosine) {
   const float g = ${forwardness.toFixed(4)};
@@ -20,8 +12,15 @@ float scatterPhase(float cosine) {
 }
 
 // What one place of a look sends on of a lamp's light, and where it lies.
-float glintAt(Ray ray, float limit, int k, float along, float choice, out vec3 place, out LightSample light) {
-  setMoment((k + int(choice * float(momentCount))) % momentCount);
+float glintAt(Ray ray, float farthest, int k, float along, float turn, out vec3 place, out LightSample light) {
+  int m = (k + int(turn * float(momentCount))) % momentCount;
+  setMoment(m);
+  float limit = farthest;
+  if (holderClothes >= 0.0) {
+    vec3 normal;
+    float t = bodyAlong(momentFeet[m], ray.origin, ray.direction, normal);
+    if (t > 0.0) limit = min(limit, t);
+  }
   vec3 offset = lampPosition - ray.origin;
   float nearest = dot(offset, ray.direction);
   float gap = max(sqrt(max(dot(offset, offset) - nearest * nearest, 0.0)), ${nearestPass.toFixed(4)});
@@ -36,13 +35,13 @@ float glintAt(Ray ray, float limit, int k, float along, float choice, out vec3 p
   return light.lux * haze.x * scatterPhase(dot(light.direction, ray.direction)) * throughAir(t + distanceToLamp) * perMetre / float(PLACES);
 }
 
-float beamInHaze(Ray ray, float limit, float along, float choice) {
+float beamInHaze(Ray ray, float farthest, float along, float choice, float turn) {
   float weights[PLACES];
   float sum = 0.0;
   vec3 place;
   LightSample light;
   for (int k = 0; k < PLACES; k++) {
-    weights[k] = glintAt(ray, limit, k, along, choice, place, light);
+    weights[k] = glintAt(ray, farthest, k, along, turn, place, light);
     sum += weights[k];
   }
   float goal = choice * sum;
@@ -55,20 +54,21 @@ float beamInHaze(Ray ray, float limit, float along, float choice) {
     if (below > goal) break;
   }
   if (drawn < 0) return 0.0;
-  glintAt(ray, limit, drawn, along, choice, place, light);
+  glintAt(ray, farthest, drawn, along, turn, place, light);
   return anyHit(place, light.direction, light.limit) ? 0.0 : sum;
 }
 
 float airLight(vec3 direction, float through) {
   if (sourceKind == ${sourceKinds.moon}) return (1.0 - through) * scatterPhase(dot(towardMoon, direction));
   float luxAllRound = sourceKind == ${sourceKinds.sky} ? 2.0 : domeLuxAllRound;
-  return (1.0 - through) * luxAllRound / (4.0 * PI);
+  return (1.0 - through) * luxAllRound / (2.0 * PI);
 }
 
 float hazeAlong(Ray ray, float metres, uvec2 pixel) {
   if (sourceKind != ${sourceKinds.lamp}) return airLight(ray.direction, throughAir(metres));
   float along = sampleIndex == 0 ? 0.5 : chanceNumber(sampleIndex, DIM_HAZEALONG, pixel);
   float choice = sampleIndex == 0 ? 0.5 : chanceNumber(sampleIndex, DIM_HAZECHOICE, pixel);
-  return beamInHaze(ray, metres, along, choice);
+  float turn = sampleIndex == 0 ? 0.5 : chanceNumber(sampleIndex, DIM_HAZETURN, pixel);
+  return beamInHaze(ray, metres, along, choice, turn);
 }
 `;

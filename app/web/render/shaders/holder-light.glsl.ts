@@ -27,7 +27,8 @@ vec3 holderLight(Ray ray, float limit, vec2 uv, inout Moments moments, out float
     moments.hidden |= 1 << m;
     cover += 1.0 / float(momentCount);
     setMoment(m);
-    weights[m] = lampSpotSample(receiver, uv).lux;
+    LightSample light = lampSpotSample(receiver, uv);
+    weights[m] = light.lux * throughAir(light.limit / REACH + distance(receiver.place, ray.origin));
     sum += weights[m];
   }
   int drawn = drawnByWeight(weights, sum, moments.choice);

@@ -1,4 +1,5 @@
 import { domeSteps } from '../../../../core/sky/dome-cells.ts';
+import { forwardness } from '../../../../core/world/air-light.ts';
 
 /** Values of the uniform `sourceKind`. */
 export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3, dome: 4 } as const;
@@ -86,10 +87,28 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
   return light;
 }
 
+vec3 scatteredDirection(vec2 uv) {
+  const float g = ${forwardness.toFixed(4)};
+  float root = (1.0 - g * g) / (1.0 - g + 2.0 * g * uv.x);
+  float cosine = (1.0 + g * g - root * root) / (2.0 * g);
+  vec3 around = (moonFirst * cos(2.0 * PI * uv.y) + moonSecond * sin(2.0 * PI * uv.y)) * sqrt(max(1.0 - cosine * cosine, 0.0));
+  return normalize(towardMoon * cosine + around);
+}
+
 LightSample moonSample(Receiver receiver, vec2 uv) {
-  vec2 offset = discFromSquare(uv) * moonRadius;
-  vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
-  return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0), vec3(0.0), false);
+  float straight = throughAir(metresInAir(receiver.place, towardMoon));
+  bool isMiddle = uv == vec2(0.5);
+  if (isMiddle || uv.x < straight) {
+    vec2 offset = discFromSquare(isMiddle ? uv : vec2(uv.x / straight, uv.y)) * moonRadius;
+    vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
+    float share = isMiddle ? straight + (1.0 - straight) * ${forwardness.toFixed(4)} : 1.0;
+    return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0) * share, vec3(0.0), false);
+  }
+  vec3 toLight = scatteredDirection(vec2((uv.x - straight) / (1.0 - straight), uv.y));
+  float seen = 1.0 - throughAir(metresInAir(receiver.place, toLight));
+  float taken = (1.0 - straight) * max(towardMoon.y, 0.0) / max(toLight.y, 1e-6);
+  float lux = toLight.y > 0.0 ? min(seen, taken) * max(dot(receiver.normal, toLight), 0.0) / (1.0 - straight) : 0.0;
+  return LightSample(toLight, FAR_AWAY, lux, vec3(0.0), true);
 }
 
 // A direction over a surface, more often the nearer to its normal: density cos / pi.

@@ -76,6 +76,7 @@ void main() {
   vec2 uv = vec2(sampleNumber(sampleIndex, DIM_EMITTERU, pixel), sampleNumber(sampleIndex, DIM_EMITTERV, pixel));
   vec3 value = vec3(0.0);
   vec3 weight = vec3(1.0);
+  float through = 1.0;
   float density = -1.0;
   Moments moments = Moments(0, sampleNumber(sampleIndex, DIM_MOMENT, pixel));
   float cover = 0.0;
@@ -83,10 +84,11 @@ void main() {
     float surfaceDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
 #if HAS_HAZE == 1
     if (look == 0) {
-      float metres = metresInHaze(ray, surfaceDistance);
+      float metres = min(metresInAir(ray.origin, ray.direction), surfaceDistance);
       value += hazeAlong(ray, metres, pixel);
       // what lies behind, but for the bare lamp, which may be nearer
-      weight *= throughAir(metres);
+      through = throughAir(metres);
+      weight *= through;
     }
 #endif
     if (look == 0) value += holderLight(ray, surfaceDistance, uv, moments, cover);
@@ -105,8 +107,8 @@ void main() {
     if (look == 1 || record.x == 0u || surface.sheen.w < 0.0) break;
     vec2 way = vec2(scatteredNumber(sampleIndex, DIM_BOUNCEU, pixel), scatteredNumber(sampleIndex, DIM_BOUNCEV, pixel));
     if (!wayOn(surface, way, sampleIndex == 0, ray, weight, density)) break;
-    // the sheen shows for as long as nobody stands before it
-    weight *= 1.0 - cover;
+    // the sheen shows past haze, for as long as nobody stands before it
+    weight *= through * (1.0 - cover);
     moments.hidden = 0;
     vec3 hit = vec3(0.0);
     int triangle = closestHit(ray.origin, ray.direction, hit);
@@ -163,7 +165,7 @@ void main() {
   Ray ray = cameraRay(pixel);
   // who stands before a surface stands before its bounced light too
   float seenDistance = record.x > 0u ? uintBitsToFloat(record.w) : FAR_AWAY;
-  vec3 reflected = vec3(1.0 - holderCover(ray, seenDistance)) * throughAir(seenDistance);
+  vec3 reflected = vec3(1.0 - holderCover(ray, seenDistance)) * throughAir(min(metresInAir(ray.origin, ray.direction), seenDistance));
   int bounce = 0;
   for (int leg = 0; leg <= BOUNCES + HAS_SHEEN; leg++) {
     if (record.x == 0u) break;

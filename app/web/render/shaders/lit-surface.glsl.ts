@@ -19,7 +19,7 @@ float lobeOfSpot(LightSample light, float lobe, float density, float cosLight, i
 vec3 sheenLuminance(Surface surface, vec3 n, LightSample light, int by) {
   float alpha = surface.sheen.w;
   float cosLight = dot(n, light.direction);
-  if (by == SHEEN_NONE || sourceKind == ${sourceKinds.sky} || sourceKind == ${sourceKinds.dome} || alpha <= 0.0 || cosLight <= 0.0) return vec3(0.0);
+  if (by == SHEEN_NONE || light.isAllRound || sourceKind == ${sourceKinds.sky} || sourceKind == ${sourceKinds.dome} || alpha <= 0.0 || cosLight <= 0.0) return vec3(0.0);
   float cosEye = dot(n, surface.toEye);
   vec3 facet = normalize(surface.toEye + light.direction);
   float facets = facetDensity(alpha, n, facet);

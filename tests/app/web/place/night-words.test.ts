@@ -6,8 +6,8 @@ import { bandWord, coreUp, lightBands, upWords } from '../../../../app/web/place
 import { atX, hourTicks, type NightScale, xOf } from '../../../../app/web/place/night-scale.ts';
 import { emptySetup } from '../../../../app/web/state/empty-setup.ts';
 import { hourOf } from '../../../../app/web/state/hour-of-place.ts';
-import { nightOf } from '../../../../app/web/state/night-of-place.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
+import { nightOf } from '../../../../core/sky/night-of.ts';
 import { degreesFromRadians } from '../../../../core/units/angle.ts';
 import { plainAir } from '../../../../core/world/sky-of-place.ts';
 
@@ -42,6 +42,11 @@ describe('the night in words', () => {
 
   it('says what does not happen: no dark in a northern summer, no sunset, no sunrise', () => {
     expect(read(at(60, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Dark']).toBe('never quite: the sun is 7° down at most');
+    // at midsummer the sun at 70 degrees is lowest 70 + 23.4 - 90 = 3.4 degrees up
+    expect(read(at(70, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Dark']).toBe(
+      'not at all: the sun stays 3° up or higher',
+    );
+    expect(read(at(90, 0, '2026-12-21T23:00', 'Etc/UTC')).rows['Dark']).toBe('from noon to noon');
     expect(read(at(75, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Sun']).toBe('does not set');
     expect(read(at(75, 0, '2026-12-21T23:00', 'Etc/UTC')).rows['Sun']).toBe('does not rise');
     expect(read(at(75, 0, '2026-06-21T23:00', 'Etc/UTC')).rows['Core in the dark']).toBe('not this night');

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { clockAt, dateWords, daysOn, minutesOn } from '../../../../app/web/place/clock-time.ts';
+import { clockAt, dateWords, daysOn, minutesOn, timeInNight } from '../../../../app/web/place/clock-time.ts';
 import { parseDate, parseTime } from '../../../../app/web/place/parse-when.ts';
 import { parseZone } from '../../../../app/web/place/parse-zone.ts';
 import { instantOf } from '../../../../core/sky/zoned-time.ts';
@@ -85,5 +85,16 @@ describe('the clock of the place', () => {
       for (let n = 0; n < 300 && back !== null && back > start; n++) back = minutesOn(back, zone, -1);
       expect(back).toBe(start);
     }
+  });
+});
+
+describe('timeInNight', () => {
+  it.each([
+    ['2026-10-09T23:50', '00:30', '2026-10-10T00:30'],
+    ['2026-10-10T00:30', '23:50', '2026-10-09T23:50'],
+    ['2026-10-09T22:10', '21:00', '2026-10-09T21:00'],
+    ['2026-12-31T20:00', '03:15', '2027-01-01T03:15'],
+  ])('after %s, a typed %s is meant in the same night: %s', (localTime, time, expected) => {
+    expect(timeInNight(localTime, time)).toBe(expected);
   });
 });

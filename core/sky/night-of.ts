@@ -1,5 +1,5 @@
-import { type Night, nightRound } from '../../../core/sky/night.ts';
-import type { SkyInput } from '../../../core/sky/sky-input.ts';
+import { type Night, nightRound } from './night.ts';
+import type { SkyInput } from './sky-input.ts';
 
 interface KeptNight {
   readonly latitudeRadians: number;
