@@ -13,13 +13,13 @@ export interface MoonScatter {
 
 /** Where the law of haze for small angles meets that for wide ones, degrees; and the least angle that it is used at. */
 const meetsDegrees = 8.45;
-const leastDegrees = 1;
+const leastDegrees = 0.4;
 
 /**
  * How much moonlight air and haze send the eye's way, in the units of Krisciunas and Schaefer 1991, eqs. 17 to 19.
  *
  * @param turnRadians angle between the moon and where one looks. Under 10 degrees the paper's law of the aureole is used,
- *   from where it meets the wide law (8.45 degrees); held under 1 degree, where nothing is known to us.
+ *   from where it meets the wide law (8.45 degrees); held under 0.4 degrees, just beside the disc.
  */
 export const moonScatter = (turnRadians: number): MoonScatter => {
   const degrees = degreesFromRadians(turnRadians);

@@ -1,3 +1,4 @@
+import { moonHaloLux } from '../../../core/sky/moon-halo.ts';
 import { moonLight } from '../../../core/sky/moon-light.ts';
 import type { Night } from '../../../core/sky/night.ts';
 import type { SkyEvent } from '../../../core/sky/night-event.ts';
@@ -105,14 +106,16 @@ const leastOfSky = 0.1;
 export const hourRows = (hour: Hour, ground: GroundLight | null): HourRow[] => {
   const { sky, core } = hour;
   const light = moonLight(sky);
+  // with what thin cloud spreads close round it, which comes from nearly the same way
+  const moonLux = (light?.lux ?? 0) + moonHaloLux(sky);
   return [
     ['Now', lightWord(sky.sun.altitudeRadians)],
     ['Sun', standsAt(sky.sun.altitudeRadians, sky.sun.bearingRadians)],
     ['Moon', standsAt(sky.moon.altitudeRadians, sky.moon.bearingRadians)],
     ...(light
       ? ([
-          ['Moonlight', `${luxText(light.lux)} facing it`],
-          ['Its shadows', ground && light.lux < ground.lux * leastOfSky ? 'too weak beside the sky' : shadowText(hour)],
+          ['Moonlight', `${luxText(moonLux)} facing it`],
+          ['Its shadows', ground && moonLux < ground.lux * leastOfSky ? 'too weak beside the sky' : shadowText(hour)],
         ] as const)
       : []),
     ['Core', standsAt(core.altitudeRadians, core.bearingRadians)],
