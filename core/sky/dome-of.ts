@@ -28,7 +28,12 @@ const byObject = new WeakMap<DomeOf, DomeLight | null>();
 const known = (of: DomeOf): DomeLight | null => {
   const text = JSON.stringify(of);
   const before = byText.get(text);
-  if (before !== undefined) return before;
+  if (before !== undefined) {
+    // put it last: a map keeps the order of insertion
+    byText.delete(text);
+    byText.set(text, before);
+    return before;
+  }
   const made = make(of);
   if (byText.size >= mostKept) byText.delete(byText.keys().next().value as string);
   byText.set(text, made);
