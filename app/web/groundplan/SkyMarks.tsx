@@ -3,8 +3,8 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { arrowReach, edgeMarks, glowSign, type SkySign, skySign } from '../ui/plan-sky.ts';
-import type { PlanView } from '../ui/plan-view.ts';
+import { arrowReach, type Box, edgeMarks, glowSign, type SkySign, skySign } from '../ui/plan-sky.ts';
+import { type PlanView, planHalf } from '../ui/plan-view.ts';
 import { coreShape, glowShape, moonRing } from '../ui/sky-glyphs.ts';
 
 type Place = Setup['place'];
@@ -31,6 +31,12 @@ const signsOf = (place: Place): SkySign[] => {
 
 const shapes = { moon: moonRing, core: coreShape, glow: glowShape } as const;
 
+/** Straight ahead, where one looks most, stand the twelve of the clock and the distances of the rings. */
+const straightAhead: readonly Box[] = [
+  { left: -9, right: 9, top: -planHalf * 0.93 - 8, bottom: -planHalf * 0.93 + 6 },
+  { left: 4, right: 42, top: -planHalf, bottom: -12 },
+];
+
 /** A short arrow from the moon into the drawing: the way its shadows fall. */
 const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
   const [from, tip] = arrowReach;
@@ -43,22 +49,24 @@ const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
 /** At the plan's edge: where the moon stands and which way its shadows fall, the core of the Milky Way, the glow of towns. */
 export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
   <g className="sky-marks" aria-hidden="true">
-    {edgeMarks(view.up, signsOf(place)).map(({ kind, at, toward, text, textAt, anchor, isSlanting }, i) => (
-      // biome-ignore lint/suspicious/noArrayIndexKey: a drawing without a life of its own
-      <g key={i} data-sky={kind}>
-        <g transform={`translate(${at[0].toFixed(2)} ${at[1].toFixed(2)})`}>
-          <path
-            d={shapes[kind]}
-            {...(kind === 'glow'
-              ? { transform: `rotate(${((Math.atan2(toward[1], toward[0]) * 180) / Math.PI + 90).toFixed(1)})` }
-              : {})}
-          />
-          {kind === 'moon' && isSlanting && <ShadowArrow toward={toward} />}
+    {edgeMarks(view.up, signsOf(place), straightAhead).map(
+      ({ kind, at, toward, text, textAt, anchor, isSlanting }, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: a drawing without a life of its own
+        <g key={i} data-sky={kind}>
+          <g transform={`translate(${at[0].toFixed(2)} ${at[1].toFixed(2)})`}>
+            <path
+              d={shapes[kind]}
+              {...(kind === 'glow'
+                ? { transform: `rotate(${((Math.atan2(toward[1], toward[0]) * 180) / Math.PI + 90).toFixed(1)})` }
+                : {})}
+            />
+            {kind === 'moon' && isSlanting && <ShadowArrow toward={toward} />}
+          </g>
+          <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
+            {text}
+          </text>
         </g>
-        <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
-          {text}
-        </text>
-      </g>
-    ))}
+      ),
+    )}
   </g>
 );

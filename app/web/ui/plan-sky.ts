@@ -48,7 +48,7 @@ const [inset, beside] = [9, 12];
 /** Where another is in the way, it stands farther in, in its true direction. */
 const inwards = [0, 18, 36, 54, 76, 98, 120] as const;
 
-interface Box {
+export interface Box {
   readonly left: number;
   readonly top: number;
   readonly right: number;
@@ -90,9 +90,10 @@ const boxesOf = ({ at, toward, text, textAt: [x, y], anchor, isSlanting }: EdgeM
  * its words change sides, or it stands farther in.
  *
  * @param up level unit direction that is up on the drawing
+ * @param drawn what stands there already
  */
-export const edgeMarks = (up: GroundPoint, signs: readonly SkySign[]): EdgeMark[] => {
-  const taken: Box[] = [];
+export const edgeMarks = (up: GroundPoint, signs: readonly SkySign[], drawn: readonly Box[] = []): EdgeMark[] => {
+  const taken: Box[] = [...drawn];
   return signs.map((sign) => {
     const [x, y] = turnToDrawing(up, sign.level);
     const away = Math.max(Math.hypot(x, y), 1e-9);
