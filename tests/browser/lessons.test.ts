@@ -34,6 +34,7 @@ const setup = {
   ...stones,
   id: 'post-lesson',
   name: 'A post and its shadow',
+  place: { ...stones.place, sky: null },
   ground: { finish: { reflectance: 0.18 } },
   camera: { ...stones.camera, position: [0, -9, 1.5], aim: [0, 0, 0.5] },
   subjects: [
