@@ -1,10 +1,10 @@
 import { seenSkyOf } from '../readings/frame-sky.ts';
+import { clockAt } from '../sky/clock-at.ts';
 import { nightOf } from '../sky/night-of.ts';
 import type { SkyInput } from '../sky/sky-input.ts';
 import { degreesFromRadians } from '../units/angle.ts';
 import type { SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
-import { clockAt } from './night-times.ts';
 import { isStarFrame } from './star-frame.ts';
 
 const degrees = (value: number): string => `${Math.abs(value).toFixed(Math.abs(value) < 10 ? 1 : 0)}°`;

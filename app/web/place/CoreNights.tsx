@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Camera, Setup } from '../../../core/setup/schema/setup.ts';
+import { toMinute } from '../../../core/sky/clock-at.ts';
 import { type CoreNight, coreOver } from '../../../core/sky/core-over.ts';
 import type { SkyInput } from '../../../core/sky/sky-input.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
@@ -9,7 +10,6 @@ import { Check } from '../ui/Check.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { bearingText } from '../ui/sky-words.ts';
 import { aimBearing } from './aim-bearing.ts';
-import { toMinute } from './clock-time.ts';
 import { standWords } from './core-words.ts';
 
 /** How far ahead is looked, and how many nights are listed. */

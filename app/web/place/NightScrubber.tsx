@@ -1,11 +1,12 @@
 import { type KeyboardEvent, type PointerEvent, useId } from 'react';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { toMinute } from '../../../core/sky/clock-at.ts';
 import type { Night } from '../../../core/sky/night.ts';
 import { pointerPlace, useSvgDrag } from '../picture/use-svg-drag.ts';
 import { useApp } from '../state/app-store.ts';
 import { setLocalTime } from '../state/edits/place-and-hour-edits.ts';
 import { useWidth } from '../ui/use-width.ts';
-import { minutesOn, toMinute } from './clock-time.ts';
+import { minutesOn } from './clock-time.ts';
 import { NightDrawing } from './NightDrawing.tsx';
 import { atX, type NightScale, nightLayout as rows, xOf } from './night-scale.ts';
 

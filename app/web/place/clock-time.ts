@@ -1,10 +1,7 @@
-import { instantOf, localTimeOf } from '../../../core/sky/zoned-time.ts';
+import { toMinute } from '../../../core/sky/clock-at.ts';
+import { instantOf } from '../../../core/sky/zoned-time.ts';
 
 const minuteMilliseconds = 60_000;
-
-/** "22:30" of an instant, to the nearest minute; "–" in a zone that this machine does not know. */
-export const clockAt = (milliseconds: number, timeZone: string): string =>
-  localTimeOf(Math.round(milliseconds / minuteMilliseconds) * minuteMilliseconds, timeZone)?.slice(11, 16) ?? '–';
 
 const utcDay = (date: string): Date => new Date(`${date}T00:00Z`);
 
@@ -33,10 +30,6 @@ export const daysOn = (localTime: string, days: number): string | null => {
   const year = date.getUTCFullYear();
   return year >= 1 && year <= 9999 ? `${date.toISOString().slice(0, 10)}${localTime.slice(10)}` : null;
 };
-
-/** Local time of an instant, to the minute. */
-export const toMinute = (milliseconds: number, timeZone: string): string | null =>
-  localTimeOf(Math.round(milliseconds / minuteMilliseconds) * minuteMilliseconds, timeZone)?.slice(0, 16) ?? null;
 
 /**
  * The local time some minutes on by the sun, not by the clock. An hour that the clock shows twice is told once, by its

@@ -1,6 +1,7 @@
+import { clockAt, toMinute } from '../../../core/sky/clock-at.ts';
 import type { CoreStand } from '../../../core/sky/core-over.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
-import { clockAt, dateWords, toMinute } from './clock-time.ts';
+import { dateWords } from './clock-time.ts';
 
 /** "Fri 12 Jun 2026 · 23:10 to 00:45 · 8° to 11° up · moon down". */
 export const standWords = ({ start, end, moonAltitudeRadians, moonLitShare }: CoreStand, timeZone: string): string => {

@@ -1,3 +1,4 @@
+import { clockAt } from '../../../core/sky/clock-at.ts';
 import { moonHaloLux } from '../../../core/sky/moon-halo.ts';
 import { moonLight } from '../../../core/sky/moon-light.ts';
 import type { Night } from '../../../core/sky/night.ts';
@@ -7,7 +8,6 @@ import { degreesFromRadians } from '../../../core/units/angle.ts';
 import type { Hour } from '../state/hour-of-place.ts';
 import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '../ui/sky-words.ts';
 import { threeFigures } from '../ui/words.ts';
-import { clockAt } from './clock-time.ts';
 import type { GroundLight } from './ground-light.ts';
 
 /** A number of the hour or the night, with its name. */

@@ -1,6 +1,6 @@
+import { clockAt } from '../../../core/sky/clock-at.ts';
 import type { Night } from '../../../core/sky/night.ts';
 import type { Span } from '../../../core/sky/night-spans.ts';
-import { clockAt } from './clock-time.ts';
 
 export type LightKind = 'day' | 'civil' | 'nautical' | 'astronomical' | 'dark';
 

@@ -4,10 +4,10 @@ import { chromaticityFromXyz } from '../../../core/colour/chromaticity.ts';
 import { apply } from '../../../core/colour/matrix.ts';
 import { luminanceOfLinearSrgb, xyzFromLinearSrgb } from '../../../core/colour/srgb.ts';
 import { add, basisAround, normalize, scale, type Vec3 } from '../../../core/geometry/vec.ts';
-import { moonDisc } from '../../../core/sky/moon-disc.ts';
 import { type MoonLight, moonLight } from '../../../core/sky/moon-light.ts';
 import type { SkyState } from '../../../core/sky/sky-state.ts';
 import { fakeSky } from './fake-sky.ts';
+import { seenDisc } from './seen-disc.ts';
 
 const at = (sky: SkyState, x: number, y: number): Vec3 => {
   const { towardSeen, radiusRadians } = sky.moon;
@@ -17,7 +17,7 @@ const at = (sky: SkyState, x: number, y: number): Vec3 => {
 
 /** Light of the disc on a surface square to it, lux: midpoints of a fine grid. */
 const discLux = (sky: SkyState): number => {
-  const disc = moonDisc(sky);
+  const disc = seenDisc(sky);
   const cells = 200;
   const area = ((2.2 * sky.moon.radiusRadians) / cells) ** 2;
   let sum = 0;
@@ -29,7 +29,7 @@ const discLux = (sky: SkyState): number => {
   return sum;
 };
 
-describe('moonDisc', () => {
+describe('moonFace through the air', () => {
   it.each([0, 30, 60, 90, 120])('phase %d: the disc gives together what moonlight says (rel 1 %)', (phaseDegrees) => {
     const sky = fakeSky({ moon: [50, 140], phaseDegrees });
     expect(Math.abs(discLux(sky) / (moonLight(sky)?.lux ?? 0) - 1)).toBeLessThan(0.01);
@@ -43,7 +43,7 @@ describe('moonDisc', () => {
 
   it('is bright on the side of the sun and dark on the other', () => {
     const sky = fakeSky({ moon: [40, 140], phaseDegrees: 90 });
-    const disc = moonDisc(sky);
+    const disc = seenDisc(sky);
     const { towardSeen, towardSun, radiusRadians } = sky.moon;
     const toward = (share: number) =>
       luminanceOfLinearSrgb(disc?.(normalize(add(towardSeen, scale(towardSun, share * radiusRadians)))) ?? [0, 0, 0]);
@@ -54,9 +54,9 @@ describe('moonDisc', () => {
 
   it('is nothing beside the disc, and null under the horizon', () => {
     const sky = fakeSky({ moon: [40, 140] });
-    expect(moonDisc(sky)?.(at(sky, 1.02, 0))).toEqual([0, 0, 0]);
-    expect(luminanceOfLinearSrgb(moonDisc(sky)?.(at(sky, 0.98, 0)) ?? [0, 0, 0])).toBeGreaterThan(1000);
-    expect(moonDisc(fakeSky({ moon: [-1, 140] }))).toBeNull();
+    expect(seenDisc(sky)?.(at(sky, 1.02, 0))).toEqual([0, 0, 0]);
+    expect(luminanceOfLinearSrgb(seenDisc(sky)?.(at(sky, 0.98, 0)) ?? [0, 0, 0])).toBeGreaterThan(1000);
+    expect(seenDisc(fakeSky({ moon: [-1, 140] }))).toBeNull();
   });
 });
 

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { clockAt, dateWords, daysOn, minutesOn, timeInNight } from '../../../../app/web/place/clock-time.ts';
+import { dateWords, daysOn, minutesOn, timeInNight } from '../../../../app/web/place/clock-time.ts';
 import { parseDate, parseTime } from '../../../../app/web/place/parse-when.ts';
 import { parseZone } from '../../../../app/web/place/parse-zone.ts';
+import { clockAt } from '../../../../core/sky/clock-at.ts';
 import { instantOf } from '../../../../core/sky/zoned-time.ts';
 
 const value = (parsed: object): unknown => ('value' in parsed ? parsed.value : null);

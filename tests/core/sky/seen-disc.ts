@@ -1,16 +1,16 @@
-import type { Triple } from '../colour/matrix.ts';
-import { dot, sub, type Vec3 } from '../geometry/vec.ts';
-import { moonAxes, moonFace } from './moon-face.ts';
-import { moonThroughAir } from './moon-light.ts';
-import type { SkyState } from './sky-state.ts';
+import type { Triple } from '../../../core/colour/matrix.ts';
+import { dot, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { moonAxes, moonFace } from '../../../core/sky/moon-face.ts';
+import { moonThroughAir } from '../../../core/sky/moon-light.ts';
+import type { SkyState } from '../../../core/sky/sky-state.ts';
 
 /**
- * Luminance of the moon's disc as seen, cd/m2 in linear sRGB: its face through air and thin cloud. Null when all of it is
+ * The moon's face as pictures see it, through air and thin cloud: luminance, cd/m2 in linear sRGB. Null when all of it is
  * under the level horizon.
  *
  * @returns luminance in a seen direction, unit, scene's axes; [0, 0, 0] beside the disc
  */
-export const moonDisc = (state: SkyState): ((toward: Vec3) => Triple) | null => {
+export const seenDisc = (state: SkyState): ((toward: Vec3) => Triple) | null => {
   const { towardSeen, radiusRadians } = state.moon;
   if (towardSeen[1] < -Math.sin(radiusRadians)) return null;
   const { luminanceAt, chord } = moonFace(state);
