@@ -1,0 +1,32 @@
+import type { GroundPoint } from '../../geometry/hull.ts';
+import type { Shape } from '../sheet/shapes.ts';
+
+/** The one stroke weight of the plan, millimetres. */
+export const stroke = 0.3;
+
+const text = ([x, y]: GroundPoint): string => `${x.toFixed(3)} ${y.toFixed(3)}`;
+
+/** SVG path through places on paper. */
+export const openPath = (places: readonly GroundPoint[]): string =>
+  places.length < 2 ? '' : `M${places.map(text).join('L')}`;
+export const closedPath = (places: readonly GroundPoint[]): string => (places.length < 3 ? '' : `${openPath(places)}Z`);
+
+/** A head of an arrow at a place, pointing along a way; sides of about 2.4 mm. */
+export const arrowHead = ([x, y]: GroundPoint, [dx, dy]: GroundPoint): Shape => {
+  const length = Math.hypot(dx, dy) || 1;
+  const [ux, uy] = [dx / length, dy / length];
+  const side = (s: 1 | -1): GroundPoint => [x - 2.4 * ux - s * 0.95 * uy, y - 2.4 * uy + s * 0.95 * ux];
+  return { kind: 'path', path: closedPath([[x, y], side(1), side(-1)]), width: 0, fill: 'black' };
+};
+
+/** Slanting lines through a circle, as one path. */
+export const hatchOfCircle = ([x, y]: GroundPoint, radius: number, spacing = 2.2): string => {
+  const [c, s] = [Math.SQRT1_2, Math.SQRT1_2];
+  const lines: string[] = [];
+  for (let off = -Math.floor(radius / spacing) * spacing; off < radius; off += spacing) {
+    const half = Math.sqrt(Math.max(radius * radius - off * off, 0));
+    const at = (along: number): GroundPoint => [x + off * c + along * s, y + off * s - along * c];
+    lines.push(`M${text(at(-half))}L${text(at(half))}`);
+  }
+  return lines.join('');
+};
