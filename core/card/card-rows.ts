@@ -55,6 +55,7 @@ export const cardRows = (
           start: cardStand(reckoning, first.position),
           end: moves ? cardStand(reckoning, last.position) : null,
           way,
+          aim: [first.aim[0], first.aim[1]],
           aimWord: aimOf(world, pass),
           levelPercent: pass.levelPercent,
           gelWord: gelWord(pass),

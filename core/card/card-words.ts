@@ -43,9 +43,9 @@ export const levelText = (percent: number): string => (percent === 100 ? 'full' 
 export const countText = ({ staysOn, countSeconds }: Pick<CardRow, 'staysOn' | 'countSeconds'>): string =>
   staysOn ? 'all' : figures(countSeconds);
 
-/** When the lamp goes on: "from 14 s"; "shutter" for one that shines with it. */
+/** When the lamp goes on after the shutter: "at 14 s"; "stays on" for one that shines as long as it is open. */
 export const onText = ({ staysOn, onSeconds }: Pick<CardRow, 'staysOn' | 'onSeconds'>): string =>
-  staysOn ? 'stays on' : `from ${figures(onSeconds)} s`;
+  staysOn ? 'stays on' : `at ${figures(onSeconds)} s`;
 
 /** "7.1", "15", "1/60", "800": camera numbers without their letters. */
 export const apertureText = ({ aperture }: Pick<CardFrame, 'aperture'>): string =>

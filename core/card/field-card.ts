@@ -120,6 +120,8 @@ export interface CardRow {
   readonly end: CardStand | null;
   /** Ground ways of the lamp through its waypoints, start and end included, [east, north]; one place where it stays. */
   readonly way: readonly GroundPoint[];
+  /** What the lamp is aimed at as it goes on, [east, north]. */
+  readonly aim: GroundPoint;
   /** "Lone tree, high right", "ground". */
   readonly aimWord: string;
   readonly levelPercent: number;

@@ -1,4 +1,3 @@
-import type { GroundPoint } from '../../geometry/hull.ts';
 import type { FieldCard } from '../field-card.ts';
 import type { Page, Shape } from '../sheet/shapes.ts';
 import { cameraShapes } from './camera-shapes.ts';
@@ -8,16 +7,9 @@ import { keyOfRow } from './pass-key.ts';
 import { placeCircles } from './place-circles.ts';
 import type { PlanData } from './plan-data.ts';
 import { type Box, planFrame } from './plan-frame.ts';
-import { standShapes, wayShapes } from './row-shapes.ts';
+import { aimShapes, standShapes, wayShapes } from './row-shapes.ts';
 import { northShapes, scaleShapes } from './scale-and-north.ts';
-import { openPath, stroke } from './strokes.ts';
-
-const crossAt = ([x, y]: GroundPoint): Shape => ({
-  kind: 'path',
-  path: `M${x - 2.2} ${y}L${x + 2.2} ${y}M${x} ${y - 2.2}L${x} ${y + 2.2}`,
-  width: stroke,
-  fill: 'none',
-});
+import { crossAt, openPath, stroke, walkDash } from './strokes.ts';
 
 /**
  * The plan from above in a box of paper, to a round scale: the mark in the middle, the camera under it at six, the hours
@@ -46,10 +38,13 @@ export const drawPlan = (card: FieldCard, data: PlanData, box: Box): Shape[] => 
         path: openPath(points.map(frame.place)),
         width: stroke,
         fill: 'none',
-        dash: [0.9, 1.3],
+        dash: walkDash,
       }),
     ),
-    ...card.rows.flatMap((row) => wayShapes(row, frame)),
+    ...card.rows.flatMap((row, r) => {
+      const circle = circles[r];
+      return circle ? [...wayShapes(row, frame), ...aimShapes(row, circle, frame)] : [];
+    }),
     ...clockShapes(frame, mark, circles),
     crossAt(mark),
     ...card.rows.flatMap((row, r) => {

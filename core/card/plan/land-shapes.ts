@@ -1,4 +1,5 @@
 import type { GroundPoint } from '../../geometry/hull.ts';
+import { areaOf } from '../../geometry/triangulate.ts';
 import type { Shape } from '../sheet/shapes.ts';
 import { type } from '../sheet/type.ts';
 import type { PlanData } from './plan-data.ts';
@@ -8,23 +9,17 @@ import { closedPath, hatchOfCircle, stroke } from './strokes.ts';
 /** Smaller than this on paper, millimetres, a part is a speck. */
 const leastMm = 0.4;
 
-/** Share of the plan's width and height from where on a subject is the lie of the land: one stands on it. */
-const coversShare = 0.6;
+/** Share of the plan from where on a subject is the lie of the land: one stands on it. */
+const coversShare = 0.45;
 
 const extent = (values: readonly number[]): number => Math.max(...values) - Math.min(...values);
 
 const isSpeck = (places: readonly GroundPoint[]): boolean =>
   Math.max(extent(places.map(([x]) => x)), extent(places.map(([, y]) => y))) < leastMm;
 
-/** Whether a subject fills most of the plan, as a hill does. */
-const isLand = (outlines: readonly (readonly GroundPoint[])[], { place, box }: PlanFrame): boolean => {
-  const places = outlines.flat().map(place);
-  return (
-    places.length > 0 &&
-    extent(places.map(([x]) => x)) > coversShare * box.width &&
-    extent(places.map(([, y]) => y)) > coversShare * box.height
-  );
-};
+/** Whether a part of a subject is as large as much of the plan, as a hill is. */
+const isLand = (outlines: readonly (readonly GroundPoint[])[], { place, box }: PlanFrame): boolean =>
+  outlines.some((outline) => Math.abs(areaOf(outline.map(place))) > coversShare * box.width * box.height);
 
 /** A subject as one outline: its parts stroked twice as wide first, then filled, which leaves the half that is outside. */
 const subjectShapes = (outlines: readonly (readonly GroundPoint[])[], { place }: PlanFrame): Shape[] => {

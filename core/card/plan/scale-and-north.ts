@@ -38,11 +38,11 @@ export const northShapes = ({ box, way }: PlanFrame, northDegrees: number): Shap
   const [dx, dy] = way([Math.sin(turn), Math.cos(turn)]);
   const length = Math.hypot(dx, dy);
   const [ux, uy] = [dx / length, dy / length];
-  const [x, y] = [box.x + box.width - 8, box.y + 9];
-  const [tipX, tipY] = [x + 5.5 * ux, y + 5.5 * uy];
+  const [x, y] = [box.x + box.width - 9, box.y + 9.5];
+  const [tipX, tipY] = [x + 7 * ux, y + 7 * uy];
   return [
-    { kind: 'circle', x, y, radius: 7.4, width: 0, fill: 'white' },
-    { kind: 'line', name: 'north', x1: x - 5.5 * ux, y1: y - 5.5 * uy, x2: tipX, y2: tipY, width: stroke },
+    { kind: 'circle', x, y, radius: 7.8, width: 0, fill: 'white' },
+    { kind: 'line', name: 'north', x1: x - 7 * ux, y1: y - 7 * uy, x2: tipX, y2: tipY, width: stroke },
     arrowHead([tipX, tipY], [ux, uy]),
     { kind: 'text', text: 'N', style: type.strong, anchor: 'middle', x, y: y + 1.3, hasRim: true },
   ];

@@ -3,6 +3,17 @@ import type { Shape } from '../sheet/shapes.ts';
 
 /** The one stroke weight of the plan, millimetres. */
 export const stroke = 0.3;
+/** Dashes of ways on foot, and of ways of moving lamps: length and gap. */
+export const walkDash = [0.9, 1.3] as const;
+export const wayDash = [2.6, 1.2] as const;
+
+/** The cross of the mark. */
+export const crossAt = ([x, y]: GroundPoint, half = 2.2): Shape => ({
+  kind: 'path',
+  path: `M${x - half} ${y}L${x + half} ${y}M${x} ${y - half}L${x} ${y + half}`,
+  width: stroke,
+  fill: 'none',
+});
 
 const text = ([x, y]: GroundPoint): string => `${x.toFixed(3)} ${y.toFixed(3)}`;
 

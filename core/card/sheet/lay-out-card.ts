@@ -1,5 +1,6 @@
 import type { FieldCard } from '../field-card.ts';
 import { drawPlan } from '../plan/draw-plan.ts';
+import { legend } from '../plan/legend.ts';
 import type { PlanData } from '../plan/plan-data.ts';
 import { stroke } from '../plan/strokes.ts';
 import { cameraTable } from './camera-table.ts';
@@ -21,7 +22,7 @@ const gap = 4;
 /** Between one part of the card and the next. */
 const space = 3.2;
 /** The plan is as high as the page lets it, within these. */
-const planMm = { least: 74, most: 128 };
+const planMm = { least: 74, most: 165 };
 /** Rows are as high as the page lets them, up to this. */
 const highestRowMm = 14;
 /** Most lines of cautions, and the narrowest preview, tried in turn until all fits. */
@@ -139,6 +140,7 @@ const pageOf = (card: FieldCard, of: string, input: CardInput): Page => {
     shapes: [
       ...head.shapes,
       ...facts.shapes,
+      ...legend(card, input.plan, marginMm, facts.bottom, head.bottom + planHeight).shapes,
       rectangle(box.x, box.y, box.width, box.height, stroke),
       ...drawPlan(card, input.plan, box),
       ...lower.shapes,
