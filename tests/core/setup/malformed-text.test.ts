@@ -155,7 +155,7 @@ const cases: readonly MalformedCase[] = [
       }),
     'version',
     'version',
-    'whole number from 1 to 2',
+    `whole number from 1 to ${setupVersion}`,
   ],
   [
     'version 0',
