@@ -4,6 +4,7 @@ import { Approaches } from './approach/Approaches.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { fetchCardFiles, loadFieldCard } from './fieldcard/fetch-early.ts';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
@@ -36,6 +37,9 @@ import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
 const Walkaround = lazy(() =>
   loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
+);
+const FieldCard = lazy(() =>
+  loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -75,6 +79,7 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchCardFiles();
       void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
@@ -93,7 +98,7 @@ const onPoint = (at: GroundPoint) => {
   if (pointing) set({ pointing: { ...pointing, at } });
 };
 
-const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom } as const;
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCard } as const;
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -159,7 +164,13 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left === Viewfinder ? (
+            <Viewfinder belowFrames={belowFrames} />
+          ) : (
+            <Suspense fallback={<p className="quiet">Coming…</p>}>
+              <Left />
+            </Suspense>
+          )}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
