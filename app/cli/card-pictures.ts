@@ -7,9 +7,9 @@ import { packedStars } from '../build/packed-stars.ts';
 import { type ColourPixels, greyPictures } from '../card/grey-pictures.ts';
 import type { PicturePngs } from '../card/pdf-of-pages.ts';
 
-/** Of a preview: 120 pixels to the inch at 55 mm. */
-const width = 260;
-const samples = 4;
+/** Of a preview: 100 pixels to the inch at 55 mm; a person waits for it at a terminal. */
+const width = 220;
+const samples = 3;
 
 const withoutLamps = (world: World): World => ({
   ...world,
