@@ -25,7 +25,7 @@ export interface PlanData {
 }
 
 /** Most parts of a subject that are drawn one by one; of more, the whole. */
-const mostParts = 200;
+const mostParts = 1500;
 
 const outlineOf = (points: Float64Array): GroundPoint[] => {
   const places = new Float64Array((points.length / 3) * 2);

@@ -21,16 +21,16 @@ export type ColumnKey =
 
 /** All but the last, which takes what is left. */
 const fixed: readonly (readonly [ColumnKey, string, number])[] = [
-  ['number', '', 10],
-  ['clock', 'clock', 20],
-  ['paces', 'paces', 13.5],
-  ['height', 'lamp', 20],
-  ['aim', 'aim at', 22.5],
-  ['level', 'level', 19.5],
-  ['gel', 'gel', 16],
-  ['count', 'COUNT', 18.5],
-  ['strokes', 'strokes', 14],
-  ['frame', 'frame', 11.5],
+  ['number', '', 9.5],
+  ['clock', 'clock', 19.2],
+  ['paces', 'paces', 13.3],
+  ['height', 'lamp', 19.3],
+  ['aim', 'aim at', 21],
+  ['level', 'level', 22.2],
+  ['gel', 'gel', 19.6],
+  ['count', 'COUNT', 17],
+  ['strokes', 'strokes', 13.4],
+  ['frame', 'frame', 11],
   ['done', '', 6.5],
 ];
 

@@ -48,6 +48,13 @@ const lampCells = (row: CardRow): Partial<Record<ColumnKey, Cell>> => ({
   frame: [String(row.frameNumber), '', type.numeral],
 });
 
+/** What is in front of the lamp: each thing on a line of its own where there are two that fit, else one after the other. */
+const gelLines = ({ gelWord }: CardRow, room: number, measure: Measure): string[] => {
+  const things = gelWord.split(' + ');
+  const isListed = things.length === 2 && things.every((thing) => measure(thing, type.body) <= room);
+  return isListed ? things : wrapped(gelWord, type.body, room, measure, 2);
+};
+
 /** One row of the table. */
 const rowShapes = (
   row: CardRow,
@@ -76,7 +83,7 @@ const rowShapes = (
     const end = endCells[key];
     if (key === 'number') shapes.push(...numberCircle(row.number, [left + 4.1, top + each / 2]));
     else if (key === 'aim' || key === 'gel') {
-      const lines = wrapped(key === 'aim' ? row.aimWord : row.gelWord, type.body, room, measure, 2);
+      const lines = key === 'aim' ? wrapped(row.aimWord, type.body, room, measure, 2) : gelLines(row, room, measure);
       const middle = top + each / 2 - ((lines.length - 1) * lineMm(type.body) + capMm(type.body)) / 2;
       shapes.push(...textLines(lines, type.body, left, middle).shapes);
     } else if (key === 'done') {
