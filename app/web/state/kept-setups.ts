@@ -40,10 +40,11 @@ const read = async ({ connection }: Saving, key: string) => {
  * @throws BrokenSetup, GoneSetup, StorageProblem
  */
 export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
-  await saving.autosave.flush();
-  const { setup, summary, scanKeys } = await read(saving, key);
+  const { setup, summary, scanKeys } = await saving.readSettled(() => read(saving, key));
   saving.beginKept(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
-  await saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() }));
+  saving.connection
+    .use((database) => changeSummary(database, key, { openedAt: Date.now() }))
+    .catch(() => undefined);
   return setup;
 };
 

@@ -36,6 +36,7 @@ export class Saving {
   private readonly documents = new KeptDocuments();
   private channel: TabChannel | null = null;
   private current: KeptDocument;
+  private writes = 0;
 
   constructor({ app, state, connection, openChannel, sampleId }: SavingOptions) {
     this.app = app;
@@ -92,6 +93,17 @@ export class Saving {
     markOpen(key ?? (sampleId === null ? '' : `sample/${sampleId}`));
   }
 
+  /** Reads from the store what nothing of this page is on its way to: again, where something was written meanwhile. */
+  async readSettled<T>(read: () => Promise<T>): Promise<T> {
+    for (;;) {
+      await this.autosave.flush();
+      const { writes } = this;
+      const found = await read();
+      const isBehind = this.autosave.isBehind(this.current) && this.state.getState().problem === null;
+      if (writes === this.writes && !isBehind) return found;
+    }
+  }
+
   private async write(document: KeptDocument, setup: Setup): Promise<void> {
     document.key ??= newKey();
     const { key, sampleId, scanKeys } = document;
@@ -102,6 +114,7 @@ export class Saving {
     const outcome = await this.connection.use((database) => writeSetup(database, what));
     if (outcome === 'overtaken') return this.writeSecondCopy(document, setup);
     document.revisions = [revision];
+    this.writes++;
     if (outcome === 'brought back') this.state.getState().tell({ kind: 'brought back', name: setup.name });
     if (document === this.current && this.state.getState().key !== key) this.show(document);
     this.tellTabs({ kind: 'kept', key });
