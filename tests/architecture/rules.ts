@@ -21,6 +21,8 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   passes: [...traceSees, 'trace'],
   readings: readingsSee,
   cautions: cautionsSee,
+  testshot: readingsSee,
+  bag: ['units', 'setup'],
   kits: ['units', 'geometry', 'setup', 'world'],
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
