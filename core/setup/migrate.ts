@@ -5,8 +5,11 @@ import { SetupError } from './setup-error.ts';
 /** Turns a document of the version it is filed under into the next version. */
 type Migration = (document: Record<string, unknown>) => Record<string, unknown>;
 
-/** One step for each version that has a successor. */
-const migrations: Readonly<Record<number, Migration>> = { 1: glowTenDegreesUp };
+/** What a version only adds, an older document lacks: the defaults fill it in. */
+const onlyAdds: Migration = (document) => document;
+
+/** One step for each version that has a successor. Version 3 adds the card, nights, test shots and the length of a pace. */
+const migrations: Readonly<Record<number, Migration>> = { 1: glowTenDegreesUp, 2: onlyAdds };
 
 /** One step; whatever it throws becomes a SetupError, for a step meets documents that nobody has checked yet. */
 const take = (step: Migration, document: Record<string, unknown>, version: number, from: number) => {

@@ -127,6 +127,7 @@ export const checkReferences = (setup: Setup): void => {
   requireUnique(['schemes'], setup.schemes);
   requireUnique(['measuredBeams'], setup.measuredBeams);
   requireUnique(['scans'], setup.scans);
+  requireUnique(['nights'], setup.nights);
   checkScans(setup);
   setup.lamps.forEach((lamp, l) => {
     checkLamp(['lamps', l], lamp, setup);

@@ -62,7 +62,7 @@ interface Variant {
  */
 export const everyFinishSetup = ({ bounces = 0, drawn = {}, inRoom = false }: Variant = {}) => ({
   format: 'lampfall-setup',
-  version: 2,
+  version: 3,
   id: 'every-finish',
   name: 'Every finish',
   bounces,

@@ -191,7 +191,7 @@ export const everyKindSetup = ({ bounces = 0, drawn = {}, inRoom = false, sensor
   };
   return {
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'every-kind',
     name: 'Every kind',
     bounces,

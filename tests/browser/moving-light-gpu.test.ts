@@ -19,7 +19,7 @@ const carried = (reachMetres: number) => {
   const waypoint = (time: number, east: number) => ({ time, position: [east, 8, 5], aim: [east, 10, 5] });
   return {
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'carried',
     name: 'Carried',
     // behind the track with a long lens: what is seen is 7 cm in the middle of the wall

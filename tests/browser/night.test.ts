@@ -13,7 +13,7 @@ const eye: Vec3 = [0, 11, 0.5];
 /** A post on level ground from above, under the half moon of the worked scene in sky.md, exposed for moonlight. */
 const post = JSON.stringify({
   format: 'lampfall-setup',
-  version: 2,
+  version: 3,
   id: 'post',
   name: 'Post under the moon',
   place: {

@@ -15,7 +15,7 @@ const board = { width: 0.16, depth: 0.05, height: 1, north: 5 };
 const setupWith = (lampHeight: number, lampNorth: number) =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'edge',
     name: 'Edge',
     place: { skylight: { illuminanceLux: 0 } },

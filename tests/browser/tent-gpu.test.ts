@@ -15,7 +15,7 @@ const size = { width: 120, height: 80, samples: 4 };
 const setupAt = (east: number, north: number) =>
   JSON.stringify({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'tent',
     name: 'Tent',
     subjects: [

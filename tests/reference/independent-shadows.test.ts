@@ -17,7 +17,7 @@ const sides = 128;
 /** The yard of `povray/scene.pov`, number by number. A solid's place is the middle of its foot. */
 const setup = validateSetup({
   format: 'lampfall-setup',
-  version: 2,
+  version: 3,
   id: 'yard',
   name: 'Yard',
   subjects: [

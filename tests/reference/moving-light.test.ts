@@ -56,7 +56,7 @@ describe('moving lamp', () => {
     };
     const setup = validateSetup({
       format: 'lampfall-setup',
-      version: 2,
+      version: 3,
       id: 'doses',
       name: 'Doses',
       camera: { position: [0, -5, 1.5], aim: [0, 0, 1] },

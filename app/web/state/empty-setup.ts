@@ -5,7 +5,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 export const emptySetup = (): Setup =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'new-setup',
     name: 'New setup',
     camera: { position: [0, 0, 0.5], aim: [0, 8, 1.2], focalLengthMm: 24 },

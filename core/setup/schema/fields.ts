@@ -109,3 +109,16 @@ export const finish = z
 export const degrees = (min: number, max: number, description: string) => quantity('degrees', min, max, description);
 export const metres = (min: number, max: number, description: string) => quantity('metres', min, max, description);
 export const kelvin = quantity('kelvin', 1667, 25000, 'colour temperature');
+
+/** No 30 February and no 25 o'clock. */
+const isRealTime = (text: string): boolean => {
+  const time = new Date(`${text}Z`);
+  return Number.isFinite(time.getTime()) && time.toISOString().startsWith(text);
+};
+
+/** Date and time as a clock on the wall shows it. */
+export const localTime = z
+  .string({ error: 'must be a date and time such as 2026-10-09T22:30' })
+  .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'must be a date and time such as 2026-10-09T22:30')
+  .refine(isRealTime, 'must be a day and time that exist')
+  .describe('date and time on the clock, without zone');

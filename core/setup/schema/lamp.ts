@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { degrees, fixed, id, kelvin, metres, name, quantity, rgb } from './fields.ts';
+import { testShot } from './test-shot.ts';
 
 const output = z
   .discriminatedUnion(
@@ -75,6 +76,17 @@ const common = {
   output,
   temperatureKelvin: kelvin.default(5600),
   lowestLevelPercent: quantity('%', 0, 100, 'lowest level that the lamp can be dimmed to').default(100),
+  correctionStops: quantity(
+    'stops',
+    -6,
+    4,
+    'what the lamp really gives, against its stated output: 0 = as stated, -1 = half',
+  ).default(0),
+  testShots: z
+    .array(testShot)
+    .max(24, 'must be at most 24')
+    .default([])
+    .describe('photos that told how much light the lamp really gives'),
 };
 const millimetres = (description: string) => quantity('mm', 1, 5000, description);
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { degrees, optionalName, quantity } from './fields.ts';
+import { degrees, localTime, optionalName, quantity } from './fields.ts';
 
 const kelvinOf = (description: string) => quantity('kelvin', 1667, 25000, description);
 
@@ -52,22 +52,11 @@ const sky = z
   })
   .describe('the sky of that place and hour: moon, stars, Milky Way, twilight, glow of towns');
 
-/** No 30 February and no 25 o'clock. */
-const isRealTime = (text: string): boolean => {
-  const time = new Date(`${text}Z`);
-  return Number.isFinite(time.getTime()) && time.toISOString().startsWith(text);
-};
-
 export const place = z
   .strictObject({
     latitudeDegrees: degrees(-90, 90, 'latitude, north positive').default(54),
     longitudeDegrees: degrees(-180, 180, 'longitude, east positive').default(-2),
-    localTime: z
-      .string({ error: 'must be a date and time such as 2026-10-09T22:30' })
-      .regex(/^\d{4}-\d{2}-\d{2}T\d{2}:\d{2}(:\d{2})?$/, 'must be a date and time such as 2026-10-09T22:30')
-      .refine(isRealTime, 'must be a day and time that exist')
-      .default('2026-10-09T22:30')
-      .describe('date and time at the place, without zone'),
+    localTime: localTime.default('2026-10-09T22:30').describe('date and time at the place, without zone'),
     timeZone: z
       .string({ error: 'must be a zone name such as Etc/UTC' })
       .regex(/^[A-Za-z][A-Za-z0-9_+/-]{0,63}$/, 'must be a zone name such as Etc/UTC')

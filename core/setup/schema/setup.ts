@@ -1,11 +1,13 @@
 import { z } from 'zod';
 import { camera } from './camera.ts';
+import { card } from './card.ts';
 import { fixed, id, name, plainText, quantity, whole } from './fields.ts';
 import { ground } from './ground.ts';
 import { hazard } from './hazard.ts';
 import { lamp } from './lamp.ts';
 import { lesson } from './lesson.ts';
 import { measuredBeam } from './measured-beam.ts';
+import { night } from './night.ts';
 import { patch } from './patch.ts';
 import { place } from './place.ts';
 import { scan } from './scan.ts';
@@ -14,11 +16,11 @@ import { subject } from './subject.ts';
 import { walking } from './walking.ts';
 
 /** The version that this program writes. */
-export const setupVersion = 2;
+export const setupVersion = 3;
 
 const note = plainText(4000).default('').describe('what to know about the setup, in a few sentences');
 
-/** The whole document, schema version 2. References between its parts are checked in `references.ts`. */
+/** The whole document, schema version 3. References between its parts are checked in `references.ts`. */
 export const setupSchema = z
   .strictObject({
     format: fixed('lampfall-setup', 'says that the file holds a Lampfall setup'),
@@ -43,6 +45,12 @@ export const setupSchema = z
     scans: z.array(scan).max(8, 'must be at most 8').default([]),
     patch: patch.nullable().default(null).describe('a piece of ground or wall whose relief is read; null = none'),
     lesson: lesson.nullable().default(null).describe('what the setup teaches, step by step; null = it is no lesson'),
+    card: card.prefault({}),
+    nights: z
+      .array(night)
+      .max(60, 'must be at most 60')
+      .default([])
+      .describe('nights out with this setup, the latest last'),
     schemes: z.array(scheme).min(1, 'must have at least one scheme').max(24, 'must be at most 24'),
   })
   .describe('A Lampfall setup: one place, subjects, a camera, lamps, and ways of lighting them');
@@ -71,4 +79,8 @@ export type Patch = NonNullable<Setup['patch']>;
 export type Walking = Setup['walking'];
 export type Hazard = Setup['hazards'][number];
 export type Lesson = NonNullable<Setup['lesson']>;
+export type Night = Setup['nights'][number];
+export type NightRun = Night['runs'][number];
+export type NightPhoto = Night['photos'][number];
+export type TestShot = Lamp['testShots'][number];
 export type Position = Waypoint['position'];

@@ -29,7 +29,7 @@ export interface MovedLampTimes {
 const stonesSetup = () =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'bench',
     name: 'Bench',
     ground: {

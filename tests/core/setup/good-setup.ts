@@ -9,7 +9,7 @@ export type Loose = any;
 /** A small good setup with one of everything that others point to. */
 export const goodSetup = (): Loose => ({
   format: 'lampfall-setup',
-  version: 2,
+  version: 3,
   id: 'barn',
   name: 'Barn',
   ground: { relief: [{ kind: 'stones', count: 20, heightMetres: [0.02, 0.1] }] },

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
+import { setupVersion } from '../../../core/setup/schema/setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxFileBytes, maxSetupBytes } from '../../../core/setup/setup-size.ts';
 import { changed, errorOf, expectError, goodSetup, type MalformedCase } from './good-setup.ts';
@@ -25,7 +26,7 @@ const cases: readonly MalformedCase[] = [
   ['text cut in the middle', () => '{\n"format": "lampfall-setup",\n"version": 1,', 'syntax', 'line 3', syntax],
   ['a word on the second line', () => '{\n"name": barn\n}', 'syntax', 'line 2', syntax],
   ['a comment', () => '{\n\n// barn\n}', 'syntax', 'line 3', syntax],
-  ['a comma too many', swapped('"version":2,', '"version":2,,'), 'syntax', 'line 1', syntax],
+  ['a comma too many', swapped('"version":3,', '"version":3,,'), 'syntax', 'line 1', syntax],
   ['single quotes', () => "{'format':'lampfall-setup'}", 'syntax', 'line 1', syntax],
   ['NaN', swapped('[0,0,1.5]', '[NaN,0,1.5]'), 'syntax', 'line 1', syntax],
   ['Infinity', swapped('[0,0,1.5]', '[-Infinity,0,1.5]'), 'syntax', 'line 1', syntax],
@@ -154,7 +155,7 @@ const cases: readonly MalformedCase[] = [
       }),
     'version',
     'version',
-    'whole number from 1 to 2',
+    `whole number from 1 to ${setupVersion}`,
   ],
   [
     'version 0',
@@ -187,14 +188,14 @@ const cases: readonly MalformedCase[] = [
     'whole number from 1',
   ],
   [
-    'version 3',
+    'the version after ours',
     () =>
       changed((s) => {
-        s.version = 3;
+        s.version = setupVersion + 1;
       }),
     'version',
     'version',
-    'is 3; this program reads up to 2',
+    `is ${setupVersion + 1}; this program reads up to ${setupVersion}`,
   ],
   [
     'version 1e300',
@@ -204,7 +205,7 @@ const cases: readonly MalformedCase[] = [
       }),
     'version',
     'version',
-    'reads up to 2',
+    `reads up to ${setupVersion}`,
   ],
 ];
 

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { migrateSetup } from '../../../core/setup/migrate.ts';
+import { validateSetup } from '../../../core/setup/parse-setup.ts';
 import { setupVersion } from '../../../core/setup/schema/setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
+import { goodSetup } from './good-setup.ts';
 
 type Document = Record<string, unknown>;
 const steps = {
@@ -117,7 +119,25 @@ describe('version 1 to 2', () => {
   it.each([['a text'], [null], [{ bearingDegrees: 'x', temperatureKelvin: 2200 }]])(
     'lets %j pass, for the schema to refuse',
     (dome) => {
-      expect(migrateSetup(old(dome))).toMatchObject({ version: 2, place: { glowDomes: [dome] } });
+      expect(migrateSetup(old(dome))).toMatchObject({ version: setupVersion, place: { glowDomes: [dome] } });
     },
   );
+});
+
+describe('version 2 to 3', () => {
+  it('reads a setup of version 2: lamps as stated, no nights, a pace of 0.75 m', () => {
+    const old = structuredClone(goodSetup()) as Document & { lamps: Document[]; walking: Document };
+    old['version'] = 2;
+    for (const field of ['card', 'nights']) delete old[field];
+    for (const lamp of old.lamps) for (const field of ['correctionStops', 'testShots']) delete lamp[field];
+    const setup = validateSetup(old);
+    expect(setup).toMatchObject({
+      version: setupVersion,
+      card: { lengths: 'metres', paper: 'a4', permission: '' },
+      nights: [],
+      walking: { paceMetres: 0.75 },
+    });
+    expect(setup.lamps.length).toBeGreaterThan(0);
+    for (const lamp of setup.lamps) expect(lamp).toMatchObject({ correctionStops: 0, testShots: [] });
+  });
 });

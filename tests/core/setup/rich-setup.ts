@@ -158,5 +158,28 @@ export const richSetup = (): Loose => {
     { title: 'Compare', text: 'From the side and through a longer lens.', schemeIds: ['side', 'own-camera'] },
   ];
   setup.lesson = { steps };
+  setup.card = { lengths: 'feet', paper: 'letter', permission: 'The farm said yes.' };
+  setup.lamps[0].correctionStops = -0.8;
+  setup.lamps[0].testShots = [{ at: '2026-10-12T22:41:07', stops: -0.8, uncertaintyStops: 0.3 }];
+  const run = {
+    at: '2026-10-12T22:40',
+    frameId: 'land',
+    frameName: 'Land',
+    passId: 'key',
+    passName: 'Key',
+    seconds: 4,
+  };
+  const photo = { name: 'one.jpg', at: '2026-10-12T22:40:30', aperture: 8, seconds: 10, iso: 400, overStops: -0.8 };
+  setup.nights = [
+    {
+      id: 'night',
+      startedAt: '2026-10-12T22:40',
+      schemeId: 'side',
+      schemeName: 'Side',
+      note: 'Dew by eleven.',
+      runs: [{ ...run, verdict: 'too-bright' }],
+      photos: [photo],
+    },
+  ];
   return setup;
 };

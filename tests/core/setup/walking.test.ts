@@ -9,15 +9,16 @@ const withWalking = (walking: unknown) =>
   });
 
 describe('walking', () => {
-  it('is a path’s 0.8 m/s in dark clothes in setups that say nothing of it', () => {
+  it('is a path’s 0.8 m/s in dark clothes, paces of 0.75 m, in setups that say nothing of it', () => {
     expect(parseSetup(changed(() => {})).walking).toEqual({
       metresPerSecond: 0.8,
       keepsOutOfPicture: false,
+      paceMetres: 0.75,
       clothes: 'dark',
     });
   });
   it('is kept as it is written', () => {
-    const walking = { metresPerSecond: 1.2, keepsOutOfPicture: true, clothes: 'light' };
+    const walking = { metresPerSecond: 1.2, keepsOutOfPicture: true, paceMetres: 0.6, clothes: 'light' };
     const setup = parseSetup(withWalking(walking));
     expect(parseSetup(formatSetup(setup)).walking).toEqual(walking);
   });

@@ -9,7 +9,7 @@ export const told = (setup: Setup, code: string) => cautionsOfSetup(setup).filte
 export const framesOf = (frames: readonly object[], more: object = {}): Setup =>
   validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'test',
     name: 'Test',
     ground: blackGround,

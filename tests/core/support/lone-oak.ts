@@ -82,7 +82,7 @@ export const loneOak = (frames: readonly OakFrame[], isOnHill = true, walking: o
   };
   return validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'oak',
     name: 'Oak',
     walking,

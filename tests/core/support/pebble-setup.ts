@@ -19,7 +19,7 @@ export const pebbleSetup = (triangles: number, growth: Growth): Setup => {
   const heightMetres = [0.05 * scale, 0.4 * scale];
   return validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'pebbles',
     name: 'Pebbles',
     ground: { relief: [{ kind: 'pebbles', count, heightMetres, centre: [0, 9], radiusMetres: 10, seed: 7 }] },

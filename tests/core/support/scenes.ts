@@ -58,7 +58,7 @@ export const onePassSetup = (what: OnePass): Setup => {
   const { camera, lamp, pass, frame, subjects = [], ground = {}, place = {}, lamps = [], passes = [] } = what;
   return validateSetup({
     format: 'lampfall-setup',
-    version: 2,
+    version: 3,
     id: 'test',
     name: 'Test',
     ground,
