@@ -34,12 +34,19 @@ export const lampFromShot = ({
   const ratio = 2 ** differenceStops;
   const own = ratio - restShare;
   if (own <= 0)
-    return { refused: 'The photo is darker there than moon and sky alone should make it: the spots do not fit, or the night was darker.' };
+    return {
+      refused:
+        'The photo is darker there than moon and sky alone should make it: the spots do not fit, or the night was darker.',
+    };
   const uncertain = (uncertaintyStops * ratio) / own;
   if (uncertain > mostUncertainStops)
-    return { refused: `The lamp’s part could only be told to ±${uncertain.toFixed(1)} stops there. Choose a spot that it lights more evenly, nearer mid-grey.` };
+    return {
+      refused: `The lamp’s part could only be told to ±${uncertain.toFixed(1)} stops there. Choose a spot that it lights more evenly, nearer mid-grey.`,
+    };
   const stops = Math.log2(own / share);
   if (Math.abs(stops) > mostStops)
-    return { refused: `The lamp would be off by ${Math.abs(stops).toFixed(1)} stops. That is no lamp’s fault: look at the settings, the level and the spots.` };
+    return {
+      refused: `The lamp would be off by ${Math.abs(stops).toFixed(1)} stops. That is no lamp’s fault: look at the settings, the level and the spots.`,
+    };
   return { stops, uncertaintyStops: uncertain, share };
 };

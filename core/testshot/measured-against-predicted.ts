@@ -62,7 +62,9 @@ export const measuredAgainstPredicted = (
   const channel = Math.min(greenShare(photo), greenShare(all)) >= leastGreenShare ? 'green' : 'luminance';
   const full = channel === 'green' ? spot.full.green : Math.max(spot.full.red, spot.full.green, spot.full.blue);
   if (full > mostFull)
-    return { refused: 'The spot is burnt out in the photo: how bright it was can’t be told. Choose a darker part of it.' };
+    return {
+      refused: 'The spot is burnt out in the photo: how bright it was can’t be told. Choose a darker part of it.',
+    };
   const { linear, doubtStops } = spot[channel];
   if (linear < leastLinear)
     return { refused: 'The spot is all but black in the photo. Choose a brighter one, or light it longer.' };

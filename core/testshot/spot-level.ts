@@ -1,4 +1,4 @@
-import { luminanceOfLinearSrgb, decodeSrgb } from '../colour/srgb.ts';
+import { decodeSrgb, luminanceOfLinearSrgb } from '../colour/srgb.ts';
 
 /** One channel, or the luminance, over the spot. */
 export interface ChannelLevel {
