@@ -114,10 +114,16 @@ describe('a camera-like JPEG of that lamp: own tone curve, noise, white balance 
       for (const iso of linear.keys())
         for (const x of [0.3, 0.5])
           for (const look of ['unknown', 'standard'] as const) {
-            const { compared, lamp } = judged(contrast, gains, iso, x, look);
-            levels.push(compared.measuredStops);
-            expect(Math.abs(lamp.stops - truth)).toBeLessThanOrEqual(lamp.uncertaintyStops);
+            try {
+              const { compared, lamp } = judged(contrast, gains, iso, x, look);
+              levels.push(compared.measuredStops);
+              expect(Math.abs(lamp.stops - truth)).toBeLessThanOrEqual(lamp.uncertaintyStops);
+            } catch (error) {
+              // too dark a spot may be refused, in words
+              if (!/could only be told/.test(String(error))) throw error;
+            }
           }
+      expect(levels.length).toBeGreaterThanOrEqual(14);
       expect(Math.min(...levels)).toBeLessThan(-2);
       expect(Math.max(...levels)).toBeGreaterThan(0.5);
     },
