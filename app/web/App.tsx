@@ -26,6 +26,7 @@ import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -73,6 +74,7 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void loadTestShot().catch(() => undefined);
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -194,6 +196,7 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <TestShotSlot />
       </main>
     </StepGesture.Provider>
   );
