@@ -54,9 +54,12 @@ export const correctCounts = (
     addTestShot(setup, lampId, shot),
   );
 
-/** Gives a frame the exposure that a photo was taken with; what the photo does not say stays. */
-export const takePhotoSettings = (setup: Setup, place: FramePlace, photo: PhotoSettings): Setup =>
-  (['seconds', 'aperture', 'iso'] as const).reduce((changed, field) => {
+/** Gives a frame the exposure that a photo was taken with; what the photo does not say stays. The same setup where the frame has it. */
+export const takePhotoSettings = (setup: Setup, place: FramePlace, photo: PhotoSettings): Setup => {
+  const scheme = setup.schemes.find(({ id }) => id === place.schemeId);
+  const frame = scheme?.frames.find(({ id }) => id === place.frameId);
+  return (['seconds', 'aperture', 'iso'] as const).reduce((changed, field) => {
     const value = photo[field];
-    return value === null ? changed : setFrameNumber(changed, place, field, value);
+    return value === null || value === frame?.[field] ? changed : setFrameNumber(changed, place, field, value);
   }, setup);
+};
