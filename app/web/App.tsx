@@ -10,7 +10,8 @@ import { Slips } from './inspector/Slips.tsx';
 import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
-import { SetupMenu } from './library/SetupMenu.tsx';
+import { SavingNotices } from './library/SavingNotices.tsx';
+import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -22,6 +23,7 @@ import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
+import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
@@ -56,11 +58,11 @@ const useKeys = () => {
   }, []);
 };
 
-/** The browser asks before it throws away what was not saved. */
+/** The browser asks before it throws away what could not be kept. */
 const useUnsavedGuard = () => {
   useEffect(() => {
     const onLeave = (event: BeforeUnloadEvent) => {
-      if (useApp.getState().hasUnsaved) event.preventDefault();
+      if (pageSaving.wouldLose) event.preventDefault();
     };
     window.addEventListener('beforeunload', onLeave);
     return () => window.removeEventListener('beforeunload', onLeave);
@@ -75,6 +77,7 @@ const useEarlyFiles = () => {
       void fetchKept();
       void fetchPlaceFiles();
       void loadTestShot().catch(() => undefined);
+      void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -197,6 +200,7 @@ export const App = () => {
         </nav>
         <ScanDialogSlot />
         <TestShotSlot />
+        <SavingNotices />
       </main>
     </StepGesture.Provider>
   );

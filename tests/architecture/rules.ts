@@ -38,7 +38,8 @@ interface WebPart {
 }
 const webParts: Readonly<Record<string, WebPart>> = {
   render: { folders: [], packages: ['three'], assets: false },
-  state: { folders: ['workers', 'scans'], packages: ['zustand'], assets: true },
+  storage: { folders: [], packages: ['idb'], assets: false },
+  state: { folders: ['workers', 'scans', 'storage'], packages: ['zustand'], assets: true },
   ui: { folders: [], packages: ['react', 'react-dom'], assets: false },
   picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
   sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
@@ -48,7 +49,7 @@ const webParts: Readonly<Record<string, WebPart>> = {
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {
-  folders: ['frames', 'picture', 'sheets', 'state', 'ui', 'render', 'workers', 'scans'],
+  folders: ['frames', 'picture', 'sheets', 'state', 'storage', 'ui', 'render', 'workers', 'scans'],
   packages: null,
   assets: true,
 };

@@ -60,9 +60,9 @@ export class AppPage {
     );
     await this.page.mouse.move(0, 0);
     await this.page.setViewportSize({ width, height });
-    await this.page.evaluate(() => {
+    await this.page.evaluate(async () => {
       localStorage.clear();
-      window.lampfallStartOver?.();
+      await window.lampfallStartOver?.();
       scrollTo(0, 0);
     });
     await this.page.waitForSelector('.mark');
