@@ -8,7 +8,7 @@ import { type PixelPatch, spotLevel } from '../../../core/testshot/spot-level.ts
 import { buildWorld } from '../../../core/world/world.ts';
 
 /** Radius of the spots, as a share of each picture’s width. */
-export const spotRadius = 0.015;
+export const spotRadius = 0.01;
 
 /** What is asked: the frame as it was shot, and the two spots. */
 export interface ShotQuestion {
