@@ -31,7 +31,7 @@ export interface SpotRefused {
 /** Share of a spot's pixels that may be full, and lowest linear value, 6.5 stops under mid-grey: our choice. */
 const [mostFull, leastLinear] = [0.02, 0.002];
 /** Below this share of the brightest channel green tells little (a red or blue gel). */
-const leastGreenShare = 0.25;
+const leastGreenShare = 0.15;
 /** Share of a shift between red, green and blue that may have got into the channel compared; our choice. */
 const colourLeak = 0.1;
 
