@@ -1,14 +1,14 @@
 import { useEffect, useRef, useState } from 'react';
 import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
+import { CrossPicture } from '../photo/CrossPicture.tsx';
+import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
 import { useApp } from '../state/app-store.ts';
 import { changeCamera } from '../state/edits/place-edits.ts';
 import { addTestShot, correctCounts, takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import { type TestShotWish, useSession } from '../state/session.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { realWords } from '../ui/shot-words.ts';
-import { CrossPicture } from './CrossPicture.tsx';
 import { countChanges } from './count-changes.ts';
-import { DrawnPhoto } from './DrawnPhoto.tsx';
 import { FramePicture } from './FramePicture.tsx';
 import { spotRadius } from './judge-shot.ts';
 import { PhotoFacts } from './PhotoFacts.tsx';

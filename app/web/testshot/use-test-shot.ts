@@ -5,13 +5,13 @@ import type { Camera, Frame, Lamp, Scheme, Setup } from '../../../core/setup/sch
 import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
 import { buildWorld } from '../../../core/world/world.ts';
+import { cutSpot } from '../photo/decode-photo.ts';
+import { type Photo, usePhoto } from '../photo/use-photo.ts';
 import { useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import type { TestShotWish } from '../state/session.ts';
-import { cutSpot } from './decode-photo.ts';
 import { judgeShot, type ShotAnswer, spotRadius } from './judge-shot.ts';
-import { type Photo, usePhoto } from './use-photo.ts';
 
 /** How long the crosses must stand still before the spot is judged, milliseconds. */
 const stillMilliseconds = 120;

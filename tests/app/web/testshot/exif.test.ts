@@ -1,6 +1,6 @@
 import piexif from 'piexifjs';
 import { describe, expect, it } from 'vitest';
-import { maxPhotoBytes, PhotoRefused, readPhoto } from '../../../../app/web/testshot/read-photo.ts';
+import { maxPhotoBytes, PhotoRefused, readPhoto } from '../../../../app/web/photo/read-photo.ts';
 import { dateOfExif, photoSettings } from '../../../../core/testshot/photo-settings.ts';
 import { exposureTags, jpegOf } from './test-photo.ts';
 

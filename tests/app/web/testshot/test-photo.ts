@@ -8,7 +8,7 @@ import { buildWorld, type WorldFrame } from '../../../../core/world/world.ts';
 /** Exif as the independent writer takes it: the main directory and that of the exposure, by tag number. */
 export interface ExifToWrite {
   readonly '0th'?: Readonly<Record<number, unknown>>;
-  readonly Exif?: Readonly<Record<number, unknown>>;
+  readonly Exif?: Readonly<Record<number, unknown>> | undefined;
 }
 
 /** A baseline JPEG of an independent encoder, with tags of an independent writer. */

@@ -44,7 +44,8 @@ describe('test shots kept with a lamp', () => {
   it('a correction of -1 stop halves the light and leaves the source, so that nothing is traced anew', () => {
     const [before, after] = [lightOf(stones), lightOf(addTestShot(stones, lampId, shot(-1)))];
     expect(after?.source).toEqual(before?.source);
-    after?.strength.forEach((v, c) => expect(v).toBeCloseTo((before?.strength[c] as number) / 2, 10));
+    expect(after?.strength).toHaveLength(3);
+    for (const c of [0, 1, 2] as const) expect(after?.strength[c]).toBeCloseTo((before?.strength[c] as number) / 2, 10);
   });
 });
 
