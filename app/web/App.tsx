@@ -29,6 +29,7 @@ import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -80,6 +81,7 @@ const useEarlyFiles = () => {
       void fetchKept();
       void fetchPlaceFiles();
       void fetchCardFiles();
+      void loadTestShot().catch(() => undefined);
       void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
@@ -208,6 +210,7 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <TestShotSlot />
         <SavingNotices />
       </main>
     </StepGesture.Provider>
