@@ -1,3 +1,4 @@
+import './own-scripts.ts';
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
@@ -5,6 +6,7 @@ import { App } from './App.tsx';
 import { saveFile } from './library/save-file.ts';
 import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { startMarks } from './state/marks.ts';
+import { keepFiles } from './state/offline.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
 import { startStoresOver } from './state/start-over.ts';
@@ -54,6 +56,14 @@ const put = (): Root => {
   return root;
 };
 
+/** Waits for the picture, so that keeping files never slows it; where it takes very long, or there is none, no longer than this. */
+const mostSecondsToPicture = 20;
+
+const keepFilesAfterPicture = (second = 0): void => {
+  if (window.lampfallProbe?.().isConverged || second >= mostSecondsToPicture) void keepFiles();
+  else setTimeout(keepFilesAfterPicture, 1000, second + 1);
+};
+
 drawSkiesWith(skyWorkerDrawer());
 startReports();
 startMarks();
@@ -64,3 +74,4 @@ window.lampfallStartOver = () => {
   startDarkroomOver();
   root = put();
 };
+if (!import.meta.hot) keepFilesAfterPicture();

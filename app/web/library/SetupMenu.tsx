@@ -5,6 +5,7 @@ import { emptySetup } from '../state/empty-setup.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
+import { OfflineLine } from './OfflineLine.tsx';
 import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
@@ -62,6 +63,7 @@ export const SetupMenu = () => {
           if (file) openAnyFile(file);
         }}
       />
+      <OfflineLine />
     </Drop>
   );
 };
