@@ -11,6 +11,7 @@ import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
+import { saveFile } from './library/save-file.ts';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -20,6 +21,7 @@ import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
+import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
 import { useReport } from './state/reports.ts';
@@ -73,6 +75,7 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchShareFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -194,6 +197,7 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <ShareSlot onSaveFile={saveFile} />
       </main>
     </StepGesture.Provider>
   );

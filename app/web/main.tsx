@@ -5,6 +5,7 @@ import { createRoot, type Root } from 'react-dom/client';
 import { App } from './App.tsx';
 import { saveFile } from './library/save-file.ts';
 import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
+import { watchAddress } from './share/watch-address.ts';
 import { startMarks } from './state/marks.ts';
 import { keepFiles } from './state/offline.ts';
 import { startReports } from './state/reports.ts';
@@ -36,6 +37,7 @@ import './ui/print.css';
 import './ui/scan-dialog.css';
 import './ui/approach.css';
 import './ui/place.css';
+import './ui/share.css';
 
 declare global {
   interface Window {
@@ -68,6 +70,7 @@ drawSkiesWith(skyWorkerDrawer());
 startReports();
 startMarks();
 let root = put();
+watchAddress();
 window.lampfallStartOver = () => {
   root.unmount();
   startStoresOver();

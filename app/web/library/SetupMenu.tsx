@@ -3,6 +3,7 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
+import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
@@ -50,6 +51,9 @@ export const SetupMenu = () => {
       </button>
       <button type="button" onClick={saveFile}>
         Save as a file
+      </button>
+      <button type="button" onClick={() => useSharing.setState({ isOpen: true })}>
+        Share by link…
       </button>
       <input
         ref={picker}
