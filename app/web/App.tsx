@@ -13,6 +13,7 @@ import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
+import { saveFile } from './library/save-file.ts';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -22,6 +23,7 @@ import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
+import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
 import { pageSaving } from './state/page-saving.ts';
@@ -83,6 +85,7 @@ const useEarlyFiles = () => {
       void fetchCardFiles();
       void loadTestShot().catch(() => undefined);
       void fetchLibraryFiles();
+      void fetchShareFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -212,6 +215,7 @@ export const App = () => {
         <ScanDialogSlot />
         <TestShotSlot />
         <SavingNotices />
+        <ShareSlot onSaveFile={saveFile} />
       </main>
     </StepGesture.Provider>
   );

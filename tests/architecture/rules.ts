@@ -14,6 +14,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   camera: ['units', 'geometry'],
   sky: ['units', 'colour', 'geometry'],
   scan: ['units', 'colour', 'geometry', 'setup'],
+  share: ['units', 'setup', 'scan'],
   setup: ['units'],
   walk: ['units', 'geometry', 'setup'],
   world: worldSees,

@@ -1,12 +1,10 @@
-import { readFileSync } from 'node:fs';
 import { build, preview } from 'vite';
+import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
+
+const policy = `<meta http-equiv="Content-Security-Policy" content="${pagePolicy}">`;
 
 /** Builds the page that reads scans, under the content security policy of the app, and serves it on loopback. */
 export const serveScanPage = async (): Promise<{ url: string; close: () => Promise<void> }> => {
-  const policy = /<meta http-equiv="Content-Security-Policy"[^>]*>/.exec(
-    readFileSync('app/web/index.html', 'utf8'),
-  )?.[0];
-  if (!policy) throw new Error('the app has no content security policy');
   const outDir = '.reports/scan-page';
   await build({
     configFile: false,
@@ -22,7 +20,7 @@ export const serveScanPage = async (): Promise<{ url: string; close: () => Promi
     logLevel: 'error',
     root: '.',
     build: { outDir },
-    preview: { host: '127.0.0.1', port: 4405, strictPort: false },
+    preview: { host: '127.0.0.1', port: 4405, strictPort: false, headers: { 'Content-Security-Policy': servedPolicy } },
   });
   const url = server.resolvedUrls?.local[0];
   if (!url) throw new Error('the preview server did not say its address');

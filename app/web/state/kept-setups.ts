@@ -42,9 +42,7 @@ const read = async ({ connection }: Saving, key: string) => {
 export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
   const { setup, summary, scanKeys } = await saving.readSettled(() => read(saving, key));
   saving.beginKept(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
-  saving.connection
-    .use((database) => changeSummary(database, key, { openedAt: Date.now() }))
-    .catch(() => undefined);
+  saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() })).catch(() => undefined);
   return setup;
 };
 
