@@ -12,6 +12,7 @@ import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
+import { NightChoice } from './NightChoice.tsx';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -148,6 +149,7 @@ export const App = () => {
           <SetupMenu />
           <SchemeTabs />
           <RoomChoice />
+          <NightChoice />
           <div className="choices steps">
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo

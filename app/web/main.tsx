@@ -7,6 +7,7 @@ import { saveFile } from './library/save-file.ts';
 import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
 import { startMarks } from './state/marks.ts';
+import { startNightTheme } from './state/night-theme.ts';
 import { keepFiles } from './state/offline.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
@@ -38,6 +39,7 @@ import './ui/scan-dialog.css';
 import './ui/approach.css';
 import './ui/place.css';
 import './ui/share.css';
+import './ui/night-themes.css';
 
 declare global {
   interface Window {
@@ -69,6 +71,7 @@ const keepFilesAfterPicture = (second = 0): void => {
 drawSkiesWith(skyWorkerDrawer());
 startReports();
 startMarks();
+startNightTheme();
 let root = put();
 watchAddress();
 window.lampfallStartOver = () => {
