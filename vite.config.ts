@@ -38,6 +38,8 @@ export default defineConfig({
         expect: { poll: { timeout: 20_000 } },
         // one at a time, after all others: software GL takes both cores
         maxWorkers: 1,
+        // so that files share one browser and its pages
+        isolate: false,
         sequence: { groupOrder: 1 },
       }),
     ],

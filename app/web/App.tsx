@@ -4,13 +4,15 @@ import { Approaches } from './approach/Approaches.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { fetchCardFiles, loadFieldCard } from './fieldcard/fetch-early.ts';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
 import { Subjects } from './inspector/subjects/Subjects.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
-import { SetupMenu } from './library/SetupMenu.tsx';
+import { SavingNotices } from './library/SavingNotices.tsx';
+import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
 import { NightChoice } from './NightChoice.tsx';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
@@ -25,10 +27,12 @@ import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
+import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -37,6 +41,9 @@ import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
 const Walkaround = lazy(() =>
   loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
+);
+const FieldCard = lazy(() =>
+  loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -58,11 +65,11 @@ const useKeys = () => {
   }, []);
 };
 
-/** The browser asks before it throws away what was not saved. */
+/** The browser asks before it throws away what could not be kept. */
 const useUnsavedGuard = () => {
   useEffect(() => {
     const onLeave = (event: BeforeUnloadEvent) => {
-      if (useApp.getState().hasUnsaved) event.preventDefault();
+      if (pageSaving.wouldLose) event.preventDefault();
     };
     window.addEventListener('beforeunload', onLeave);
     return () => window.removeEventListener('beforeunload', onLeave);
@@ -77,6 +84,9 @@ const useEarlyFiles = () => {
       void fetchKept();
       void fetchPlaceFiles();
       void fetchShareFiles();
+      void fetchCardFiles();
+      void loadTestShot().catch(() => undefined);
+      void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -94,7 +104,7 @@ const onPoint = (at: GroundPoint) => {
   if (pointing) set({ pointing: { ...pointing, at } });
 };
 
-const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom } as const;
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCard } as const;
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -161,7 +171,13 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left === Viewfinder ? (
+            <Viewfinder belowFrames={belowFrames} />
+          ) : (
+            <Suspense fallback={<p className="quiet">Coming…</p>}>
+              <Left />
+            </Suspense>
+          )}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
@@ -200,6 +216,8 @@ export const App = () => {
         </nav>
         <ScanDialogSlot />
         <ShareSlot onSaveFile={saveFile} />
+        <TestShotSlot />
+        <SavingNotices />
       </main>
     </StepGesture.Provider>
   );

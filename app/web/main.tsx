@@ -3,15 +3,20 @@ import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
 import { App } from './App.tsx';
+import { startThumbnails } from './library/keep-thumbnails.ts';
 import { saveFile } from './library/save-file.ts';
 import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
+import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
 import { startNightTheme } from './state/night-theme.ts';
-import { keepFiles } from './state/offline.ts';
+import { beforeTakingUp, keepFiles } from './state/offline.ts';
+import { pageSaving } from './state/page-saving.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
 import { startStoresOver } from './state/start-over.ts';
+import { startSaving } from './state/start-saving.ts';
+import { markOpen } from './storage/open-mark.ts';
 import { FaultScreen } from './ui/FaultScreen.tsx';
 import './ui/look.css';
 import './ui/fields.css';
@@ -37,14 +42,16 @@ import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
 import './ui/approach.css';
+import './ui/test-shot.css';
 import './ui/place.css';
 import './ui/share.css';
 import './ui/night-themes.css';
+import './ui/own-setups.css';
 
 declare global {
   interface Window {
     /** For tests: the page as it was when it was opened, without loading it again. */
-    lampfallStartOver?: () => void;
+    lampfallStartOver?: () => Promise<void>;
   }
 }
 
@@ -52,7 +59,7 @@ const put = (): Root => {
   const root = createRoot(document.getElementById('root') as HTMLElement);
   root.render(
     <StrictMode>
-      <FaultScreen onSave={saveFile}>
+      <FaultScreen onSave={saveFile} onFault={() => markOpen('')}>
         <App />
       </FaultScreen>
     </StrictMode>,
@@ -68,14 +75,18 @@ const keepFilesAfterPicture = (second = 0): void => {
   else setTimeout(keepFilesAfterPicture, 1000, second + 1);
 };
 
+startNightTheme();
 drawSkiesWith(skyWorkerDrawer());
+await startSaving();
+beforeTakingUp(() => pageSaving.autosave.flush());
 startReports();
 startMarks();
-startNightTheme();
+startThumbnails();
 let root = put();
 watchAddress();
-window.lampfallStartOver = () => {
+window.lampfallStartOver = async () => {
   root.unmount();
+  await pageSaving.startOver(useApp.getInitialState().history.present);
   startStoresOver();
   startDarkroomOver();
   root = put();

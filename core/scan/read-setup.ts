@@ -1,16 +1,11 @@
-import { parseSetup } from '../setup/parse-setup.ts';
+import { parseSetup, validateSetup } from '../setup/parse-setup.ts';
 import type { Setup } from '../setup/schema/setup.ts';
 import { SetupError } from '../setup/setup-error.ts';
 import { checkScanData } from './checked-scans.ts';
 import { ScanDataError } from './scan-data-error.ts';
 
-/**
- * Reads a setup from JSON text like `parseSetup`, and sees that the data of its scans can be unpacked.
- *
- * @throws SetupError naming the line or field and what was expected; nothing else
- */
-export const readSetup = (text: string): Setup => {
-  const setup = parseSetup(text);
+/** Sees that the data of a setup's scans can be unpacked. */
+const withScans = (setup: Setup): Setup => {
   setup.scans.forEach((scan, s) => {
     try {
       checkScanData(scan);
@@ -21,3 +16,13 @@ export const readSetup = (text: string): Setup => {
   });
   return setup;
 };
+
+/**
+ * Reads a setup from JSON text like `parseSetup`, and sees that the data of its scans can be unpacked.
+ *
+ * @throws SetupError naming the line or field and what was expected; nothing else
+ */
+export const readSetup = (text: string): Setup => withScans(parseSetup(text));
+
+/** The same for a value that is already an object, such as one read from storage. */
+export const readSetupValue = (value: unknown): Setup => withScans(validateSetup(value));

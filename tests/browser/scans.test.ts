@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { groundDocument, squareDocument } from '../app/web/scans/made-documents.ts';
 import { measuredByTransform, transformIO } from '../app/web/scans/oracles.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { PageScan, ScanPage } from './scan-page/main.ts';
 import { serveScanPage } from './serve-scan-page.ts';
 
@@ -30,7 +30,7 @@ describe('scans read in the page’s worker, under the app’s content security 
     page.on('request', (request) => requests.push(request.url()));
   });
   afterAll(async () => {
-    await browser.close();
+    await leave(browser);
     await server.close();
   });
 

@@ -1,24 +1,52 @@
-import { useRef } from 'react';
+import { lazy, Suspense, useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
+import { useSaving } from '../state/page-saving.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
 import { openAnyFile, scanEndings } from './open-any-file.ts';
-import { openNewest } from './open-newest.ts';
+import { asSample, openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
 
-/** The setup's name; pressed, it offers the samples, a file to open, and the present setup to save. */
+const loadOwnSetups = () => import('./OwnSetups.tsx');
+const OwnSetups = lazy(() =>
+  loadOwnSetups().then(
+    ({ OwnSetups }) => ({ default: OwnSetups }),
+    () => ({ default: () => <p className="quiet">The list could not be loaded.</p> }),
+  ),
+);
+
+/** Has the room's own file come while there is a network. */
+export const fetchLibraryFiles = async (): Promise<void> => {
+  await loadOwnSetups().catch(() => undefined);
+};
+
+/** Whether and where the setup on screen is kept. */
+const KeptLine = () => {
+  const { key, sampleId, problem } = useSaving();
+  const words = () => {
+    if (problem !== null) return 'Your last changes are not kept. Save them as a file.';
+    if (key === null && sampleId !== null) return 'It comes with the page. Your first change makes a copy of your own.';
+    if (key === null) return 'New. It is kept from your first change on.';
+    return `${sampleId === null ? 'Kept' : 'Your copy of a sample, kept'} in this browser.`;
+  };
+  return <p className="quiet kept-line">{words()}</p>;
+};
+
+/** The setup's name; pressed, it offers the user's own setups, the samples, a file to open, and the present setup to save. */
 export const SetupMenu = () => {
   const setup = useSetup();
+  const isKept = useSaving((state) => state.problem === null);
   const picker = useRef<HTMLInputElement>(null);
+  const [isOpen, setIsOpen] = useState(false);
   const { edit, tell } = useApp.getState();
-  const openKept = async ({ name, load }: Kept) => {
+  const openKept = async ({ id, name, load }: Kept) => {
     try {
-      await openNewest(load);
+      await openNewest(load, asSample(id));
     } catch {
       tell({
         tone: 'problem',
@@ -26,48 +54,82 @@ export const SetupMenu = () => {
       });
     }
   };
+  const label = (
+    <>
+      <strong>{setup.name}</strong>
+      {!isKept && <span className="not-kept"> · not kept</span>}
+    </>
+  );
   return (
-    <Drop className="menu" listClass="menu-list" label={<strong>{setup.name}</strong>} closesOnPress>
-      {setup.note && <p className="quiet">{setup.note}</p>}
-      <h3>Samples</h3>
-      {samples.map((sample) => (
-        <button key={sample.id} type="button" data-sample={sample.id} onClick={() => void openKept(sample)}>
-          {sample.name}
-        </button>
-      ))}
-      <h3>Lessons</h3>
-      {lessons.map((lesson) => (
-        <button key={lesson.id} type="button" data-lesson={lesson.id} onClick={() => void openKept(lesson)}>
-          {lesson.name}
-        </button>
-      ))}
-      <h3>Your own</h3>
-      <TextField label="Name of this setup" value={setup.name} onChange={(name) => edit((s) => renameSetup(s, name))} />
-      <button type="button" onClick={() => void openNewest(emptySetup)}>
-        New setup, an empty place
-      </button>
-      <button type="button" onClick={() => picker.current?.click()}>
-        Open a file…
-      </button>
-      <button type="button" onClick={saveFile}>
-        Save as a file
-      </button>
-      <button type="button" onClick={() => useSharing.setState({ isOpen: true })}>
-        Share by link…
-      </button>
-      <input
-        ref={picker}
-        type="file"
-        accept={['.json', 'application/json', ...scanEndings].join()}
-        aria-label="Setup file"
-        hidden
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (file) openAnyFile(file);
-        }}
-      />
-      <OfflineLine />
+    <Drop className="menu" listClass="menu-list" label={label} onToggle={setIsOpen}>
+      {(close) => {
+        const closing = (act: () => void) => () => {
+          act();
+          close();
+        };
+        return (
+          <>
+            {setup.note && <p className="quiet">{setup.note}</p>}
+            <TextField
+              label="Name of this setup"
+              value={setup.name}
+              onChange={(name) => edit((s) => renameSetup(s, name))}
+            />
+            <KeptLine />
+            <OfflineLine />
+            <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
+              New setup, an empty place
+            </button>
+            <button type="button" onClick={closing(() => picker.current?.click())}>
+              Open a file…
+            </button>
+            <button type="button" onClick={closing(saveFile)}>
+              Save as a file
+            </button>
+            <button type="button" onClick={closing(() => useSharing.setState({ isOpen: true }))}>
+              Share by link…
+            </button>
+            <h3>Your own</h3>
+            {isOpen && (
+              <Suspense fallback={<p className="quiet">Coming…</p>}>
+                <OwnSetups close={close} />
+              </Suspense>
+            )}
+            {(
+              [
+                ['Samples', 'sample', samples],
+                ['Lessons', 'lesson', lessons],
+              ] as const
+            ).map(([heading, kind, list]) => (
+              <div key={kind} className="menu-group">
+                <h3>{heading}</h3>
+                {list.map((kept) => (
+                  <button
+                    key={kept.id}
+                    type="button"
+                    {...{ [`data-${kind}`]: kept.id }}
+                    onClick={closing(() => void openKept(kept))}
+                  >
+                    {kept.name}
+                  </button>
+                ))}
+              </div>
+            ))}
+            <input
+              ref={picker}
+              type="file"
+              accept={['.json', 'application/json', ...scanEndings].join()}
+              aria-label="Setup file"
+              hidden
+              onChange={(event) => {
+                const [file] = event.currentTarget.files ?? [];
+                event.currentTarget.value = '';
+                if (file) openAnyFile(file);
+              }}
+            />
+          </>
+        );
+      }}
     </Drop>
   );
 };

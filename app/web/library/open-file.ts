@@ -2,7 +2,7 @@ import { readSetup } from '../../../core/scan/read-setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxFileBytes } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
-import { openNewest } from './open-newest.ts';
+import { asOwn, openNewest } from './open-newest.ts';
 
 /** Opens a setup file. When it can't be used, says why and leaves what was open untouched. */
 export const openFile = async (file: File): Promise<void> => {
@@ -17,7 +17,7 @@ export const openFile = async (file: File): Promise<void> => {
     return readSetup(text);
   };
   try {
-    if (await openNewest(load)) tell({ tone: 'done', text: `Opened ${file.name}` });
+    if (await openNewest(load, asOwn)) tell({ tone: 'done', text: `Opened ${file.name}. It is now among your own` });
   } catch (error) {
     if (!/^\uFEFF?\s*[[{]/.test(text)) return refuse('It is not a setup file (.lampfall.json)');
     refuse(error instanceof SetupError ? error.message : 'It could not be read');

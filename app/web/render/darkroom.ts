@@ -81,6 +81,11 @@ export class Darkroom {
     return takeDown;
   }
 
+  /** What a screen shows now; null = there is no such screen. */
+  screen(name: string): HTMLCanvasElement | null {
+    return this.screens.get(name);
+  }
+
   private ask(): void {
     if (this.isAsked) return;
     this.isAsked = true;

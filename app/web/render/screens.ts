@@ -12,6 +12,11 @@ export class Screens {
     };
   }
 
+  /** The canvas put up under a name; null = there is none. */
+  get(name: string): HTMLCanvasElement | null {
+    return this.canvases.get(name) ?? null;
+  }
+
   /** Copies the lower left part of the card's canvas. Must follow the drawing without a pause. */
   copy(name: string, card: HTMLCanvasElement, { width, height }: Size): void {
     const canvas = this.canvases.get(name);

@@ -33,7 +33,7 @@ export interface Notice {
 /**
  * Which state lives how long:
  * | key | saved | exported | undoable |
- * | history.present (the setup) | not yet | yes | yes |
+ * | history.present (the setup) | by saving.ts | yes | yes |
  * | schemeId, frameId, showsBlend, selection, notice, openings, hasUnsaved, run, and all of session.ts | no | no | no |
  */
 interface AppState {
@@ -46,13 +46,15 @@ interface AppState {
   readonly notice: Notice | null;
   /** How many documents were taken up; one may be taken up again. */
   readonly openings: number;
-  /** Whether anything was changed since it was last saved; opening another document does not save the one before. */
+  /** Whether anything was changed since it was last kept, or saved as a file. */
   readonly hasUnsaved: boolean;
   /** The run of edits that the last one belongs to. */
   readonly run: { readonly name: string; readonly at: number } | null;
 
   /** Takes up another document. The one before is a step back in the history. */
   open(setup: Setup): void;
+  /** Takes up a document as the first: there is no step back. */
+  startOn(setup: Setup): void;
   /**
    * One edit: an entry of its own, or part of the gesture under way. Edits with the same `run` that follow each other
    * within a second (a key held down) are one entry. One that throws `EditRefused` changes nothing; the user is told why.
@@ -134,6 +136,14 @@ const settle = (state: Pick<AppState, 'history' | 'schemeId' | 'frameId' | 'sele
   return { history, schemeId: scheme.id, frameId: frame.id, selection };
 };
 
+/** A step back or forth in the history. */
+const step = (state: Parameters<typeof settle>[0] & Pick<AppState, 'hasUnsaved'>, history: History<Setup>) => ({
+  ...settle(state, history),
+  hasUnsaved: state.hasUnsaved || history.present !== state.history.present,
+  run: null,
+  notice: null,
+});
+
 /** The app's store, started on a setup. */
 export const createAppStore = (setup: Setup) =>
   create<AppState>((set) => ({
@@ -146,6 +156,13 @@ export const createAppStore = (setup: Setup) =>
         ...opening(next),
         openings: openings + 1,
         history: record(commitGesture(history), next),
+      })),
+    startOn: (first) =>
+      set(({ openings }) => ({
+        ...opening(first),
+        openings: openings + 1,
+        history: startHistory(first),
+        hasUnsaved: false,
       })),
     edit: (change, run) =>
       set((state) => {
@@ -163,8 +180,8 @@ export const createAppStore = (setup: Setup) =>
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),
     cancel: () => set((state) => settle(state, cancelGesture(state.history))),
-    undo: () => set((state) => ({ ...settle(state, undo(state.history)), run: null, notice: null })),
-    redo: () => set((state) => ({ ...settle(state, redo(state.history)), run: null, notice: null })),
+    undo: () => set((state) => step(state, undo(state.history))),
+    redo: () => set((state) => step(state, redo(state.history))),
     select: (selection) => set({ selection }),
     chooseScheme: (schemeId) =>
       set((state) => {

@@ -9,6 +9,8 @@ interface DropProps {
   readonly listLabel?: string;
   /** Whether a press on one of its buttons closes it. */
   readonly closesOnPress?: boolean;
+  /** Told when it is opened or closed. */
+  readonly onToggle?: (isOpen: boolean) => void;
   /** Told how to close it, where it does so later than on a press. */
   readonly children: ReactNode | ((close: () => void) => ReactNode);
 }
@@ -20,6 +22,7 @@ export const Drop = ({
   listClass = 'drop-list',
   listLabel,
   closesOnPress = false,
+  onToggle,
   children,
 }: DropProps) => {
   const ref = useRef<HTMLDetailsElement>(null);
@@ -43,6 +46,7 @@ export const Drop = ({
       className={className}
       ref={ref}
       onToggle={({ currentTarget }) => {
+        onToggle?.(currentTarget.open);
         // near the lower edge the list would open out of sight
         if (currentTarget.open) currentTarget.lastElementChild?.scrollIntoView({ block: 'nearest' });
       }}

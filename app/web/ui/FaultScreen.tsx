@@ -3,6 +3,8 @@ import { Component, type ReactNode } from 'react';
 interface FaultScreenProps {
   /** What to offer when drawing the page failed: usually a way to save the work. */
   readonly onSave: () => void;
+  /** Told when that happened, so that it does not happen at once again. */
+  readonly onFault: () => void;
   readonly children: ReactNode;
 }
 
@@ -12,6 +14,10 @@ export class FaultScreen extends Component<FaultScreenProps, { fault: string | n
 
   static getDerivedStateFromError(error: unknown): { fault: string } {
     return { fault: error instanceof Error ? error.message : 'unknown' };
+  }
+
+  override componentDidCatch(): void {
+    this.props.onFault();
   }
 
   override render(): ReactNode {

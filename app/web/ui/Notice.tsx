@@ -3,19 +3,28 @@ import { useEffect } from 'react';
 interface NoticeProps {
   readonly tone: 'problem' | 'done';
   readonly text: string;
+  /** What can be done about it. */
+  readonly actions?: readonly { readonly label: string; readonly onPress: () => void }[];
+  /** When it goes away by itself; null = it stays until closed. */
+  readonly seconds?: number | null;
   readonly onClose: () => void;
 }
 
 /** A word over the page, which does not move under it. Good news goes away by itself; problems stay until closed. */
-export const Notice = ({ tone, text, onClose }: NoticeProps) => {
+export const Notice = ({ tone, text, actions = [], seconds = tone === 'problem' ? null : 4, onClose }: NoticeProps) => {
   useEffect(() => {
-    if (tone === 'problem') return;
-    const timer = setTimeout(onClose, 4000);
+    if (seconds === null) return;
+    const timer = setTimeout(onClose, seconds * 1000);
     return () => clearTimeout(timer);
-  }, [tone, onClose]);
+  }, [seconds, onClose]);
   return (
     <div className={`notice notice-${tone}`} role={tone === 'problem' ? 'alert' : 'status'}>
       <span>{text}</span>
+      {actions.map(({ label, onPress }) => (
+        <button key={label} type="button" onClick={onPress}>
+          {label}
+        </button>
+      ))}
       <button type="button" onClick={onClose} aria-label="Close this message">
         Close
       </button>
