@@ -14,9 +14,9 @@ const directives: readonly string[] = [
   "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
-  // no string becomes script; addresses of workers are looked at (app/web/own-scripts.ts)
+  // no text becomes script; addresses of workers are looked at (own-scripts.ts), drawings have one way in (parse-drawing.ts)
   "require-trusted-types-for 'script'",
-  'trusted-types default',
+  'trusted-types default drawing',
 ];
 
 /** For the page itself, in its head. */

@@ -1,11 +1,11 @@
 import { useEffect, useRef } from 'react';
+import { parseDrawing } from '../ui/parse-drawing.ts';
 
 /** One page of the card, drawn as the vectors that it is; its words can be selected. */
 export const PagePaper = ({ svg }: { svg: string }) => {
   const ref = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    const drawing = new DOMParser().parseFromString(svg, 'image/svg+xml').documentElement;
-    ref.current?.replaceChildren(document.importNode(drawing, true));
+    ref.current?.replaceChildren(document.importNode(parseDrawing(svg), true));
   }, [svg]);
   return <div ref={ref} className="card-paper" />;
 };
