@@ -14,6 +14,7 @@ import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
+import { NightChoice } from './NightChoice.tsx';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -82,10 +83,10 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchShareFiles();
       void fetchCardFiles();
       void loadTestShot().catch(() => undefined);
       void fetchLibraryFiles();
-      void fetchShareFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -158,6 +159,7 @@ export const App = () => {
           <SetupMenu />
           <SchemeTabs />
           <RoomChoice />
+          <NightChoice />
           <div className="choices steps">
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo
@@ -213,9 +215,9 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <ShareSlot onSaveFile={saveFile} />
         <TestShotSlot />
         <SavingNotices />
-        <ShareSlot onSaveFile={saveFile} />
       </main>
     </StepGesture.Provider>
   );

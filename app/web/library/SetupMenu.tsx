@@ -76,6 +76,7 @@ export const SetupMenu = () => {
               onChange={(name) => edit((s) => renameSetup(s, name))}
             />
             <KeptLine />
+            <OfflineLine />
             <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
               New setup, an empty place
             </button>
