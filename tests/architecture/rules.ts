@@ -43,7 +43,7 @@ const webParts: Readonly<Record<string, WebPart>> = {
   sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
   frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
   scans: { folders: [], packages: ['meshoptimizer', 'three'], assets: false },
-  workers: { folders: ['scans'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
+  workers: { folders: ['scans', 'storage'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {
