@@ -4,6 +4,7 @@ import { Approaches } from './approach/Approaches.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { fetchCardFiles, loadFieldCard } from './fieldcard/fetch-early.ts';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
@@ -12,6 +13,7 @@ import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
+import { saveFile } from './library/save-file.ts';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -21,6 +23,7 @@ import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
+import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
 import { pageSaving } from './state/page-saving.ts';
@@ -28,6 +31,7 @@ import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -36,6 +40,9 @@ import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
 const Walkaround = lazy(() =>
   loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
+);
+const FieldCard = lazy(() =>
+  loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -75,7 +82,10 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchCardFiles();
+      void loadTestShot().catch(() => undefined);
       void fetchLibraryFiles();
+      void fetchShareFiles();
     }, 4000);
     return () => clearTimeout(timer);
   }, []);
@@ -93,7 +103,7 @@ const onPoint = (at: GroundPoint) => {
   if (pointing) set({ pointing: { ...pointing, at } });
 };
 
-const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom } as const;
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCard } as const;
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -159,7 +169,13 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left === Viewfinder ? (
+            <Viewfinder belowFrames={belowFrames} />
+          ) : (
+            <Suspense fallback={<p className="quiet">Coming…</p>}>
+              <Left />
+            </Suspense>
+          )}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
@@ -197,7 +213,9 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <TestShotSlot />
         <SavingNotices />
+        <ShareSlot onSaveFile={saveFile} />
       </main>
     </StepGesture.Provider>
   );

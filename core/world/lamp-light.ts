@@ -12,6 +12,7 @@ import { measuredBeam } from '../photometry/measured-beam.ts';
 import { luxAtOneMetrePerLumen } from '../photometry/open-light.ts';
 import type { Beam as BeamField, Lamp, MeasuredBeam, Pass } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
+import { ratioFromStops } from '../units/stops.ts';
 
 /** Share of the spill's half angle that is even; the rest is its soft edge (our choice; no published source). */
 const evenShareOfSpill = 0.75;
@@ -105,3 +106,7 @@ export const fluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): numb
       return isMeasured(beam) ? 1 / beam.perLumen : 0;
   }
 };
+
+/** Flux that a lamp really gives at full level, in lumens: that of its box, put right by what test shots found. */
+export const realFluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): number =>
+  fluxOf(lamp, measured) * ratioFromStops(lamp.correctionStops);

@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
 import { build, preview } from 'vite';
+import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
+
+const policy = `<meta http-equiv="Content-Security-Policy" content="${pagePolicy}">`;
 
 /**
  * Builds a page of the tests, under the content security policy of the app, and serves it on loopback.
@@ -7,10 +9,6 @@ import { build, preview } from 'vite';
  * @param name its folder in tests/browser
  */
 export const serveTestPage = async (name: string): Promise<{ url: string; close: () => Promise<void> }> => {
-  const policy = /<meta http-equiv="Content-Security-Policy"[^>]*>/.exec(
-    readFileSync('app/web/index.html', 'utf8'),
-  )?.[0];
-  if (!policy) throw new Error('the app has no content security policy');
   const outDir = `.reports/${name}`;
   await build({
     configFile: false,
@@ -26,7 +24,7 @@ export const serveTestPage = async (name: string): Promise<{ url: string; close:
     logLevel: 'error',
     root: '.',
     build: { outDir },
-    preview: { host: '127.0.0.1', port: 4405, strictPort: false },
+    preview: { host: '127.0.0.1', port: 4405, strictPort: false, headers: { 'Content-Security-Policy': servedPolicy } },
   });
   const url = server.resolvedUrls?.local[0];
   if (!url) throw new Error('the preview server did not say its address');

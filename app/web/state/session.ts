@@ -4,7 +4,7 @@ import { useApp, useSetup } from './app-store.ts';
 import type { PassPlace } from './edits/within.ts';
 
 /** What fills the left of the page. */
-export type Room = 'viewfinder' | 'compare' | 'sweep';
+export type Room = 'viewfinder' | 'compare' | 'sweep' | 'card';
 
 /** What is marked over a picture, or shown in its place. */
 export interface Marks {
@@ -48,6 +48,15 @@ export interface Tape {
   readonly to: Position | null;
 }
 
+/** A photo of a test frame that a lamp is to be judged by. */
+export interface TestShotWish {
+  /** null = to be chosen. */
+  readonly file: File | null;
+  /** The lamp in question, and its frame; null = those that are at hand. */
+  readonly lampId: string | null;
+  readonly frameId: string | null;
+}
+
 /** Stands for the picture without lamps; no scheme can be called so. */
 export const unlitId = ':unlit';
 
@@ -71,6 +80,8 @@ interface Session {
   readonly tape: Tape | null;
   /** A file with a scan that is being brought in; null = none. */
   readonly scanFile: File | null;
+  /** A test shot that is being looked at; null = none. */
+  readonly testShot: TestShotWish | null;
   /** The pass whose sweep is being painted over the picture; null = none. */
   readonly paints: PassPlace | null;
   /** Which waypoint of the selected pass is open in its slip, from 0; null = none. */
@@ -107,6 +118,7 @@ export const useSession = create<Session>((set) => ({
   showsByDay: false,
   tape: null,
   scanFile: null,
+  testShot: null,
   paints: null,
   waypoint: null,
   showsWalks: true,
