@@ -49,7 +49,7 @@ export const AddLamp = ({ setup, scheme, frame }: { setup: Setup; scheme: Scheme
           {kindWords[kind]}
         </button>
       ))}
-      <Drop label="from my bag ▾" listLabel="Lamps in my bag" closesOnPress>
+      <Drop label="from my bag" listLabel="Lamps in my bag" closesOnPress>
         {kept?.length === 0 && <p className="quiet">Your bag is empty. Keep a lamp in it from the lamp’s own slip.</p>}
         {kept?.map((each) => (
           <button key={each.id} type="button" disabled={isFull} onClick={() => add(each)}>

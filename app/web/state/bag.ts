@@ -3,7 +3,7 @@ import { type BagLamp, maxBagLamps } from '../../../core/bag/bag-file.ts';
 import type { Lamp, MeasuredBeam, Setup } from '../../../core/setup/schema/setup.ts';
 import { deleteKeptLamp, keptLamps, putKeptLamp } from '../storage/lamps-kept.ts';
 import type { KeptLamp } from '../storage/records.ts';
-import { type TestShot, withTestShots } from './edits/test-shot-edits.ts';
+import { type TestShot, withTestShot } from './edits/test-shot-edits.ts';
 import { pageConnection } from './page-saving.ts';
 
 /** What keeps the lamps: the browser's store, or a stand-in in tests. */
@@ -114,6 +114,6 @@ export const keptOf = (bagLamp: BagLamp, twin: KeptLamp | null): KeptLamp => ({
 /** A kept lamp corrected by one more test shot. */
 export const correctedKept = (kept: KeptLamp, shot: TestShot): KeptLamp => ({
   ...kept,
-  lamp: withTestShots(kept.lamp, [...kept.lamp.testShots, shot]),
+  lamp: withTestShot(kept.lamp, shot),
   keptAt: Date.now(),
 });

@@ -185,7 +185,6 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
               </div>
             </section>
           </div>
-          {twin && found && <Check label="Correct it in my bag too" isOn={goesIntoBag} onChange={setGoesIntoBag} />}
           {lamp ? (
             <Verdict
               answer={answer}
@@ -198,6 +197,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           ) : (
             <p role="status">No lamp shines in “{frame.name}”. Choose the frame that this is a photo of.</p>
           )}
+          {twin && found && <Check label="Correct it in my bag too" isOn={goesIntoBag} onChange={setGoesIntoBag} />}
         </>
       )}
     </dialog>
