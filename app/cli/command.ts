@@ -9,8 +9,8 @@ export interface Command {
   readonly usage: string;
   /** What it does, in one sentence. */
   readonly about: string;
-  /** Does the work with the words after the command's name. Throws `CommandError`. */
-  readonly run: (words: readonly string[]) => void;
+  /** Does the work with the words after the command's name. Throws `CommandError`, or rejects with one. */
+  readonly run: (words: readonly string[]) => void | Promise<void>;
 }
 
 /** Why the system refused a file, in plain words. */

@@ -1,10 +1,11 @@
+import { card } from './card.ts';
 import { check } from './check.ts';
 import { type Command, CommandError, oneLine } from './command.ts';
 import { picture } from './picture.ts';
 import { readings } from './readings.ts';
 import { sweep } from './sweep.ts';
 
-const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture }));
+const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture, card }));
 
 const help = (): string =>
   [
@@ -16,7 +17,7 @@ const help = (): string =>
 
 const asksHelp = (word: string): boolean => word === '--help' || word === '-h';
 
-const run = ([name, ...words]: readonly string[]): void => {
+const run = async ([name, ...words]: readonly string[]): Promise<void> => {
   if (name === undefined || name === '' || (name.startsWith('-') && !asksHelp(name)))
     throw new CommandError(`a command is missing; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`);
   if (asksHelp(name)) {
@@ -29,7 +30,7 @@ const run = ([name, ...words]: readonly string[]): void => {
       `there is no command "${name}"; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`,
     );
   if (words.some(asksHelp)) process.stdout.write(`${command.usage}\n    ${command.about}\n`);
-  else command.run(words);
+  else await command.run(words);
 };
 
 // a reader that stops early, such as `head`, is no fault
@@ -38,7 +39,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 });
 
 try {
-  run(process.argv.slice(2));
+  await run(process.argv.slice(2));
 } catch (error) {
   const message = error instanceof Error ? error.message : String(error);
   const prefix = error instanceof CommandError ? 'lampfall' : 'lampfall: a fault of the program';

@@ -5,6 +5,7 @@ import { BagSlot, loadBag } from './bag/BagSlot.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { fetchCardFiles, loadFieldCard } from './fieldcard/fetch-early.ts';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
 import { Slips } from './inspector/Slips.tsx';
@@ -13,6 +14,8 @@ import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
+import { saveFile } from './library/save-file.ts';
+import { NightChoice } from './NightChoice.tsx';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -22,6 +25,7 @@ import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
+import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
 import { pageSaving } from './state/page-saving.ts';
@@ -38,6 +42,9 @@ import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
 const Walkaround = lazy(() =>
   loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
+);
+const FieldCard = lazy(() =>
+  loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -77,6 +84,8 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchShareFiles();
+      void fetchCardFiles();
       void loadTestShot().catch(() => undefined);
       void loadBag().catch(() => undefined);
       void fetchLibraryFiles();
@@ -97,7 +106,7 @@ const onPoint = (at: GroundPoint) => {
   if (pointing) set({ pointing: { ...pointing, at } });
 };
 
-const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom } as const;
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCard } as const;
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -152,6 +161,7 @@ export const App = () => {
           <SetupMenu />
           <SchemeTabs />
           <RoomChoice />
+          <NightChoice />
           <div className="choices steps">
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo
@@ -163,7 +173,13 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
         <div className="left">
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left === Viewfinder ? (
+            <Viewfinder belowFrames={belowFrames} />
+          ) : (
+            <Suspense fallback={<p className="quiet">Coming…</p>}>
+              <Left />
+            </Suspense>
+          )}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             {Left === Viewfinder && lack && <FirstThings lack={lack} />}
@@ -201,6 +217,7 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <ShareSlot onSaveFile={saveFile} />
         <TestShotSlot />
         <BagSlot />
         <SavingNotices />

@@ -4,6 +4,7 @@ const rooms: readonly (readonly [Room, string, string])[] = [
   ['viewfinder', 'Picture', 'One scheme, as large as can be'],
   ['compare', 'Compare', 'Schemes side by side'],
   ['sweep', 'Sweep', 'One lamp at many places'],
+  ['card', 'Card', 'The page to take along'],
 ];
 
 /** What fills the left of the page. */

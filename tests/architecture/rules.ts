@@ -14,6 +14,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   camera: ['units', 'geometry'],
   sky: ['units', 'colour', 'geometry'],
   scan: ['units', 'colour', 'geometry', 'setup'],
+  share: ['units', 'setup', 'scan'],
   setup: ['units'],
   walk: ['units', 'geometry', 'setup'],
   world: worldSees,
@@ -46,7 +47,7 @@ const webParts: Readonly<Record<string, WebPart>> = {
   frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
   photo: { folders: ['picture', 'ui'], packages: ['react', 'exifr'], assets: false },
   scans: { folders: [], packages: ['meshoptimizer', 'three'], assets: false },
-  workers: { folders: ['scans'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
+  workers: { folders: ['scans', 'storage'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {
@@ -66,12 +67,23 @@ const brokenInCore = (folder: string, { kind, target }: Import): string | null =
   return other === folder || may.includes(other) ? null : `core/${folder} may not import core/${other}`;
 };
 
+/** What terminal and page share of the card: it runs in both. */
+const cardPackages = ['pdfkit', 'fontkit', 'fast-png'];
+
+const brokenInCard = ({ kind, target }: Import): string | null => {
+  if (kind === 'node') return 'app/card runs in the page too, which has no node modules';
+  if (kind === 'package')
+    return cardPackages.includes(target) ? null : `app/card may import ${cardPackages.join(', ')} only`;
+  return /^(core|app\/card)\//.test(target) ? null : `app/card may not import ${target}`;
+};
+
 const brokenInWeb = (folder: string, { kind, target }: Import): string | null => {
   const part = webParts[folder] ?? room;
   const own = `app/web/${folder}`;
   if (kind === 'node') return 'the page has no node modules';
   if (kind === 'package') return part.packages?.includes(target) === false ? `${own} may not import ${target}` : null;
   if (target.startsWith('core/') || target.startsWith(`${own}/`)) return null;
+  if (target.startsWith('app/card/') && !(folder in webParts)) return null;
   if (part.assets && /^assets\/.*\.json$/.test(target)) return null;
   const other = /^app\/web\/([^/]+)\//.exec(target)?.[1];
   return other !== undefined && part.folders.includes(other) ? null : `${own} may not import ${target}`;
@@ -86,6 +98,7 @@ export const brokenRule = (imported: Import): string | null => {
   if (top === 'core') return brokenInCore(second, imported);
   if (top !== 'app') return null;
   if (second === 'cli') return target.startsWith('app/web') ? 'app/cli may not import app/web' : null;
+  if (second === 'card') return brokenInCard(imported);
   if (target.startsWith('app/cli')) return 'app/web may not import app/cli';
   // files that lie in app/web itself, such as main.tsx, join the rooms and see all of them
   return file.split('/').length > 3 ? brokenInWeb(third, imported) : null;

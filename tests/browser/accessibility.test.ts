@@ -4,7 +4,7 @@ import type { AxeResults } from 'axe-core';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -145,7 +145,7 @@ describe('screens by axe-core: no serious fault, no sideways scrolling', () => {
     // its script is run by the test, not by the page, whose security policy stays as it is
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it.each(screens.flatMap(([name, go]) => sizes.map(([width, height]) => [name, width, height, go] as const)))(
     '%s at %i x %i',

@@ -3,7 +3,7 @@ import { decode } from 'fast-png';
 import type { Browser, Page } from 'playwright-core';
 import { inject } from 'vitest';
 import type { EngineState } from '../../app/web/render/picture-engine.ts';
-import { openPage } from './browser.ts';
+import { keptPages, openPage } from './browser.ts';
 
 interface PageOptions {
   readonly width?: number;
@@ -17,20 +17,20 @@ interface PageOptions {
   readonly isOwn?: boolean;
 }
 
-/** Pages that a test is done with: opening one anew takes longer than most tests. */
-const idle = new Map<Browser, AppPage[]>();
+/** Pages that tests are done with, the oldest first: opening one anew takes longer than most tests. */
+const idle: AppPage[] = [];
+/** Each holds a graphics context and what it drew. */
+const mostIdle = 3;
 
 /** The app in a page, with the handles that flow tests need. */
 export class AppPage {
   readonly page: Page;
   readonly faults: string[];
-  private readonly browser: Browser;
   /** What it was opened for; pages of the same sort stand in for each other. */
   private readonly sort: string;
   private readonly isOwn: boolean;
 
-  private constructor(browser: Browser, page: Page, faults: string[], sort: string, isOwn: boolean) {
-    this.browser = browser;
+  private constructor(page: Page, faults: string[], sort: string, isOwn: boolean) {
     this.page = page;
     this.faults = faults;
     this.sort = sort;
@@ -41,23 +41,21 @@ export class AppPage {
   static async open(browser: Browser, options: PageOptions = {}): Promise<AppPage> {
     const { width = 1000, height = 640, samples = 4, pixelRatio = 0.5, before, isOwn = before !== undefined } = options;
     const sort = `${samples} samples, ${pixelRatio} pixels`;
-    const left = isOwn ? undefined : idle.get(browser)?.find((app) => app.sort === sort);
+    const left = isOwn ? undefined : idle.find((app) => app.sort === sort);
     if (left) {
+      idle.splice(idle.indexOf(left), 1);
+      keptPages.delete(left.page);
       await left.startOver(width, height);
       return left;
     }
     const url = `${inject('appUrl')}?samples=${samples}`;
     const { page, faults } = await openPage(browser, url, width, height, pixelRatio, before);
     await page.waitForSelector('.mark');
-    return new AppPage(browser, page, faults, sort, isOwn);
+    return new AppPage(page, faults, sort, isOwn);
   }
 
   /** The page as when it was opened, without loading it again. */
   private async startOver(width: number, height: number): Promise<void> {
-    idle.set(
-      this.browser,
-      (idle.get(this.browser) ?? []).filter((app) => app !== this),
-    );
     await this.page.mouse.move(0, 0);
     await this.page.setViewportSize({ width, height });
     await this.page.evaluate(async () => {
@@ -70,8 +68,13 @@ export class AppPage {
 
   /** Leaves the page to the next test, unless it was the test's own. */
   async close(): Promise<void> {
-    if (this.isOwn) await this.page.close();
-    else idle.set(this.browser, [...(idle.get(this.browser) ?? []), this]);
+    if (this.isOwn) return this.page.close();
+    idle.push(this);
+    keptPages.add(this.page);
+    if (idle.length <= mostIdle) return;
+    const oldest = idle.shift() as AppPage;
+    keptPages.delete(oldest.page);
+    await oldest.page.close();
   }
 
   probe(): Promise<EngineState> {

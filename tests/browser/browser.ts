@@ -1,4 +1,4 @@
-import { type Browser, chromium, type Page } from 'playwright-core';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { inject } from 'vitest';
 
 // compositing off the card: software GL is slow at it, and the picture is what is tested
@@ -9,8 +9,22 @@ const softwareGl = [
   '--ignore-gpu-blocklist',
 ];
 
-export const launch = (extraArgs: string[] = []): Promise<Browser> =>
-  chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox', ...softwareGl, ...extraArgs] });
+let shared: Promise<Browser> | null = null;
+
+/** The browser of all test files: they run one after the other in one worker, and starting one takes seconds. */
+export const launch = (): Promise<Browser> => {
+  shared ??= chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox', ...softwareGl] });
+  return shared;
+};
+
+/** Pages that stay open for whoever comes next. */
+export const keptPages = new Set<Page>();
+
+/** Closes what a test file leaves open. */
+export const leave = async (browser: Browser): Promise<void> => {
+  const isLeft = (context: BrowserContext) => !context.pages().some((page) => keptPages.has(page));
+  await Promise.all(browser.contexts().map((context) => isLeft(context) && context.close()));
+};
 
 /** A page that remembers what went wrong on it and what it asked of the network beyond its own server. */
 export const openPage = async (
@@ -21,7 +35,12 @@ export const openPage = async (
   pixelRatio = 1,
   before?: (page: Page) => Promise<void>,
 ): Promise<{ page: Page; faults: string[] }> => {
-  const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: pixelRatio });
+  const page = await browser.newPage({
+    viewport: { width, height },
+    deviceScaleFactor: pixelRatio,
+    // keeping all files anew for every page takes time; offline.test.ts is about that
+    serviceWorkers: 'block',
+  });
   const faults: string[] = [];
   const origin = new URL(url).origin;
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));

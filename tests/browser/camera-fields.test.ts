@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** The stones under a torch of 2700 K without a gel, wide open at a high ISO: the stones burn. */
 const burntStones = (): string => {
@@ -29,7 +29,7 @@ describe('camera, frame line and count in the page', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const open = async (samples: number, text?: string) => {
     app = await AppPage.open(browser, { width: 1000, height: 700, samples });

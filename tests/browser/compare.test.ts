@@ -4,7 +4,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { differenceBands } from '../../app/web/render/stops-bands.ts';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const stonesText = readFileSync('assets/setups/three-stones.json', 'utf8');
 
@@ -44,7 +44,7 @@ describe('schemes side by side', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const open = async () => {
     app = await AppPage.open(browser, { samples: 2 });

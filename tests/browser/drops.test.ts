@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('lists that drop down, and tiles that are pressed', () => {
   let browser: Browser;
@@ -12,7 +12,7 @@ describe('lists that drop down, and tiles that are pressed', () => {
     await app.page.getByRole('button', { name: 'Compare', exact: true }).click();
     await app.page.locator('.tile').first().waitFor();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it.each(['.menu', '.drop'])(
     '%s closes by Escape, with the focus back on it, and by a press on what takes no focus',

@@ -4,7 +4,7 @@ import { parseSetup } from '../../core/setup/parse-setup.ts';
 import type { Scheme } from '../../core/setup/schema/setup.ts';
 import { tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import { everyFinishSetup } from './every-finish.ts';
 import type { Harness } from './harness/main.ts';
 
@@ -31,7 +31,7 @@ describe('shine, mirrors and cloth: GPU against the CPU reference, median <= 2 %
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const variants = {
     'direct light': { settings: {}, frames: null, size: fullSize },

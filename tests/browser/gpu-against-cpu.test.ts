@@ -6,7 +6,7 @@ import { parseSetup } from '../../core/setup/parse-setup.ts';
 import { traceBlend } from '../../core/trace/blend.ts';
 import { developPicture, tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import { everyKindSetup } from './every-kind.ts';
 import type { Harness } from './harness/main.ts';
 import { differences, percentile } from './picture-differences.ts';
@@ -27,7 +27,7 @@ describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const compare = async (text: string, schemeId: string, frameId: string, fewest: number, size = fullSize) => {
     const setup = parseSetup(text);

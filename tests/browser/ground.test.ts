@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('the ground', () => {
   let browser: Browser;
@@ -13,7 +13,7 @@ describe('the ground', () => {
   });
   afterAll(async () => {
     expect(app.faults).toEqual([]);
-    await browser.close();
+    await leave(browser);
   });
 
   const ground = () => app.page.locator('.slip', { has: app.page.locator('.slip-head strong', { hasText: 'Ground' }) });

@@ -4,7 +4,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Opening, Setup, Subject } from '../../core/setup/schema/setup.ts';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 type Place = readonly [east: number, north: number, up: number];
 
@@ -53,7 +53,7 @@ describe('a hut with a lamp inside', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('lets light fall through the doorway onto the ground, its edges where the doorway projects to within a pixel; saved and opened again it is the same picture', async () => {
     const app = await AppPage.open(browser, { samples: 1, pixelRatio: 1 });

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const fixture = (name: string) => readFileSync(`tests/reference/fixtures/${name}.ies`, 'utf8');
 
@@ -55,7 +55,7 @@ describe('a lamp and what hangs in front of it', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
   const open = async (width = 1440, height = 900) => {
     app = await AppPage.open(browser, { samples: 1, width, height });
     slip = new LampSlip(app);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /**
  * A lesson of three steps on a post whose shadow is known by similar triangles (checkvalues.md 8a): 1 m high, its far top
@@ -71,7 +71,7 @@ describe('lessons', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('the menu lists lessons under a heading; one opens at its first step, and another setup ends it', async () => {
     const app = await AppPage.open(browser, { samples: 1 });

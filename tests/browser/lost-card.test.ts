@@ -3,7 +3,7 @@ import { decode } from 'fast-png';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** Takes the graphics card away from the page, or gives it back. */
 const card = (app: AppPage, what: 'loseContext' | 'restoreContext') =>
@@ -33,7 +33,7 @@ describe('the graphics card is lost', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('in the middle of a sweep: it waits, what was shown stays, and all of it is there when the card is back', async () => {
     const app = await AppPage.open(browser, { samples: 1, isOwn: true });

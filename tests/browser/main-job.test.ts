@@ -2,14 +2,14 @@ import { decode } from 'fast-png';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('the main job in the page', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('drag the torch from three o’clock to six: near-axis appears, the picture changes, undo brings both back', async () => {
     const app = await AppPage.open(browser);

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const patience = { timeout: 30_000 };
 
@@ -11,7 +11,7 @@ describe('marks over the picture', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('Shadows outlines and hatches what each lamp casts; they follow the lamp and trace nothing', async () => {
     const app = await AppPage.open(browser, { samples: 1 });

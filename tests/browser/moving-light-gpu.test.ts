@@ -4,7 +4,7 @@ import { midGreyRatioPerLuminanceSecond } from '../../core/camera/exposure.ts';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
 import { tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld, type WorldFrame } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 
 const candela = 1000;
@@ -82,7 +82,7 @@ describe('a bare lamp carried past a wall: H = 2 I / (v d) x reach / hypot(reach
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it.each([1, 6, 120])('track of %d m to each side: both renderers within 1 percent', async (reachMetres) => {
     const text = JSON.stringify(carried(reachMetres));

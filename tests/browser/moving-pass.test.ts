@@ -1,14 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('a moving pass', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   /** Drags over the picture from one place to another, in shares of it. */
   const dragOver = async (app: AppPage, from: readonly [number, number], to: readonly [number, number], end = true) => {

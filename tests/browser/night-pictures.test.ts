@@ -12,7 +12,7 @@ import type { SkyState } from '../../core/sky/sky-state.ts';
 import { skyInputOf } from '../../core/world/sky-of-place.ts';
 import { buildWorld, type World } from '../../core/world/world.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const sample = (name: string): Setup => parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
 
@@ -40,7 +40,7 @@ describe('pictures of nights, kept to be looked at (.reports/screens/night-*.png
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const show = async (name: string, setup: Setup, frame: string) => {
     const app = await AppPage.open(browser, { samples: 2, width: 1440, height: 900 });

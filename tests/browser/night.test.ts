@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { cameraView, projectPoint } from '../../core/camera/camera-view.ts';
 import type { Vec3 } from '../../core/geometry/vec.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const postHeight = 2;
 const eye: Vec3 = [0, 11, 0.5];
@@ -60,7 +60,7 @@ describe('the night in the picture', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('scrubbed through the night, the shadow of the moon turns as the moon does, numbers follow, and nothing is fetched elsewhere', async () => {
     const app = await AppPage.open(browser, { samples: 3, width: 1440, height: 900 });

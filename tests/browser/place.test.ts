@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const press = (app: AppPage, name: string | RegExp) =>
   app.page.getByRole('button', { name, ...(typeof name === 'string' ? { exact: true } : {}) }).click();
@@ -30,7 +30,7 @@ describe('place and hour', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   /** Opens the night under the picture and the strip of the place, at a dark site in the south, 20 August 2026, 20:30. */
   const inTheSouth = async (size: object = { width: 1440, height: 900 }) => {

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** Number in a field of the open slip. */
 const numberIn = async (app: AppPage, name: string): Promise<number> =>
@@ -14,7 +14,7 @@ describe('placing camera and subjects', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('walks, turns and lifts the camera by keys on the picture; one run of keys is one undo', async () => {
     const app = await AppPage.open(browser, { samples: 1 });

@@ -3,7 +3,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { Setup } from '../../core/setup/schema/setup.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const bunny = 'tests/app/web/scans/fixtures/bunny.glb';
 
@@ -43,7 +43,7 @@ describe('bringing in a scan', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('asks how it stands, takes a measured side, draws it, saves it within the setup; undo takes it out', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });

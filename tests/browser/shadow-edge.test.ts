@@ -5,7 +5,7 @@ import { projectToGround } from '../../core/geometry/shadow.ts';
 import { validateSetup } from '../../core/setup/parse-setup.ts';
 import type { Scheme } from '../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 
 const size = { width: 320, height: 200 };
@@ -69,7 +69,7 @@ describe('shadow edge in the GPU picture', () => {
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   // the tip by similar triangles (checkvalues.md 8a, 8d)
   it.each([

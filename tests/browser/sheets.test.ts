@@ -4,7 +4,7 @@ import type { Browser, Download } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { SheetLayout } from '../../app/web/sheets/sheet-layout.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const stones = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
 // under a plain sky, whose even blue shows where the pictures are
@@ -69,7 +69,7 @@ describe('sheets out of the page', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('a PNG has the width that was chosen; its four pictures are there in two columns and differ from each other', async () => {
     const app = await openCompare(browser);

@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
 import { tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld, type WorldFrame } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 import { differences, percentile } from './picture-differences.ts';
 
@@ -77,7 +77,7 @@ describe('sky and haze, GPU against the CPU reference: median <= 2 %, 95th perce
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it.each(scenes)('%s', async (name, frameId, document) => {
     const text = JSON.stringify(document);

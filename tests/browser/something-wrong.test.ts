@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const good = JSON.parse(readFileSync('assets/setups/three-stones.json', 'utf8'));
 const changed = (change: (setup: typeof good) => void): string => {
@@ -52,7 +52,7 @@ describe('something goes wrong', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('wrong files get a message that names the field, and what was open is kept and usable', async () => {
     const app = await AppPage.open(browser);

@@ -2,7 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { bandOf, differenceBands, levelBands, type StopsBands } from '../../app/web/render/stops-bands.ts';
 import { stopsFromRatio } from '../../core/units/stops.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 
 /** Every tenth of a stop from 8 under mid-grey to full, but for the borders of bands, where rounding decides. */
@@ -29,7 +29,7 @@ describe('the map of stops', () => {
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const map = (values: number[], others: number[] | null) =>
     page.evaluate(([a, b]) => (window as unknown as { harness: Harness }).harness.map(a, b), [values, others] as const);

@@ -1,14 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('frames, passes and the ground: what one person can do', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const oak = async (): Promise<AppPage> => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 import { SubjectsSection } from './subjects-section.ts';
 
 describe('subjects', () => {
@@ -11,7 +11,7 @@ describe('subjects', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
   const start = async (width = 1440, height = 900) => {
     app = await AppPage.open(browser, { samples: 1, width, height });
     subjects = new SubjectsSection(app);

@@ -1,7 +1,7 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('the sweep room, three stones, 12 places at 3 heights', () => {
   let browser: Browser;
@@ -11,7 +11,7 @@ describe('the sweep room, three stones, 12 places at 3 heights', () => {
     app = await AppPage.open(browser, { width: 1000, height: 640, samples: 1, pixelRatio: 1 });
     await app.settled();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const button = (name: string) => app.page.getByRole('button', { name, exact: true });
   const tile = (id: string) => app.page.locator(`[data-cell="${id}"]`);

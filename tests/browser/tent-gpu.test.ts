@@ -6,7 +6,7 @@ import { parseSetup } from '../../core/setup/parse-setup.ts';
 import type { Scheme } from '../../core/setup/schema/setup.ts';
 import { tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld } from '../../core/world/world.ts';
-import { launch, openPage } from './browser.ts';
+import { launch, leave, openPage } from './browser.ts';
 import type { Harness } from './harness/main.ts';
 
 const size = { width: 120, height: 80, samples: 4 };
@@ -61,7 +61,7 @@ describe('a tent that glows: GPU against the CPU reference, median <= 2 %, mean 
     browser = await launch();
     ({ page } = await openPage(browser, inject('harnessUrl'), 300, 200));
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it.each([
     [0, 0],

@@ -1,7 +1,7 @@
 import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const frameNames = (app: AppPage) =>
   app.page
@@ -64,7 +64,7 @@ describe('the night on its clock', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('shows in the blend what counts there: a frame alone, on the ground alone', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });

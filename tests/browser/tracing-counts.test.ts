@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** The stones with six torches in one frame, at six places of the clock. */
 const sixLamps = (): string => {
@@ -27,7 +27,7 @@ describe('what a change traces, with six lamps', () => {
     await app.page.waitForFunction(() => document.querySelectorAll('.lamp-disc').length === 6);
     await app.settled();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   const type = async (label: string | RegExp, text: string) => {
     const field = app.page.getByLabel(label, { exact: typeof label === 'string' });

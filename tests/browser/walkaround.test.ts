@@ -3,7 +3,7 @@ import { decode } from 'fast-png';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage, differingShare } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 declare global {
   interface Window {
@@ -74,7 +74,7 @@ describe('the walkaround', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('arrow keys turn the view and turn it back, plus comes closer, Reset view returns; at rest nothing is drawn', async () => {
     const app = await walk(browser);

@@ -1,14 +1,14 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('walking from lamp to lamp', () => {
   let browser: Browser;
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('both sides of the oak in one frame: done on a path, not over rough ground, which is said with numbers and ways out', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });

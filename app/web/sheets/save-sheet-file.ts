@@ -1,16 +1,8 @@
 import { developPictures, type Watch } from './develop-pictures.ts';
+import { download } from './download.ts';
 import { drawSheet, measureOnPage } from './draw-sheet.ts';
 import { fitSheet } from './fit-sheet.ts';
 import type { Sheet } from './sheet.ts';
-
-/** Hands a file to the browser as a download. */
-const download = (blob: Blob, name: string): void => {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(blob);
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-};
 
 /** What came of it, in words for the user; null when it was called off. */
 export type SaveOutcome = { readonly tone: 'problem' | 'done'; readonly text: string } | null;

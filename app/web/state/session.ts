@@ -4,7 +4,7 @@ import { useApp, useSetup } from './app-store.ts';
 import type { PassPlace } from './edits/within.ts';
 
 /** What fills the left of the page. */
-export type Room = 'viewfinder' | 'compare' | 'sweep';
+export type Room = 'viewfinder' | 'compare' | 'sweep' | 'card';
 
 /** What is marked over a picture, or shown in its place. */
 export interface Marks {

@@ -1,21 +1,25 @@
 import { useId, useState } from 'react';
 
-/** A short name. Empty ones are not taken. */
+/** A short name, or a line. Empty ones are taken only where they may be. */
 export const TextField = ({
   label,
   value,
   onChange,
+  longest = 80,
+  mayBeEmpty = false,
 }: {
   label: string;
   value: string;
   onChange: (value: string) => void;
+  longest?: number;
+  mayBeEmpty?: boolean;
 }) => {
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const settle = () => {
-    const text = draft?.trim() ?? '';
+    const text = draft?.trim() ?? value;
     setDraft(null);
-    if (text && text !== value) onChange(text.slice(0, 80));
+    if ((text || mayBeEmpty) && text !== value) onChange(text.slice(0, longest));
   };
   return (
     <div className="field">
@@ -23,7 +27,7 @@ export const TextField = ({
       <input
         id={id}
         className="text"
-        maxLength={80}
+        maxLength={longest}
         value={draft ?? value}
         onChange={(event) => setDraft(event.currentTarget.value)}
         onBlur={settle}

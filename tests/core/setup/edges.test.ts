@@ -58,6 +58,19 @@ const fewerThings = (setup: Setup): Setup => ({
   },
 });
 
+const plain = fewerThings(parseSetup(JSON.stringify(richSetup())));
+
+/** A setup with fewer things; what lies beside the changed field are the plain setup's own objects, so that stages are shared. */
+const sharing = (setup: Setup, [changed]: readonly string[]): Setup => {
+  const { ground, subjects, scans } = plain;
+  return {
+    ...fewerThings(setup),
+    ...(changed !== 'ground' && { ground }),
+    ...(changed !== 'subjects' && { subjects }),
+    ...(changed !== 'scans' && { scans }),
+  };
+};
+
 /** Paths of what is not finite in the worlds of a setup, and in 6 x 4 pixels of every frame. */
 const faultsOf = (setup: Setup): string[] =>
   setup.schemes.flatMap((scheme) => {
@@ -87,7 +100,7 @@ describe('setups at the ends of their ranges', () => {
         try {
           const setup = parseSetup(text);
           taken++;
-          expect({ path: path.join('.'), end, faults: faultsOf(fewerThings(setup)) }).toMatchObject({ faults: [] });
+          expect({ path: path.join('.'), end, faults: faultsOf(sharing(setup, path)) }).toMatchObject({ faults: [] });
         } catch (error) {
           // on after off, heights upside down and the like
           if (!(error instanceof SetupError)) throw error;

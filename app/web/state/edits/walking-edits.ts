@@ -6,6 +6,7 @@ export const setWalking = (setup: Setup, part: Partial<Walking>): Setup => {
   const isSame =
     walking.metresPerSecond === setup.walking.metresPerSecond &&
     walking.keepsOutOfPicture === setup.walking.keepsOutOfPicture &&
+    walking.paceMetres === setup.walking.paceMetres &&
     walking.clothes === setup.walking.clothes;
   return isSame ? setup : { ...setup, walking };
 };

@@ -1,0 +1,73 @@
+import type { SchemeReport } from '../cautions/setup-report.ts';
+import type { GroundPoint } from '../geometry/hull.ts';
+import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import type { World } from '../world/world.ts';
+import { aimWord } from './aim-word.ts';
+import { cardStand, type Reckoning } from './card-stand.ts';
+import type { CardRow } from './field-card.ts';
+import { gelWord } from './gel-word.ts';
+
+/** Ways shorter than this are the sway of a hand, metres; our choice. */
+const leastWayMetres = 0.3;
+
+const isMoved = ({ waypoints }: Pass): boolean =>
+  waypoints.some(({ position: [east, north] }) => {
+    const [first] = waypoints;
+    return first && Math.hypot(east - first.position[0], north - first.position[1]) >= leastWayMetres;
+  });
+
+/** What a pass is aimed at; where that changes on its way, from what to what. */
+const aimOf = (world: World, { waypoints }: Pass): string => {
+  const words = [waypoints[0], waypoints.at(-1)].flatMap((waypoint) =>
+    waypoint ? [aimWord(world, waypoint.aim)] : [],
+  );
+  return [...new Set(words)].join(' to ');
+};
+
+/** A frame's passes in the order in which their lamps go on; of those that go on together, as listed. */
+const inOrder = ({ passes }: Frame): Pass[] => [...passes].sort((a, b) => a.on - b.on);
+
+/** The numbered rows of a scheme: frames in order, in each the passes in the order in which their lamps go on. */
+export const cardRows = (
+  setup: Setup,
+  scheme: Scheme,
+  report: SchemeReport,
+  world: World,
+  reckoning: Reckoning,
+): CardRow[] => {
+  const listed = scheme.frames.flatMap((frame, f) => inOrder(frame).map((pass) => ({ frame, f, pass })));
+  return listed
+    .flatMap(({ frame, f, pass }): Omit<CardRow, 'number'>[] => {
+      const [first, last] = [pass.waypoints[0], pass.waypoints.at(-1)];
+      const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+      if (!first || !last || !lamp) return [];
+      const reading = report.frames[f]?.passes.find(({ passId }) => passId === pass.id);
+      const moves = isMoved(pass);
+      const way = (moves ? pass.waypoints : [first]).map(({ position }): GroundPoint => [position[0], position[1]]);
+      return [
+        {
+          frameId: frame.id,
+          passId: pass.id,
+          name: pass.name,
+          lampName: lamp.name,
+          frameNumber: f + 1,
+          isHeld: pass.held === 'hand',
+          start: cardStand(reckoning, first.position),
+          end: moves ? cardStand(reckoning, last.position) : null,
+          way,
+          aim: [first.aim[0], first.aim[1]],
+          aimWord: aimOf(world, pass),
+          levelPercent: pass.levelPercent,
+          gelWord: gelWord(pass),
+          onSeconds: pass.on,
+          countSeconds: pass.off - pass.on,
+          staysOn: pass.held === 'stand' && pass.on === 0 && pass.off >= frame.seconds,
+          strokes: pass.strokes,
+          walkSeconds: reading?.timing.walkSeconds ?? null,
+          slackSeconds: reading?.timing.slackSeconds ?? null,
+          seenSeconds: reading?.timing.visibleSeconds ?? 0,
+        },
+      ];
+    })
+    .map((row, i) => ({ number: i + 1, ...row }));
+};

@@ -1,0 +1,43 @@
+import type { GroundPoint } from '../../geometry/hull.ts';
+import type { Shape } from '../sheet/shapes.ts';
+
+/** The one stroke weight of the plan, millimetres. */
+export const stroke = 0.3;
+/** Dashes of ways on foot, and of ways of moving lamps: length and gap. */
+export const walkDash = [0.9, 1.3] as const;
+export const wayDash = [2.6, 1.2] as const;
+
+/** The cross of the mark. */
+export const crossAt = ([x, y]: GroundPoint, half = 2.2): Shape => ({
+  kind: 'path',
+  path: `M${x - half} ${y}L${x + half} ${y}M${x} ${y - half}L${x} ${y + half}`,
+  width: stroke,
+  fill: 'none',
+});
+
+const text = ([x, y]: GroundPoint): string => `${x.toFixed(3)} ${y.toFixed(3)}`;
+
+/** SVG path through places on paper. */
+export const openPath = (places: readonly GroundPoint[]): string =>
+  places.length < 2 ? '' : `M${places.map(text).join('L')}`;
+export const closedPath = (places: readonly GroundPoint[]): string => (places.length < 3 ? '' : `${openPath(places)}Z`);
+
+/** A head of an arrow at a place, pointing along a way; sides of about 2.4 mm. */
+export const arrowHead = ([x, y]: GroundPoint, [dx, dy]: GroundPoint): Shape => {
+  const length = Math.hypot(dx, dy) || 1;
+  const [ux, uy] = [dx / length, dy / length];
+  const side = (s: 1 | -1): GroundPoint => [x - 2.4 * ux - s * 0.95 * uy, y - 2.4 * uy + s * 0.95 * ux];
+  return { kind: 'path', path: closedPath([[x, y], side(1), side(-1)]), width: 0, fill: 'black' };
+};
+
+/** Slanting lines through a circle, as one path. */
+export const hatchOfCircle = ([x, y]: GroundPoint, radius: number, spacing = 2.2): string => {
+  const [c, s] = [Math.SQRT1_2, Math.SQRT1_2];
+  const lines: string[] = [];
+  for (let off = -Math.floor(radius / spacing) * spacing; off < radius; off += spacing) {
+    const half = Math.sqrt(Math.max(radius * radius - off * off, 0));
+    const at = (along: number): GroundPoint => [x + off * c + along * s, y + off * s - along * c];
+    lines.push(`M${text(at(-half))}L${text(at(half))}`);
+  }
+  return lines.join('');
+};

@@ -1,0 +1,72 @@
+import { apertureText, lengthText, shutterText } from '../card-words.ts';
+import type { CardFrame, FieldCard } from '../field-card.ts';
+import type { Measure, Shape, TextStyle } from './shapes.ts';
+import { type Block, paragraphs } from './text-lines.ts';
+import { type } from './type.ts';
+import { shortened } from './wrap-text.ts';
+
+/** Height of a line of the camera block, and of what stands over it. */
+export const frameMm = 6.3;
+export const cameraHeadMm = 10.6;
+
+type Cells = readonly string[];
+
+const heads: Cells = ['frame', '', 'f', 'shutter', 'ISO', 'K', 'focus', 'sharp', 'delay', 'gap', 'count'];
+/** The name takes what is left. */
+const widthsMm = [11.5, 0, 11, 17, 17, 15, 18, 31, 13, 11, 11];
+/** Which of them are words and ranges to read, not numbers to set. */
+const isBody = (column: number): boolean => column === 1 || column === 7;
+
+const sharpText = ({ sharpFromMetres, sharpToMetres }: CardFrame, lengths: FieldCard['lengths']): string =>
+  sharpFromMetres === null ? '–' : `${lengthText(sharpFromMetres, lengths)} to ${lengthText(sharpToMetres, lengths)}`;
+
+const cellsOf = (frame: CardFrame, { lengths }: FieldCard): Cells => [
+  frame.count > 1 ? `${frame.number}–${frame.number + frame.count - 1}` : String(frame.number),
+  frame.name,
+  apertureText(frame),
+  `${shutterText(frame)} s`,
+  String(Math.round(frame.iso)),
+  String(Math.round(frame.kelvin)),
+  lengthText(frame.focusMetres, lengths),
+  sharpText(frame, lengths),
+  `${Number(frame.delaySeconds.toFixed(1))} s`,
+  frame.gapSeconds === null ? '–' : `${Number(frame.gapSeconds.toFixed(1))} s`,
+  String(frame.count),
+];
+
+/** The steps of focus stacks, a sentence each. */
+const focusTexts = ({ focusStacks, lengths }: FieldCard): string[] =>
+  focusStacks.map(
+    ({ frameNumbers, focusMetres }) =>
+      `Focus steps, frames ${frameNumbers.join(', ')}: ${focusMetres.map((metres) => lengthText(metres, lengths)).join(', ')}. Turn the ring and touch nothing else.`,
+  );
+
+/** The camera block: lens, then a line per shutter opening, then the focus steps. */
+export const cameraTable = (card: FieldCard, x: number, top: number, width: number, measure: Measure): Block => {
+  const taken = widthsMm.reduce((sum, each) => sum + each, 0);
+  const columns = widthsMm.map((each) => each || width - taken);
+  const shapes: Shape[] = [];
+  const put = (words: string, style: TextStyle, left: number, y: number) => {
+    if (words !== '') shapes.push({ kind: 'text', text: words, style, anchor: 'start', x: left, y });
+  };
+  const lens = Number(card.camera.focalLengthMm.toFixed(1));
+  put(`Camera: ${lens} mm lens`, type.strong, x, top + 3.6);
+  const line = (cells: Cells, styleOf: (c: number) => TextStyle, y: number) => {
+    let left = x;
+    cells.forEach((cell, c) => {
+      const room = (columns[c] as number) - 1.2;
+      put(isBody(c) ? shortened(cell, styleOf(c), room, measure) : cell, styleOf(c), left, y);
+      left += columns[c] as number;
+    });
+  };
+  line(heads, () => type.body, top + 8.9);
+  let bottom = top + cameraHeadMm;
+  shapes.push({ kind: 'line', x1: x, y1: bottom, x2: x + width, y2: bottom, width: 0.4 });
+  for (const frame of card.frames) {
+    line(cellsOf(frame, card), (c) => (isBody(c) ? type.body : type.numeral), bottom + 4.9);
+    bottom += frameMm;
+    shapes.push({ kind: 'line', x1: x, y1: bottom, x2: x + width, y2: bottom, width: 0.18 });
+  }
+  const focus = paragraphs(focusTexts(card), type.body, { x, top: bottom + 1.6, width, measure });
+  return { shapes: [...shapes, ...focus.shapes], bottom: focus.bottom };
+};

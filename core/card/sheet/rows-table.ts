@@ -1,0 +1,122 @@
+import { countText, lengthText, levelText, onText, pacesText, roundText } from '../card-words.ts';
+import type { CardRow, CardStand, FieldCard } from '../field-card.ts';
+import { numberCircle } from '../plan/row-shapes.ts';
+import { type ColumnKey, rowColumns } from './row-columns.ts';
+import type { Measure, Shape, TextStyle } from './shapes.ts';
+import { type Block, textLines } from './text-lines.ts';
+import { capMm, lineMm, type } from './type.ts';
+import { wrapped } from './wrap-text.ts';
+
+const headMm = 6.2;
+/** Height of a row whose places take so much each: a lamp that moves has two. */
+export const heightOfRow = ({ end }: Pick<CardRow, 'end'>, each: number): number => (end ? 2 : 1) * each;
+
+/** Baselines of the two lines of a cell below the row's top. */
+const firstLine = (height: number) => height / 2 - 0.5;
+const secondLine = (height: number) => height / 2 + 3.9;
+
+const text = (words: string, style: TextStyle, x: number, y: number): Shape => ({
+  kind: 'text',
+  text: words,
+  style,
+  anchor: 'start',
+  x,
+  y,
+});
+const rule = (x: number, y: number, width: number, weight: number): Shape => ({
+  kind: 'line',
+  x1: x,
+  y1: y,
+  x2: x + width,
+  y2: y,
+  width: weight,
+});
+
+/** What stands large in a cell and small under it. */
+type Cell = readonly [large: string, small: string, style?: TextStyle];
+
+const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<ColumnKey, Cell>> => ({
+  clock: [stand.clock, roundText(stand), type.strongNumeral],
+  paces: [pacesText(stand.paces), lengthText(stand.distanceMetres, lengths), type.strongNumeral],
+  height: [stand.heightWord, lengthText(stand.heightMetres, lengths), type.strong],
+});
+
+const lampCells = (row: CardRow): Partial<Record<ColumnKey, Cell>> => ({
+  level: [levelText(row.levelPercent), row.lampName, type.numeral],
+  count: [row.staysOn ? 'all' : `${countText(row)} s`, onText(row), type.count],
+  strokes: [`× ${row.strokes}`, '', type.numeral],
+  frame: [String(row.frameNumber), '', type.numeral],
+});
+
+/** One row of the table. */
+const rowShapes = (
+  row: CardRow,
+  card: FieldCard,
+  x: number,
+  top: number,
+  width: number,
+  each: number,
+  measure: Measure,
+) => {
+  const height = heightOfRow(row, each);
+  const shapes: Shape[] = [];
+  const cells = { ...placeCells(row.start, card), ...lampCells(row) };
+  const endCells = row.end ? placeCells(row.end, card) : {};
+  let left = x;
+  for (const { key, widthMm } of rowColumns(width)) {
+    const room = widthMm - 1.6;
+    const put = ([large, small, style = type.body]: Cell, at: number) => {
+      const isAlone = small === '';
+      const y = at + (isAlone ? each / 2 + capMm(style) / 2 : firstLine(each));
+      shapes.push(text(large, style, left, y));
+      const line = wrapped(small, type.body, room, measure, 1)[0];
+      if (line) shapes.push(text(line, type.body, left, at + secondLine(each)));
+    };
+    const cell = cells[key];
+    const end = endCells[key];
+    if (key === 'number') shapes.push(...numberCircle(row.number, [left + 4.1, top + each / 2]));
+    else if (key === 'aim' || key === 'gel') {
+      const lines = wrapped(key === 'aim' ? row.aimWord : row.gelWord, type.body, room, measure, 2);
+      const middle = top + each / 2 - ((lines.length - 1) * lineMm(type.body) + capMm(type.body)) / 2;
+      shapes.push(...textLines(lines, type.body, left, middle).shapes);
+    } else if (key === 'done') {
+      const y = top + each / 2 - 2.4;
+      const d = `M${left} ${y}L${left + 4.8} ${y}L${left + 4.8} ${y + 4.8}L${left} ${y + 4.8}Z`;
+      shapes.push({ kind: 'path', path: d, width: 0.3, fill: 'none' });
+    } else if (cell) put(cell, top);
+    if (end) {
+      put(end, top + each);
+      if (key === 'clock') shapes.push(text('to', type.body, left - 5.4, top + each + firstLine(each)));
+    }
+    left += widthMm;
+  }
+  return { shapes: [...shapes, rule(x, top + height, width, 0.18)], bottom: top + height };
+};
+
+/** The passes, a numbered row each, with a box to tick and room for what was done. */
+export const rowsTable = (
+  card: FieldCard,
+  x: number,
+  top: number,
+  width: number,
+  measure: Measure,
+  each: number,
+): Block => {
+  let left = x;
+  const heads = rowColumns(width).map(({ head, widthMm }): Shape => {
+    const at = left;
+    left += widthMm;
+    return text(head, head === 'COUNT' ? type.strong : type.body, at, top + headMm - 1.7);
+  });
+  const shapes: Shape[] = [
+    ...heads.filter((head) => head.kind !== 'text' || head.text !== ''),
+    rule(x, top + headMm, width, 0.4),
+  ];
+  let bottom = top + headMm;
+  for (const row of card.rows) {
+    const block = rowShapes(row, card, x, bottom, width, each, measure);
+    shapes.push(...block.shapes);
+    bottom = block.bottom;
+  }
+  return { shapes, bottom };
+};
