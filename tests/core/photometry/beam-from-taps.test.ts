@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { evenShareOfSpill, exponentFromHalfPeak, intensityPerLumen, type LobeBeam } from '../../../core/photometry/beam.ts';
+import {
+  evenShareOfSpill,
+  exponentFromHalfPeak,
+  intensityPerLumen,
+  type LobeBeam,
+} from '../../../core/photometry/beam.ts';
 import { beamFromTaps, edgeTapShare } from '../../../core/photometry/beam-from-taps.ts';
 
 const degrees = (d: number) => (d * Math.PI) / 180;
