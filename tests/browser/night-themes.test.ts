@@ -14,7 +14,7 @@ const most = async ({ page }: AppPage): Promise<[number, number, number]> => {
 };
 
 const choose = async (app: AppPage, name: RegExp) => {
-  await app.page.locator('summary', { hasText: 'Night theme' }).click();
+  await app.page.locator('.night-choice > summary').click();
   await app.page.getByRole('group', { name: 'Night theme' }).getByRole('button', { name }).click();
 };
 

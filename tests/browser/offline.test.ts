@@ -52,6 +52,24 @@ describe('without a network', () => {
     await press('Place');
     await page.locator('.north-fields p').waitFor();
     await page.waitForFunction(() => window.lampfallProbe?.().isConverged);
+
+    // the card: on screen, on paper, as a PDF, and on the phone
+    await press('Card');
+    await page.locator('.card-paper svg').first().waitFor();
+    await page.evaluate(() => {
+      window.print = () => document.body.setAttribute('data-printed', '');
+    });
+    await press('Print');
+    await page.locator('body[data-printed]').waitFor();
+    const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    // A4 in points: 210 x 297 mm
+    expect(paper).toMatch(/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/);
+    const download = page.waitForEvent('download');
+    await press('PDF');
+    expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
+    await press('On the phone');
+    await page.getByRole('button', { name: 'Too bright' }).waitFor();
+    await press('Leave');
     expect(faults).toEqual([]);
 
     // nobody is asked for anything, and no text becomes script or markup

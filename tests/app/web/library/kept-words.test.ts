@@ -40,7 +40,9 @@ describe('copyName', () => {
   it('is never taken, stays short enough, and does not grow with each copy', () => {
     expect(copyName(['Hut'], 'Hut')).toBe('Hut, second copy');
     expect(copyName(['Hut', 'Hut, second copy'], 'Hut')).toBe('Hut, second copy 2');
-    expect(copyName(['Hut', 'Hut, second copy', 'Hut, second copy 2'], 'Hut, second copy 2')).toBe('Hut, second copy 3');
+    expect(copyName(['Hut', 'Hut, second copy', 'Hut, second copy 2'], 'Hut, second copy 2')).toBe(
+      'Hut, second copy 3',
+    );
     expect(copyName([], 'x'.repeat(80)).length).toBeLessThanOrEqual(80);
   });
 });

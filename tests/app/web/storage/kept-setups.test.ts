@@ -25,12 +25,15 @@ const list = (tab: Tab) => tab.connection.use(listSetups);
 const summaryOf = async (tab: Tab) => (await list(tab)).find(({ key }) => key === tab.key) as SetupSummary;
 
 describe('setupText', () => {
-  it.each(['three-stones', 'turf-hut', 'drystone-wall', 'lesson-near-and-far'])('writes %s so that it reads back', (name) => {
-    const setup = parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
-    expect(parseSetup(setupText(setup))).toEqual(setup);
-    const edited = { ...setup, subjects: setup.subjects.slice(1).map((s) => ({ ...s, name: `“${s.name}”` })) };
-    expect(JSON.parse(setupText(edited))).toEqual(edited);
-  });
+  it.each(['three-stones', 'turf-hut', 'drystone-wall', 'lesson-near-and-far'])(
+    'writes %s so that it reads back',
+    (name) => {
+      const setup = parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
+      expect(parseSetup(setupText(setup))).toEqual(setup);
+      const edited = { ...setup, subjects: setup.subjects.slice(1).map((s) => ({ ...s, name: `“${s.name}”` })) };
+      expect(JSON.parse(setupText(edited))).toEqual(edited);
+    },
+  );
 
   it('leaves the data of scans out', () => {
     const { setup } = addScanSubject(stones(), 'side', 'rock.glb', scan, 0.3);

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Connection } from '../../../../app/web/storage/connection.ts';
 import { databaseName, databaseVersion } from '../../../../app/web/storage/database.ts';
-import { keptLamps, deleteKeptLamp, putKeptLamp } from '../../../../app/web/storage/lamps-kept.ts';
+import { deleteKeptLamp, keptLamps, putKeptLamp } from '../../../../app/web/storage/lamps-kept.ts';
 import { listSetups } from '../../../../app/web/storage/list-setups.ts';
 import { freshBrowser, keptNotes, stones, Tab } from './tabs.ts';
 
@@ -20,27 +20,30 @@ describe('trouble with the browser’s storage', () => {
     ['QuotaExceededError', 'full'],
     ['SecurityError', 'denied'],
     ['UnknownError', 'broken'],
-  ])('%s while writing: told once as “%s”, what is kept stays, and the next change is kept with the rest', async (name, kind) => {
-    const tab = new Tab();
-    tab.write('before');
-    await tab.flush();
-    const put = failing('put', name);
-    tab.write('during');
-    await tab.flush();
-    tab.write('still');
-    await tab.flush();
-    expect(problem(tab)).toBe(kind);
-    expect(tab.news).toEqual(['problem']);
-    expect(tab.saving.wouldLose).toBe(true);
-    put.mockRestore();
-    expect(await keptNotes()).toEqual([expect.stringMatching(/before$/)]);
-    tab.write('after');
-    await tab.flush();
-    expect(await keptNotes()).toEqual([expect.stringMatching(/before during still after$/)]);
-    expect(problem(tab)).toBeNull();
-    expect(tab.news).toEqual([]);
-    expect(tab.saving.wouldLose).toBe(false);
-  });
+  ])(
+    '%s while writing: told once as “%s”, what is kept stays, and the next change is kept with the rest',
+    async (name, kind) => {
+      const tab = new Tab();
+      tab.write('before');
+      await tab.flush();
+      const put = failing('put', name);
+      tab.write('during');
+      await tab.flush();
+      tab.write('still');
+      await tab.flush();
+      expect(problem(tab)).toBe(kind);
+      expect(tab.news).toEqual(['problem']);
+      expect(tab.saving.wouldLose).toBe(true);
+      put.mockRestore();
+      expect(await keptNotes()).toEqual([expect.stringMatching(/before$/)]);
+      tab.write('after');
+      await tab.flush();
+      expect(await keptNotes()).toEqual([expect.stringMatching(/before during still after$/)]);
+      expect(problem(tab)).toBeNull();
+      expect(tab.news).toEqual([]);
+      expect(tab.saving.wouldLose).toBe(false);
+    },
+  );
 
   it('a file saved by hand is enough to leave', async () => {
     const tab = new Tab();

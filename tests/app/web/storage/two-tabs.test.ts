@@ -25,7 +25,9 @@ describe('two tabs on one setup', () => {
     // before it could hear of it
     second.write('second');
     await second.flush();
-    expect((await keptNotes()).sort()).toEqual(['one first', 'one second'].map((words) => expect.stringContaining(words)));
+    expect((await keptNotes()).sort()).toEqual(
+      ['one first', 'one second'].map((words) => expect.stringContaining(words)),
+    );
     expect(await names()).toEqual(['Three standing stones', 'Three standing stones, second copy']);
     expect(second.present.name).toBe('Three standing stones, second copy');
     expect(second.key).not.toBe(first.key);
@@ -61,7 +63,9 @@ describe('two tabs on one setup', () => {
     expect(await keptNotes()).toEqual([expect.stringContaining('one first')]);
     second.write('second');
     await second.flush();
-    expect((await keptNotes()).sort()).toEqual(['one first', 'one second'].map((words) => expect.stringContaining(words)));
+    expect((await keptNotes()).sort()).toEqual(
+      ['one first', 'one second'].map((words) => expect.stringContaining(words)),
+    );
   });
 
   it('deleting it in one tab does not lose it in the other: the next change there brings it back, cleared away or not', async () => {
