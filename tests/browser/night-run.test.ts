@@ -4,7 +4,7 @@ import type { AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -35,7 +35,7 @@ describe('run it tonight', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('counts, takes what was said, keeps it, takes it back, and starts from it; targets are 15 mm', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 390, height: 844, before: withPhone });

@@ -2,7 +2,7 @@ import type { Browser, BrowserContext } from 'playwright-core';
 import { type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { servedPolicy } from '../../app/build/page-policy.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('without a network', () => {
   let browser: Browser;
@@ -20,7 +20,7 @@ describe('without a network', () => {
     });
     address = server.resolvedUrls?.local[0] as string;
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('after one visit, with the server gone and the network cut, the page opens anew and all of it works', async () => {
     const page = await context.newPage();
