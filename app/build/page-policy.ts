@@ -14,9 +14,9 @@ const directives: readonly string[] = [
   "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
-  // no text becomes script; addresses of workers are looked at (own-scripts.ts), drawings have one way in (parse-drawing.ts)
+  // no text becomes script or markup; addresses of workers are looked at (app/web/own-scripts.ts)
   "require-trusted-types-for 'script'",
-  'trusted-types default drawing',
+  'trusted-types default',
 ];
 
 /** For the page itself, in its head. */

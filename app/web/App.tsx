@@ -1,6 +1,7 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
+import { BagSlot, loadBag } from './bag/BagSlot.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
@@ -92,6 +93,7 @@ const useEarlyFiles = () => {
       void fetchNightRunFiles();
       void fetchCardFiles();
       void loadTestShot().catch(() => undefined);
+      void loadBag().catch(() => undefined);
       void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
@@ -230,6 +232,7 @@ export const App = () => {
         <ScanDialogSlot />
         <ShareSlot onSaveFile={saveFile} />
         <TestShotSlot />
+        <BagSlot />
         <SavingNotices />
       </main>
     </StepGesture.Provider>

@@ -47,7 +47,7 @@ const webParts: Readonly<Record<string, WebPart>> = {
   frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
   photo: { folders: ['picture', 'ui'], packages: ['react', 'exifr'], assets: false },
   scans: { folders: [], packages: ['meshoptimizer', 'three'], assets: false },
-  workers: { folders: ['scans'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
+  workers: { folders: ['scans', 'storage'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {

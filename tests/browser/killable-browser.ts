@@ -15,18 +15,20 @@ export class KillableBrowser {
   async start(): Promise<void> {
     const args = ['--headless', '--no-sandbox', '--disable-gpu', '--remote-debugging-port=0', '--no-first-run'];
     args.push('--window-size=600,500', '--disable-renderer-backgrounding', '--disable-background-timer-throttling');
-    const process = spawn(inject('chromiumPath'), [...args, `--user-data-dir=${this.folder}`, 'about:blank'], {
+    const main = spawn(inject('chromiumPath'), [...args, `--user-data-dir=${this.folder}`, 'about:blank'], {
       stdio: ['ignore', 'ignore', 'pipe'],
+      // a group of its own, so that all of it can be ended
+      detached: true,
     });
-    this.process = process;
+    this.process = main;
     const address = await new Promise<string>((resolve, reject) => {
       let said = '';
-      process.stderr?.on('data', (chunk) => {
+      main.stderr?.on('data', (chunk) => {
         said += chunk;
         const found = /DevTools listening on (\S+)/.exec(said)?.[1];
         if (found) resolve(found);
       });
-      process.on('exit', () => reject(new Error(`the browser ended: ${said}`)));
+      main.on('exit', () => reject(new Error(`the browser ended: ${said}`)));
     });
     this.browser = await chromium.connectOverCDP(address);
   }
@@ -48,16 +50,17 @@ export class KillableBrowser {
     return opened;
   }
 
-  /** Ends all of it at once, as a power cut to the program would. */
+  /** Ends all of it at once, without a word to it. */
   async kill(): Promise<void> {
-    const { process } = this;
-    const ended = new Promise((resolve) => process?.on('exit', resolve));
-    process?.kill('SIGKILL');
+    const { process: main } = this;
+    if (!main?.pid) return;
+    const ended = new Promise((resolve) => main.on('exit', resolve));
+    process.kill(-main.pid, 'SIGKILL');
     await ended;
   }
 
   async end(): Promise<void> {
     await this.kill();
-    rmSync(this.folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+    rmSync(this.folder, { recursive: true, force: true, maxRetries: 10, retryDelay: 200 });
   }
 }

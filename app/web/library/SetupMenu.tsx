@@ -131,6 +131,7 @@ export const SetupMenu = () => {
                 if (file) openAnyFile(file);
               }}
             />
+            <OfflineLine />
           </>
         );
       }}

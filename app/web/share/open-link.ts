@@ -14,7 +14,7 @@ export const openLink = (): void => {
   try {
     const setup = decodeLink(fragment);
     openAsOwn(setup);
-    tell({ tone: 'done', text: `Opened “${setup.name}” from a link. It is now among your own.` });
+    tell({ tone: 'done', text: `Opened “${setup.name}” from a link. It is a setup of your own now.` });
   } catch (error) {
     const why = error instanceof SetupError ? error.message : 'It could not be read';
     tell({ tone: 'problem', text: `The link was not opened. ${why}. Your present setup is unchanged.` });

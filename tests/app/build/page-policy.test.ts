@@ -33,7 +33,7 @@ describe('the policy of the page', () => {
   it('lets no text become script, style or markup', () => {
     expect(pagePolicy).not.toMatch(/unsafe-inline|unsafe-eval|unsafe-hashes|strict-dynamic|sha256-|nonce-/);
     expect(page.get('require-trusted-types-for')).toEqual(["'script'"]);
-    expect(page.get('trusted-types')).toEqual(['default', 'drawing']);
+    expect(page.get('trusted-types')).toEqual(['default']);
   });
 
   it('is served with the same limits, WebAssembly for workers, and no place in the frames of others', () => {

@@ -107,7 +107,7 @@ describe('openLast', () => {
     await before.flush();
     for (const begins of [false, true]) {
       const tab = new Tab({ isStarted: false });
-      let answer = () => undefined as void;
+      let answer = () => {};
       const use = tab.connection.use.bind(tab.connection);
       const late = new Promise<void>((resolve) => {
         answer = resolve;

@@ -4,6 +4,7 @@ import { IDBFactory } from 'fake-indexeddb';
 import { readOwn } from '../../../../app/web/state/kept-setups.ts';
 import { Saving } from '../../../../app/web/state/saving.ts';
 import { createSavingState } from '../../../../app/web/state/saving-state.ts';
+import { directWriter } from '../../../../app/web/state/setup-writer.ts';
 import { createAppStore } from '../../../../app/web/state/store.ts';
 import { Connection } from '../../../../app/web/storage/connection.ts';
 import { listSetups } from '../../../../app/web/storage/list-setups.ts';
@@ -35,6 +36,7 @@ export class Tab {
       app: this.app,
       state: this.state,
       connection: this.connection,
+      startWriter: () => directWriter(this.connection),
       sampleId: 'three-stones',
       openChannel: (hear) => {
         others.add(hear);

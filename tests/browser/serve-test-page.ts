@@ -3,13 +3,17 @@ import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
 
 const policy = `<meta http-equiv="Content-Security-Policy" content="${pagePolicy}">`;
 
-/** Builds the page that reads scans, under the content security policy of the app, and serves it on loopback. */
-export const serveScanPage = async (): Promise<{ url: string; close: () => Promise<void> }> => {
-  const outDir = '.reports/scan-page';
+/**
+ * Builds a page of the tests, under the content security policy of the app, and serves it on loopback.
+ *
+ * @param name its folder in tests/browser
+ */
+export const serveTestPage = async (name: string): Promise<{ url: string; close: () => Promise<void> }> => {
+  const outDir = `.reports/${name}`;
   await build({
     configFile: false,
     logLevel: 'error',
-    root: 'tests/browser/scan-page',
+    root: `tests/browser/${name}`,
     base: './',
     plugins: [{ name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${policy}`) }],
     build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
