@@ -1,5 +1,7 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { offlinePlugin } from './app/build/offline-plugin.ts';
+import { servedPolicy } from './app/build/page-policy.ts';
 import { starsPlugin } from './app/build/stars-plugin.ts';
 
 const project = (name: string, include: string, extra: object = {}) => ({
@@ -12,10 +14,10 @@ const project = (name: string, include: string, extra: object = {}) => ({
 export default defineConfig({
   root: 'app/web',
   base: './',
-  plugins: [react(), starsPlugin()],
+  plugins: [react(), starsPlugin(), offlinePlugin()],
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
   worker: { format: 'es', plugins: () => [starsPlugin()] },
-  preview: { port: 4317 },
+  preview: { port: 4317, headers: { 'Content-Security-Policy': servedPolicy, 'X-Content-Type-Options': 'nosniff' } },
   server: { port: 4318 },
   test: {
     root: '.',

@@ -1,6 +1,7 @@
 import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
+import { BagSlot, loadBag } from './bag/BagSlot.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
 import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
@@ -13,6 +14,9 @@ import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
+import { saveFile } from './library/save-file.ts';
+import { NightChoice } from './NightChoice.tsx';
+import { fetchNightRunFiles, loadNightRun } from './nightrun/fetch-early.ts';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -22,13 +26,16 @@ import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { canDrawPicture } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
+import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
+import { useNightRun } from './state/night-run.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
 import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
+import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -40,6 +47,9 @@ const Walkaround = lazy(() =>
 );
 const FieldCard = lazy(() =>
   loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
+);
+const NightRun = lazy(() =>
+  loadNightRun().catch(() => ({ default: () => <p className="quiet">This page could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -79,7 +89,11 @@ const useEarlyFiles = () => {
       void loadWalkaround().catch(() => undefined);
       void fetchKept();
       void fetchPlaceFiles();
+      void fetchShareFiles();
+      void fetchNightRunFiles();
       void fetchCardFiles();
+      void loadTestShot().catch(() => undefined);
+      void loadBag().catch(() => undefined);
       void fetchLibraryFiles();
     }, 4000);
     return () => clearTimeout(timer);
@@ -140,6 +154,13 @@ export const App = () => {
   const lack = useApp((state) => firstLack(state.history.present));
   const isWide = useSession((state) => state.isWide);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
+  const isRunning = useNightRun((state) => state.isOpen);
+  if (isRunning)
+    return (
+      <Suspense fallback={<p className="quiet">Coming…</p>}>
+        <NightRun />
+      </Suspense>
+    );
   return (
     <StepGesture.Provider value={stepGesture}>
       <main
@@ -154,6 +175,7 @@ export const App = () => {
           <SchemeTabs />
           <RoomChoice />
           <div className="choices steps">
+            <NightChoice />
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo
             </button>
@@ -208,6 +230,9 @@ export const App = () => {
           ))}
         </nav>
         <ScanDialogSlot />
+        <ShareSlot onSaveFile={saveFile} />
+        <TestShotSlot />
+        <BagSlot />
         <SavingNotices />
       </main>
     </StepGesture.Provider>

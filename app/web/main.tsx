@@ -1,3 +1,4 @@
+import './own-scripts.ts';
 import '@fontsource-variable/atkinson-hyperlegible-next';
 import { StrictMode } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
@@ -5,8 +6,11 @@ import { App } from './App.tsx';
 import { startThumbnails } from './library/keep-thumbnails.ts';
 import { saveFile } from './library/save-file.ts';
 import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
+import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
+import { startNightTheme } from './state/night-theme.ts';
+import { beforeTakingUp, keepFiles } from './state/offline.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
@@ -38,7 +42,10 @@ import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
 import './ui/approach.css';
+import './ui/test-shot.css';
 import './ui/place.css';
+import './ui/share.css';
+import './ui/night-themes.css';
 import './ui/own-setups.css';
 
 declare global {
@@ -60,12 +67,23 @@ const put = (): Root => {
   return root;
 };
 
+/** Waits for the picture, so that keeping files never slows it; where it takes very long, or there is none, no longer than this. */
+const mostSecondsToPicture = 20;
+
+const keepFilesAfterPicture = (second = 0): void => {
+  if (window.lampfallProbe?.().isConverged || second >= mostSecondsToPicture) void keepFiles();
+  else setTimeout(keepFilesAfterPicture, 1000, second + 1);
+};
+
+startNightTheme();
 drawSkiesWith(skyWorkerDrawer());
 await startSaving();
+beforeTakingUp(() => pageSaving.autosave.flush());
 startReports();
 startMarks();
 startThumbnails();
 let root = put();
+watchAddress();
 window.lampfallStartOver = async () => {
   root.unmount();
   await pageSaving.startOver(useApp.getInitialState().history.present);
@@ -73,3 +91,4 @@ window.lampfallStartOver = async () => {
   startDarkroomOver();
   root = put();
 };
+if (!import.meta.hot) keepFilesAfterPicture();

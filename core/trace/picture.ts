@@ -38,7 +38,7 @@ export const timeWithHolders = (frame: WorldFrame, light: WorldLight): number[] 
   });
 
 /** Weighted sum of layers: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
-const sumLayers = (frame: WorldFrame, { layers, covers }: TracedLayers): Float64Array => {
+export const sumLayers = (frame: WorldFrame, { layers, covers }: TracedLayers): Float64Array => {
   const sum = new Float64Array(layers[0]?.length ?? 0);
   const add = (weight: Triple, value: (p: number) => number) => {
     for (let p = 0; p < sum.length; p++) sum[p] = (sum[p] as number) + value(p) * (weight[p % 3] as number);

@@ -12,7 +12,7 @@ import { airLight } from './air-light.ts';
 import { worldFromDocument } from './axes.ts';
 import { feetOf, holderInOpenAir } from './holder.ts';
 import { hourSkyOf } from './hour-sky.ts';
-import { dressedEmitter, emitterOf, fluxOf } from './lamp-light.ts';
+import { dressedEmitter, emitterOf, realFluxOf } from './lamp-light.ts';
 import { type PathPoint, placeAtShare, strokesGone } from './lamp-place.ts';
 import { skyLights } from './sky-lights.ts';
 import { type Holder, meanMoonRadiusRadians, type WorldLight } from './source.ts';
@@ -56,7 +56,10 @@ const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): Wo
         onOff: [0, 1],
         holder: holderOf(pass, camera, setup),
       },
-      strength: scaled(tint, fluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare),
+      strength: scaled(
+        tint,
+        realFluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare,
+      ),
       seconds: off - pass.on,
       lit: [pass.on, off],
       holderLuminance: null,

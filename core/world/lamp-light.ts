@@ -1,6 +1,7 @@
 import {
   type Beam,
   evenBeam,
+  evenShareOfSpill,
   exponentFromHalfPeak,
   isMeasured,
   lambertianBeam,
@@ -12,9 +13,7 @@ import { measuredBeam } from '../photometry/measured-beam.ts';
 import { luxAtOneMetrePerLumen } from '../photometry/open-light.ts';
 import type { Beam as BeamField, Lamp, MeasuredBeam, Pass } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
-
-/** Share of the spill's half angle that is even; the rest is its soft edge (our choice; no published source). */
-const evenShareOfSpill = 0.75;
+import { ratioFromStops } from '../units/stops.ts';
 
 const cosHalf = (fullDegrees: number) => Math.cos(radiansFromDegrees(fullDegrees / 2));
 
@@ -105,3 +104,7 @@ export const fluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): numb
       return isMeasured(beam) ? 1 / beam.perLumen : 0;
   }
 };
+
+/** Flux that a lamp really gives at full level, in lumens: that of its box, put right by what test shots found. */
+export const realFluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): number =>
+  fluxOf(lamp, measured) * ratioFromStops(lamp.correctionStops);

@@ -14,6 +14,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   camera: ['units', 'geometry'],
   sky: ['units', 'colour', 'geometry'],
   scan: ['units', 'colour', 'geometry', 'setup'],
+  share: ['units', 'setup', 'scan'],
   setup: ['units'],
   walk: ['units', 'geometry', 'setup'],
   world: worldSees,
@@ -21,6 +22,8 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   passes: [...traceSees, 'trace'],
   readings: readingsSee,
   cautions: cautionsSee,
+  testshot: readingsSee,
+  bag: ['units', 'setup'],
   kits: ['units', 'geometry', 'setup', 'world'],
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
@@ -42,12 +45,13 @@ const webParts: Readonly<Record<string, WebPart>> = {
   picture: { folders: ['state', 'ui', 'render'], packages: ['react'], assets: false },
   sheets: { folders: ['picture', 'state', 'ui', 'render'], packages: ['react', 'react-dom'], assets: false },
   frames: { folders: ['state', 'ui'], packages: ['react'], assets: false },
+  photo: { folders: ['picture', 'ui'], packages: ['react', 'exifr'], assets: false },
   scans: { folders: [], packages: ['meshoptimizer', 'three'], assets: false },
-  workers: { folders: ['scans'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
+  workers: { folders: ['scans', 'storage'], packages: [...corePackages, 'd3-contour', 'virtual:stars'], assets: false },
 };
 /** Every other folder of app/web is a room of the screen. */
 const room: WebPart = {
-  folders: ['frames', 'picture', 'sheets', 'state', 'storage', 'ui', 'render', 'workers', 'scans'],
+  folders: ['frames', 'photo', 'picture', 'sheets', 'state', 'storage', 'ui', 'render', 'workers', 'scans'],
   packages: null,
   assets: true,
 };

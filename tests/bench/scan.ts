@@ -5,7 +5,7 @@ import { type Browser, chromium } from 'playwright-core';
 import { groundDocument, png } from '../app/web/scans/made-documents.ts';
 import { findChromium } from '../browser/find-chromium.ts';
 import type { PageScan, ScanPage } from '../browser/scan-page/main.ts';
-import { serveScanPage } from '../browser/serve-scan-page.ts';
+import { serveTestPage } from '../browser/serve-test-page.ts';
 
 /** Times of bringing in one scan, in the worker of a built page. */
 export interface ScanTimes {
@@ -31,7 +31,7 @@ export const scanTimes = async (browser: Browser): Promise<ScanTimes> => {
   const bytes = await largeFile();
   mkdirSync('.reports', { recursive: true });
   writeFileSync('.reports/bench-scan.glb', bytes);
-  const server = await serveScanPage();
+  const server = await serveTestPage('scan-page');
   const page = await browser.newPage();
   await page.goto(server.url);
   await page.setInputFiles('input', '.reports/bench-scan.glb');

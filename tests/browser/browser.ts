@@ -35,7 +35,12 @@ export const openPage = async (
   pixelRatio = 1,
   before?: (page: Page) => Promise<void>,
 ): Promise<{ page: Page; faults: string[] }> => {
-  const page = await browser.newPage({ viewport: { width, height }, deviceScaleFactor: pixelRatio });
+  const page = await browser.newPage({
+    viewport: { width, height },
+    deviceScaleFactor: pixelRatio,
+    // keeping all files anew for every page takes time; offline.test.ts is about that
+    serviceWorkers: 'block',
+  });
   const faults: string[] = [];
   const origin = new URL(url).origin;
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));

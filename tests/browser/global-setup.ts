@@ -1,5 +1,6 @@
 import { build, type PreviewServer, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
+import { servedPolicy } from '../../app/build/page-policy.ts';
 import { findChromium } from './find-chromium.ts';
 
 declare module 'vitest' {
@@ -16,7 +17,12 @@ const serve = async (outDir: string, port: number): Promise<PreviewServer> =>
     logLevel: 'error',
     root: '.',
     build: { outDir },
-    preview: { host: '127.0.0.1', port, strictPort: false },
+    preview: {
+      host: '127.0.0.1',
+      port,
+      strictPort: false,
+      headers: { 'Content-Security-Policy': servedPolicy },
+    },
   });
 
 const addressOf = (server: PreviewServer): string => {

@@ -6,7 +6,7 @@ import { groundDocument, squareDocument } from '../app/web/scans/made-documents.
 import { measuredByTransform, transformIO } from '../app/web/scans/oracles.ts';
 import { launch, leave, openPage } from './browser.ts';
 import type { PageScan, ScanPage } from './scan-page/main.ts';
-import { serveScanPage } from './serve-scan-page.ts';
+import { serveTestPage } from './serve-test-page.ts';
 
 declare global {
   interface Window {
@@ -20,11 +20,11 @@ describe('scans read in the page’s worker, under the app’s content security 
   let browser: Browser;
   let page: Page;
   let faults: string[];
-  let server: Awaited<ReturnType<typeof serveScanPage>>;
+  let server: Awaited<ReturnType<typeof serveTestPage>>;
   const requests: string[] = [];
   beforeAll(async () => {
     mkdirSync(folder, { recursive: true });
-    server = await serveScanPage();
+    server = await serveTestPage('scan-page');
     browser = await launch();
     ({ page, faults } = await openPage(browser, server.url, 400, 300));
     page.on('request', (request) => requests.push(request.url()));

@@ -7,16 +7,20 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import * as lamps from '../state/edits/lamp-edits.ts';
 import { useLampPart } from '../state/lamp-part.ts';
 import { NumberField } from '../ui/NumberField.tsx';
+import { realWords } from '../ui/shot-words.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { threeFigures } from '../ui/words.ts';
 import { BeamFields } from './BeamFields.tsx';
+import { LampBagLine } from './LampBagLine.tsx';
+import { LampShots } from './LampShots.tsx';
 import { MeasuredBeamFields } from './MeasuredBeamFields.tsx';
 import { kindWords } from './new-lamps.ts';
 import { OutputField } from './OutputField.tsx';
 import { SizeFields } from './SizeFields.tsx';
 
 const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
-  const files = useSetup().measuredBeams;
+  const setup = useSetup();
+  const files = setup.measuredBeams;
   const { edit } = useApp.getState();
   const lumens = useMemo(() => fluxOf(lamp, files), [lamp, files]);
   const candela = useMemo(() => lumens * emitterPeakPerLumen(emitterOf(lamp, files)), [lumens, lamp, files]);
@@ -56,6 +60,8 @@ const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
           onChange={(level) => edit((s) => lamps.setLowestLevel(s, lamp.id, level))}
         />
       </div>
+      <LampShots lamp={lamp} boxLumens={lumens} />
+      <LampBagLine lamp={lamp} setup={setup} />
       {lamps.takesBeam(lamp, 'measured') && <MeasuredBeamFields lamp={lamp} files={files} />}
     </fieldset>
   );
@@ -71,7 +77,11 @@ export const LampFields = ({ lamp }: { lamp: Lamp }) => {
       onToggle={(event) => useLampPart.setState({ isOpen: event.currentTarget.open })}
     >
       <summary>
-        <h3>The lamp</h3> <span className="quiet">{lamp.name}</span>
+        <h3>The lamp</h3>{' '}
+        <span className="quiet">
+          {lamp.name}
+          {lamp.correctionStops !== 0 && ` · ${realWords(lamp.correctionStops, lamp.testShots.length)}`}
+        </span>
       </summary>
       {isOpen && <LampNumbers lamp={lamp} />}
     </details>

@@ -1,6 +1,7 @@
 import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { duplicatePass, removePass } from '../state/edits/pass-edits.ts';
+import { useSession } from '../state/session.ts';
 import { FrontFields } from './FrontFields.tsx';
 import type { PerhapsTimed } from './HolderRows.tsx';
 import { LampFields } from './LampFields.tsx';
@@ -36,6 +37,12 @@ export const LampInspector = ({ schemeId, frame, pass, lamp, reading }: LampInsp
       <FrontFields place={place} frame={frame} pass={pass} lamp={lamp} />
       <LampFields lamp={lamp} />
       <div className="actions">
+        <button
+          type="button"
+          onClick={() => useSession.getState().set({ testShot: { file: null, lampId: lamp.id, frameId: frame.id } })}
+        >
+          Test shot…
+        </button>
         <button type="button" onClick={() => edit((s) => duplicatePass(s, place))}>
           Duplicate pass
         </button>

@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { lightThroughGels } from '../../../core/colour/gel.ts';
 import type { Lamp, Pass, Setup } from '../../../core/setup/schema/setup.ts';
 import { ratioFromStops } from '../../../core/units/stops.ts';
-import { dressedEmitter, emitterOf, fluxOf } from '../../../core/world/lamp-light.ts';
+import { dressedEmitter, emitterOf, realFluxOf } from '../../../core/world/lamp-light.ts';
 import { threeFigures } from '../ui/words.ts';
 import { beamCurve } from './beam-curve.ts';
 import { beamWidthText } from './beam-width-text.ts';
@@ -13,7 +13,7 @@ const bareFront = { spreadShare: 0, cosSnoot: -1 };
 /** A lamp's beam as it leaves the pass at full level: intensity against the angle off the axis, which points down. */
 export const PolarPlot = ({ lamp, pass, files }: { lamp: Lamp; pass: Pass; files: Setup['measuredBeams'] }) => {
   const bare = useMemo(() => emitterOf(lamp, files), [lamp, files]);
-  const flux = useMemo(() => fluxOf(lamp, files), [lamp, files]);
+  const flux = useMemo(() => realFluxOf(lamp, files), [lamp, files]);
   const { spreadShare, cosSnoot } = dressedEmitter(bare, pass).front ?? bareFront;
   const curve = useMemo(() => beamCurve({ ...bare, front: { spreadShare, cosSnoot } }), [bare, spreadShare, cosSnoot]);
   const { transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);

@@ -53,11 +53,12 @@ export const OwnRow = ({ summary, isOpen, now, close, onRemoved }: OwnRowProps) 
       {isUnfolded && (
         <div id={moreId} className="own-tools">
           <TextField label={`Name of ${name}`} value={name} onChange={(typed) => nameOwn(key, typed)} />
-          <button type="button" onClick={() => void copyOwn(key)}>
+          <button type="button" aria-label={`Duplicate ${name}`} onClick={() => void copyOwn(key)}>
             Duplicate
           </button>
           <button
             type="button"
+            aria-label={`Delete ${name}`}
             onClick={() => {
               void removeOwn(summary);
               onRemoved();

@@ -2,10 +2,13 @@ import { lazy, Suspense, useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
+import { useNightRun } from '../state/night-run.ts';
 import { useSaving } from '../state/page-saving.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
+import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { TextField } from '../ui/TextField.tsx';
+import { OfflineLine } from './OfflineLine.tsx';
 import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { asSample, openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
@@ -74,6 +77,7 @@ export const SetupMenu = () => {
               onChange={(name) => edit((s) => renameSetup(s, name))}
             />
             <KeptLine />
+            <OfflineLine />
             <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
               New setup, an empty place
             </button>
@@ -82,6 +86,12 @@ export const SetupMenu = () => {
             </button>
             <button type="button" onClick={closing(saveFile)}>
               Save as a file
+            </button>
+            <button type="button" onClick={closing(() => useSharing.setState({ isOpen: true }))}>
+              Share by link…
+            </button>
+            <button type="button" onClick={closing(() => useNightRun.setState({ isOpen: true }))}>
+              Run it tonight, and the log of nights
             </button>
             <h3>Your own</h3>
             {isOpen && (
@@ -121,6 +131,7 @@ export const SetupMenu = () => {
                 if (file) openAnyFile(file);
               }}
             />
+            <OfflineLine />
           </>
         );
       }}

@@ -6,35 +6,42 @@ import { pageConnection, useSaving } from '../state/page-saving.ts';
 import { useSession } from '../state/session.ts';
 import { changeSummary } from '../storage/change-summary.ts';
 
-/** How often it is looked whether there is a picture to take, and how long one that gets finer is waited for, milliseconds. */
-const lookMilliseconds = 2000;
-const patienceMilliseconds = 20_000;
+/** How often it is looked whether there is a picture to take, and how long a setup must be at rest for it, in milliseconds. */
+const lookMilliseconds = 1500;
+const restMilliseconds = 3000;
+
+/** The setup that a picture was last taken of, and how fine that was. */
+interface Taken {
+  readonly of: object;
+  readonly key: string;
+  readonly isFine: boolean;
+}
 
 /** Keeps a small picture with the setup on screen, once that is at rest. What goes wrong with it is of no consequence. */
 export const startThumbnails = (): void => {
   if (!canDrawPicture()) return;
-  let taken: object | null = null;
+  let taken: Taken | null = null;
   let seen: object | null = null;
   let since = 0;
+  const keep = async (key: string, thumbnail: string, what: Taken) => {
+    // before the first write there is nothing to keep it with
+    if (await pageConnection.use((database) => changeSummary(database, key, { thumbnail }))) {
+      taken = what;
+      useSaving.getState().changed();
+    }
+  };
   setInterval(() => {
-    const { key, changes } = useSaving.getState();
+    const { key } = useSaving.getState();
     const { present, gestureStart } = useApp.getState().history;
     const { room, marks, hidesAnswer } = useSession.getState();
     if (seen !== present) [seen, since] = [present, Date.now()];
-    if (key === null || taken === present || gestureStart || document.hidden) return;
+    if (key === null || gestureStart || document.hidden || Date.now() - since < restMilliseconds) return;
     if (room !== 'viewfinder' || marks.levels || marks.full || hidesAnswer) return;
     const { isConverged, samples } = theDarkroom().state;
-    if (!isConverged && (samples < 1 || Date.now() - since < patienceMilliseconds)) return;
+    const isNew = taken?.of !== present || taken.key !== key;
+    // a first one early, the fine one when it is done
+    if (samples < 1 || !(isNew || (isConverged && !taken?.isFine))) return;
     const thumbnail = smallPicture('viewfinder');
-    taken = present;
-    if (thumbnail === null) return;
-    void pageConnection
-      .use((database) => changeSummary(database, key, { thumbnail }))
-      .then((isThere) => {
-        // not written yet: taken once it is
-        if (!isThere) taken = null;
-        else if (changes === useSaving.getState().changes) useSaving.getState().changed();
-      })
-      .catch(() => undefined);
+    if (thumbnail) void keep(key, thumbnail, { of: present, key, isFine: isConverged }).catch(() => undefined);
   }, lookMilliseconds);
 };

@@ -2,6 +2,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { changeSummary, clearDeleted } from '../storage/change-summary.ts';
 import { listSetups } from '../storage/list-setups.ts';
 import { newKey } from '../storage/new-key.ts';
+import { prepareWrite } from '../storage/prepare-write.ts';
 import { readKeptSetup } from '../storage/read-setup.ts';
 import type { SetupSummary } from '../storage/records.ts';
 import { ScanKeys } from '../storage/scan-keys.ts';
@@ -40,18 +41,17 @@ const read = async ({ connection }: Saving, key: string) => {
  * @throws BrokenSetup, GoneSetup, StorageProblem
  */
 export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
-  await saving.autosave.flush();
-  const { setup, summary, scanKeys } = await read(saving, key);
+  const { setup, summary, scanKeys } = await saving.readSettled(() => read(saving, key));
   saving.beginKept(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
-  await saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() }));
+  saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() })).catch(() => undefined);
   return setup;
 };
 
 const write = async (saving: Saving, key: string, setup: Setup, from: SetupSummary, scanKeys: ScanKeys) => {
   const follows = key === from.key ? [from.revision] : [];
   const { sampleId, thumbnail } = from;
-  const what = { key, setup, scanKeys, follows, revision: newKey(), sampleId, thumbnail, at: Date.now() };
-  const outcome = await saving.connection.use((database) => writeSetup(database, what));
+  const what = { key, setup, scanKeys, follows, revision: newKey(), sampleId, thumbnail, changedAt: Date.now() };
+  const outcome = await saving.connection.use((database) => writeSetup(database, prepareWrite(what)));
   saving.tellTabs({ kind: 'kept', key });
   return outcome;
 };

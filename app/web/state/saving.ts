@@ -6,20 +6,23 @@ import type { Connection } from '../storage/connection.ts';
 import { listSetups } from '../storage/list-setups.ts';
 import { newKey } from '../storage/new-key.ts';
 import { markOpen } from '../storage/open-mark.ts';
+import { prepareWrite } from '../storage/prepare-write.ts';
 import { ScanKeys } from '../storage/scan-keys.ts';
 import { problemOf } from '../storage/storage-problem.ts';
 import type { TabChannel, TabMessage } from '../storage/tab-channel.ts';
-import { writeSetup } from '../storage/write-setup.ts';
 import { copyName } from './copy-name.ts';
 import { renameSetup } from './edits/setup-edits.ts';
 import { type KeptDocument, KeptDocuments, newDocument } from './kept-documents.ts';
 import type { createSavingState } from './saving-state.ts';
+import type { SetupWriter } from './setup-writer.ts';
 import type { createAppStore } from './store.ts';
 
 interface SavingOptions {
   readonly app: ReturnType<typeof createAppStore>;
   readonly state: ReturnType<typeof createSavingState>;
   readonly connection: Connection;
+  /** Starts who writes. */
+  readonly startWriter: () => SetupWriter;
   readonly openChannel: (hear: (message: TabMessage) => void) => TabChannel;
   /** The sample that the page begins on. */
   readonly sampleId: string;
@@ -31,14 +34,18 @@ export class Saving {
   readonly state: SavingOptions['state'];
   readonly connection: Connection;
   readonly autosave: Autosave<KeptDocument, Setup>;
+  private readonly startWriter: SavingOptions['startWriter'];
   private readonly openChannel: SavingOptions['openChannel'];
   private readonly sampleId: string;
   private readonly documents = new KeptDocuments();
   private channel: TabChannel | null = null;
+  private writer: SetupWriter = () => Promise.reject(new Error('not started'));
   private current: KeptDocument;
+  private writes = 0;
 
-  constructor({ app, state, connection, openChannel, sampleId }: SavingOptions) {
+  constructor({ app, state, connection, startWriter, openChannel, sampleId }: SavingOptions) {
     this.app = app;
+    this.startWriter = startWriter;
     this.sampleId = sampleId;
     this.state = state;
     this.connection = connection;
@@ -70,6 +77,7 @@ export class Saving {
   /** From now on the page's setup is kept, and other tabs are heard. */
   start(): void {
     this.channel = this.openChannel((message) => this.hear(message));
+    this.writer = this.startWriter();
     this.show(this.documents.of(this.app.getState().history.present) ?? this.current);
     this.app.subscribe(({ history: { present }, openings }, before) => {
       if (present === before.history.present && openings === before.openings) return;
@@ -92,16 +100,33 @@ export class Saving {
     markOpen(key ?? (sampleId === null ? '' : `sample/${sampleId}`));
   }
 
+  /** Reads from the store what nothing of this page is on its way to: again, where something was written meanwhile. */
+  async readSettled<T>(read: () => Promise<T>): Promise<T> {
+    for (;;) {
+      await this.autosave.flush();
+      const { writes } = this;
+      const found = await read();
+      const isBehind = this.autosave.isBehind(this.current) && this.state.getState().problem === null;
+      if (writes === this.writes && !isBehind) return found;
+    }
+  }
+
   private async write(document: KeptDocument, setup: Setup): Promise<void> {
     document.key ??= newKey();
     const { key, sampleId, scanKeys } = document;
     const [follows, revision] = [[...document.revisions], newKey()];
     // one that seemed to fail may be kept after all
     document.revisions.push(revision);
-    const what = { key, setup, scanKeys, follows, revision, sampleId, at: Date.now() };
-    const outcome = await this.connection.use((database) => writeSetup(database, what));
+    const prepared = prepareWrite({ key, setup, scanKeys, follows, revision, sampleId, changedAt: Date.now() });
+    const outcome = await this.writer(prepared);
     if (outcome === 'overtaken') return this.writeSecondCopy(document, setup);
+    if (outcome === 'lacking') {
+      scanKeys.areKept([]);
+      return this.write(document, setup);
+    }
     document.revisions = [revision];
+    scanKeys.areKept(prepared.scanKeys);
+    this.writes++;
     if (outcome === 'brought back') this.state.getState().tell({ kind: 'brought back', name: setup.name });
     if (document === this.current && this.state.getState().key !== key) this.show(document);
     this.tellTabs({ kind: 'kept', key });

@@ -48,6 +48,15 @@ export interface Tape {
   readonly to: Position | null;
 }
 
+/** A photo of a test frame that a lamp is to be judged by. */
+export interface TestShotWish {
+  /** null = to be chosen. */
+  readonly file: File | null;
+  /** The lamp in question, and its frame; null = those that are at hand. */
+  readonly lampId: string | null;
+  readonly frameId: string | null;
+}
+
 /** Stands for the picture without lamps; no scheme can be called so. */
 export const unlitId = ':unlit';
 
@@ -71,6 +80,10 @@ interface Session {
   readonly tape: Tape | null;
   /** A file with a scan that is being brought in; null = none. */
   readonly scanFile: File | null;
+  /** A test shot that is being looked at; null = none. */
+  readonly testShot: TestShotWish | null;
+  /** Whether the bag of the user's own lamps is open. */
+  readonly showsBag: boolean;
   /** The pass whose sweep is being painted over the picture; null = none. */
   readonly paints: PassPlace | null;
   /** Which waypoint of the selected pass is open in its slip, from 0; null = none. */
@@ -107,6 +120,8 @@ export const useSession = create<Session>((set) => ({
   showsByDay: false,
   tape: null,
   scanFile: null,
+  testShot: null,
+  showsBag: false,
   paints: null,
   waypoint: null,
   showsWalks: true,

@@ -5,13 +5,12 @@ interface AutosaveOptions<D, S> {
   readonly onRound: (failure: unknown) => void;
 }
 
-/** How soon the first change after rest is written, how far starts of writes are apart, and after a failure, milliseconds. */
-const firstMilliseconds = 120;
+/** How far starts of writes are apart, and how far after a failure, in milliseconds. */
 const apartMilliseconds = 400;
 const afterFailureMilliseconds = 2000;
 
 /**
- * Keeps documents while they are changed: the first change soon, then now and then as long as changes go on, never two
+ * Keeps documents while they are changed: the first change at once, then now and then as long as changes go on, never two
  * writes at a time. What failed is tried again with the next change.
  */
 export class Autosave<D extends object, S> {
@@ -59,10 +58,12 @@ export class Autosave<D extends object, S> {
   }
 
   private schedule(): void {
-    if (this.timer !== null || this.round) return;
+    if (this.round) return;
     const apart = this.hasFailed ? afterFailureMilliseconds : apartMilliseconds;
-    const due = Math.max(firstMilliseconds, this.lastStart + apart - Date.now());
-    this.timer = setTimeout(() => void this.run(), due);
+    const due = this.lastStart + apart - Date.now();
+    // a page that is busy comes late to its timers
+    if (due <= 0) void this.run();
+    else this.timer ??= setTimeout(() => void this.run(), due);
   }
 
   private run(): Promise<void> {
@@ -96,9 +97,11 @@ export class Autosave<D extends object, S> {
 
   /** Writes what is behind, now. The answer comes when that was tried. */
   async flush(): Promise<void> {
+    const { round } = this;
+    await round;
+    if (round && this.hasFailed) return;
     while (this.behind.size > 0) {
-      if (this.round) await this.round;
-      if (this.behind.size > 0) await this.run();
+      await this.run();
       if (this.hasFailed) return;
     }
   }

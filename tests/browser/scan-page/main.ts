@@ -1,3 +1,4 @@
+import '../../../app/web/own-scripts.ts';
 import type { Placing } from '../../../app/web/scans/place-scan.ts';
 import { readScanFile } from '../../../app/web/state/scan-reader.ts';
 import { decodeScan } from '../../../core/scan/scan-code.ts';

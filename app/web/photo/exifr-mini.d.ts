@@ -1,0 +1,3 @@
+declare module 'exifr/dist/mini.esm.mjs' {
+  export { parse } from 'exifr';
+}

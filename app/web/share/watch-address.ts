@@ -1,0 +1,19 @@
+import { useApp } from '../state/app-store.ts';
+
+const look = async (): Promise<void> => {
+  // all else after “#” is none of ours
+  if (!location.hash.startsWith('#setup=')) return;
+  try {
+    (await import('./open-link.ts')).openLink();
+  } catch {
+    const text =
+      'The link could not be opened: a part of the page is missing. Load the page again with the network on.';
+    useApp.getState().tell({ tone: 'problem', text });
+  }
+};
+
+/** Opens the setup in the page’s address, now and whenever another one is put there. */
+export const watchAddress = (): void => {
+  window.addEventListener('hashchange', () => void look());
+  void look();
+};

@@ -1,0 +1,60 @@
+import { useEffect, useState } from 'react';
+import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { maxSamples } from '../picture/samples.ts';
+import { sceneOf } from '../picture/scene-of.ts';
+import { canDrawPicture } from '../render/capability.ts';
+import { theDarkroom } from '../render/darkroom.ts';
+
+/** Width that the frame is drawn at, and samples a pixel: to find one’s way by. */
+const [width, samples] = [720, 4];
+
+/** Pictures that were developed already, by the document’s own objects, which never change. */
+const developed = new WeakMap<Frame, { readonly setup: Setup; readonly picture: HTMLCanvasElement }>();
+
+const pictureKept = (setup: Setup, frame: Frame): HTMLCanvasElement | null => {
+  const kept = developed.get(frame);
+  return kept?.setup === setup ? kept.picture : null;
+};
+
+/** The picture of one frame, developed apart from the page; null until it is there, or where it can’t be drawn. */
+export const useFramePicture = (
+  setup: Setup,
+  scheme: Scheme,
+  frame: Frame,
+  aspect: number,
+): HTMLCanvasElement | null => {
+  const [picture, setPicture] = useState(() => pictureKept(setup, frame));
+  useEffect(() => {
+    const kept = pictureKept(setup, frame);
+    setPicture(kept);
+    if (kept || !canDrawPicture()) return;
+    const order = new AbortController();
+    const wanted = {
+      setup,
+      scheme,
+      isUnlit: false,
+      screen: 'shot',
+      look: 'picture',
+      against: null,
+      marksFull: false,
+    } as const;
+    const wide = Math.round(width * Math.min(window.devicePixelRatio || 1, 1));
+    const size = { width: wide, height: Math.max(Math.round(wide / aspect), 1) };
+    const scene = sceneOf([{ ...wanted, size, frame }], {
+      frame,
+      samples: Math.min(samples, maxSamples),
+      showsEarly: true,
+      widest: wide,
+    });
+    void theDarkroom()
+      .print({ scene, onProgress: () => undefined, signal: order.signal })
+      .then((printed) => {
+        const drawn = printed?.get('shot');
+        if (!drawn || order.signal.aborted) return;
+        developed.set(frame, { setup, picture: drawn });
+        setPicture(drawn);
+      });
+    return () => order.abort();
+  }, [setup, scheme, frame, aspect]);
+  return picture;
+};

@@ -1,0 +1,71 @@
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { type KeepWorker, type SetupWriter, workerWriter } from '../../../../app/web/state/setup-writer.ts';
+import { prepareWrite } from '../../../../app/web/storage/prepare-write.ts';
+import { ScanKeys } from '../../../../app/web/storage/scan-keys.ts';
+import type { KeepAnswer, KeepRequest } from '../../../../app/web/workers/keep-messages.ts';
+import { stones } from './tabs.ts';
+
+const write = prepareWrite({
+  key: 'k',
+  setup: stones(),
+  scanKeys: new ScanKeys(),
+  follows: [],
+  revision: 'r',
+  sampleId: null,
+  changedAt: 1,
+});
+
+/** A worker that answers as it is told. */
+const worker = (answer: (request: KeepRequest) => KeepAnswer | 'broken' | null): KeepWorker => {
+  const made: KeepWorker = {
+    onmessage: null,
+    onerror: null,
+    postMessage: (request: KeepRequest) => {
+      // as the browser sends it
+      const told = answer(structuredClone(request));
+      if (told === 'broken') queueMicrotask(() => made.onerror?.call(made as never, {} as ErrorEvent));
+      else if (told)
+        queueMicrotask(() => made.onmessage?.call(made as never, { data: told } as MessageEvent<KeepAnswer>));
+    },
+  };
+  return made;
+};
+const never: SetupWriter = () => Promise.reject(new Error('not to be used'));
+
+describe('workerWriter', () => {
+  afterEach(() => void vi.useRealTimers());
+
+  it('hands writes to the worker and its answers back, each to its own', async () => {
+    const writer = workerWriter(never, () =>
+      worker(({ id, write: sent }) => ({ id, outcome: sent.key === 'k' ? 'kept' : 'overtaken' })),
+    );
+    expect(await Promise.all([writer(write), writer({ ...write, key: 'other' })])).toEqual(['kept', 'overtaken']);
+  });
+
+  it('fails with the worker’s problem', async () => {
+    const writer = workerWriter(never, () => worker(({ id }) => ({ id, problem: 'full' })));
+    await expect(writer(write)).rejects.toMatchObject({ name: 'StorageProblem', kind: 'full' });
+  });
+
+  it.each([
+    ['can’t be started', true],
+    ['breaks', false],
+  ])('writes in the page where the worker %s', async (_, throws) => {
+    const direct = vi.fn<SetupWriter>(async () => 'kept');
+    const writer = workerWriter(direct, () => {
+      if (throws) throw new DOMException('no', 'SecurityError');
+      return worker(() => 'broken');
+    });
+    expect(await writer(write)).toBe('kept');
+    expect(await writer(write)).toBe('kept');
+    expect(direct).toHaveBeenCalledTimes(2);
+  });
+
+  it('does not wait for ever', async () => {
+    vi.useFakeTimers();
+    const writer = workerWriter(never, () => worker(() => null));
+    const writing = expect(writer(write)).rejects.toMatchObject({ kind: 'hangs' });
+    await vi.advanceTimersByTimeAsync(31_000);
+    await writing;
+  });
+});
