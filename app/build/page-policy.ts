@@ -14,7 +14,7 @@ const directives: readonly string[] = [
   "manifest-src 'self'",
   "base-uri 'none'",
   "form-action 'none'",
-  // no string becomes script; addresses of workers are looked at (app/web/own-scripts.ts)
+  // no text becomes script or markup; addresses of workers are looked at (app/web/own-scripts.ts)
   "require-trusted-types-for 'script'",
   'trusted-types default',
 ];

@@ -9,7 +9,8 @@ import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
-import { keepFiles } from './state/offline.ts';
+import { startNightTheme } from './state/night-theme.ts';
+import { beforeTakingUp, keepFiles } from './state/offline.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
@@ -43,8 +44,9 @@ import './ui/scan-dialog.css';
 import './ui/approach.css';
 import './ui/test-shot.css';
 import './ui/place.css';
-import './ui/own-setups.css';
 import './ui/share.css';
+import './ui/night-themes.css';
+import './ui/own-setups.css';
 
 declare global {
   interface Window {
@@ -73,8 +75,10 @@ const keepFilesAfterPicture = (second = 0): void => {
   else setTimeout(keepFilesAfterPicture, 1000, second + 1);
 };
 
+startNightTheme();
 drawSkiesWith(skyWorkerDrawer());
 await startSaving();
+beforeTakingUp(() => pageSaving.autosave.flush());
 startReports();
 startMarks();
 startThumbnails();

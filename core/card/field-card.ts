@@ -23,7 +23,7 @@ export interface FieldCard {
   readonly rows: readonly CardRow[];
   /** The shutter openings in order; like ones that follow each other without passes stand together. */
   readonly frames: readonly CardFrame[];
-  /** Frames that differ in focus alone, near to far; none where no frames form a stack. */
+  /** Frames that differ in focus alone; none where no frames form a stack. */
   readonly focusStacks: readonly FocusStackLine[];
   /** What to change when a try came out wrong, in order. */
   readonly stopRules: readonly StopRule[];
@@ -169,7 +169,7 @@ export interface CardFrame {
 
 export interface FocusStackLine {
   readonly frameNumbers: readonly number[];
-  /** Near to far; null = infinity. */
+  /** In the order of the frames; null = infinity. */
   readonly focusMetres: readonly (number | null)[];
 }
 

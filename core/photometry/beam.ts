@@ -43,6 +43,9 @@ export const isMeasured = (beam: Beam): beam is MeasuredBeam => 'distribution' i
 export const exponentFromHalfPeak = (halfAngleRadians: number): number =>
   Math.log(0.5) / Math.log(Math.cos(halfAngleRadians));
 
+/** Share of the half angle of a spill that is even; the rest is its soft edge (our choice; no published source). */
+export const evenShareOfSpill = 0.75;
+
 /** Solid angle in steradians of a cone given by the cosine of its half angle: 2 pi (1 - cos). */
 export const coneSolidAngle = (cosHalfAngle: number): number => 2 * Math.PI * (1 - cosHalfAngle);
 

@@ -1,6 +1,7 @@
 import {
   type Beam,
   evenBeam,
+  evenShareOfSpill,
   exponentFromHalfPeak,
   isMeasured,
   lambertianBeam,
@@ -13,9 +14,6 @@ import { luxAtOneMetrePerLumen } from '../photometry/open-light.ts';
 import type { Beam as BeamField, Lamp, MeasuredBeam, Pass } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
-
-/** Share of the spill's half angle that is even; the rest is its soft edge (our choice; no published source). */
-const evenShareOfSpill = 0.75;
 
 const cosHalf = (fullDegrees: number) => Math.cos(radiansFromDegrees(fullDegrees / 2));
 

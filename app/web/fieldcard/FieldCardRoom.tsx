@@ -1,8 +1,9 @@
 import { useCallback, useMemo, useState } from 'react';
-import { svgOfPage } from '../../../core/card/sheet/svg-of-page.ts';
+import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
+import { useNightRun } from '../state/night-run.ts';
 import { useReports } from '../state/reports.ts';
 import { useSession } from '../state/session.ts';
 import { CardBar } from './CardBar.tsx';
@@ -43,10 +44,10 @@ export const FieldCardRoom = () => {
   const pictures = useCardPictures(setup, scheme) ?? nothing;
   const [isPrinting, setIsPrinting] = useState(false);
   const onDone = useCallback(() => setIsPrinting(false), []);
-  const svgs = useMemo(
+  const pages = useMemo(
     () =>
       laidOut?.pages.map((page, i) =>
-        svgOfPage(page, `Field card of ${setup.name}, ${scheme.name}, page ${i + 1}`, urlsOf(pictures)),
+        svgTree(page, `Field card of ${setup.name}, ${scheme.name}, page ${i + 1}`, urlsOf(pictures)),
       ) ?? [],
     [laidOut, setup.name, scheme.name, pictures],
   );
@@ -65,6 +66,9 @@ export const FieldCardRoom = () => {
         <button type="button" disabled={!laidOut} onClick={() => laidOut && savePlan(laidOut, names)}>
           Plan as SVG
         </button>
+        <button type="button" onClick={() => useNightRun.setState({ isOpen: true })}>
+          On the phone
+        </button>
       </CardBar>
       <p className="quiet" role="status">
         {!laidOut
@@ -75,11 +79,11 @@ export const FieldCardRoom = () => {
               ? 'Print it at 100 %, black alone, on matt paper.'
               : 'This browser can’t draw the two pictures: the card comes without them.'}
       </p>
-      {svgs.map((svg, i) => (
+      {pages.map((page, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: pages without a life of their own
-        <PagePaper key={i} svg={svg} />
+        <PagePaper key={i} page={page} />
       ))}
-      {isPrinting && laidOut && <PrintedCard svgs={svgs} paper={laidOut.card.paper} onDone={onDone} />}
+      {isPrinting && laidOut && <PrintedCard pages={pages} paper={laidOut.card.paper} onDone={onDone} />}
     </section>
   );
 };

@@ -11,6 +11,7 @@ import { realWords } from '../ui/shot-words.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { threeFigures } from '../ui/words.ts';
 import { BeamFields } from './BeamFields.tsx';
+import { LampBagLine } from './LampBagLine.tsx';
 import { LampShots } from './LampShots.tsx';
 import { MeasuredBeamFields } from './MeasuredBeamFields.tsx';
 import { kindWords } from './new-lamps.ts';
@@ -18,7 +19,8 @@ import { OutputField } from './OutputField.tsx';
 import { SizeFields } from './SizeFields.tsx';
 
 const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
-  const files = useSetup().measuredBeams;
+  const setup = useSetup();
+  const files = setup.measuredBeams;
   const { edit } = useApp.getState();
   const lumens = useMemo(() => fluxOf(lamp, files), [lamp, files]);
   const candela = useMemo(() => lumens * emitterPeakPerLumen(emitterOf(lamp, files)), [lumens, lamp, files]);
@@ -59,6 +61,7 @@ const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
         />
       </div>
       <LampShots lamp={lamp} boxLumens={lumens} />
+      <LampBagLine lamp={lamp} setup={setup} />
       {lamps.takesBeam(lamp, 'measured') && <MeasuredBeamFields lamp={lamp} files={files} />}
     </fieldset>
   );

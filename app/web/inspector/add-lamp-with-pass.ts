@@ -1,3 +1,4 @@
+import type { BagLamp } from '../../../core/bag/bag-file.ts';
 import { isInFrame } from '../../../core/camera/camera-view.ts';
 import { anyHit } from '../../../core/geometry/cast-ray.ts';
 import { dot, length, normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
@@ -6,6 +7,7 @@ import { targetSurface } from '../../../core/readings/target-reading.ts';
 import type { Frame, Lamp, Position, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { buildWorld, type World } from '../../../core/world/world.ts';
+import { addLampFromBag } from '../state/edits/bag-edits.ts';
 import { addPass } from '../state/edits/frame-edits.ts';
 import { addLamp } from '../state/edits/lamp-edits.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
@@ -49,17 +51,24 @@ const startOf = ({ passes, seconds }: Frame): number => {
   return last + newSeconds <= seconds ? last : 0;
 };
 
-/** A new lamp of a kind with a pass, aimed at what the camera looks at. */
+/** A new lamp of a kind: its name says which one of them it is. */
+const addNew = (setup: Setup, kind: Lamp['kind']): { setup: Setup; lampId: string; name: string } => {
+  const count = setup.lamps.filter((lamp) => lamp.kind === kind).length;
+  const name = `${newLamps[kind].name}${count > 0 ? ` ${count + 1}` : ''}`;
+  return { ...addLamp(setup, { ...newLamps[kind], name }), name };
+};
+
+/** A new lamp of a kind, or a copy of one from the bag, with a pass, aimed at what the camera looks at. */
 export const addLampWithPass = (
   setup: Setup,
   scheme: Scheme,
   frame: Frame,
-  kind: Lamp['kind'],
+  wanted: Lamp['kind'] | BagLamp,
 ): { setup: Setup; passId: string } => {
-  const count = setup.lamps.filter((lamp) => lamp.kind === kind).length;
-  const name = `${newLamps[kind].name}${count > 0 ? ` ${count + 1}` : ''}`;
-  const { setup: withLamp, lampId } = addLamp(setup, { ...newLamps[kind], name });
-  const passId = freshId(frame.passes, kind);
+  const added =
+    typeof wanted === 'string' ? addNew(setup, wanted) : { ...addLampFromBag(setup, wanted), name: wanted.lamp.name };
+  const { setup: withLamp, lampId, name } = added;
+  const passId = freshId(frame.passes, typeof wanted === 'string' ? wanted : wanted.lamp.kind);
   const on = startOf(frame);
   const pass = {
     id: passId,

@@ -3,8 +3,8 @@ import { maxLm63Characters, parseLm63 } from '../../../core/photometry/lm63/pars
 import { formatSetup } from '../../../core/setup/format-setup.ts';
 import { maxSetupBytes, sizeFault } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
+import { BeamRefused, beamFromFile } from '../state/beam-from-file.ts';
 import { maxMeasuredBeams, setBeamFromFile } from '../state/edits/lamp-edits.ts';
-import { BeamRefused, beamFromFile } from './beam-from-file.ts';
 
 const reasonOf = (error: unknown): string => {
   if (error instanceof Lm63Error) return `Line ${error.line}: ${error.expected}`;

@@ -82,6 +82,8 @@ interface Session {
   readonly scanFile: File | null;
   /** A test shot that is being looked at; null = none. */
   readonly testShot: TestShotWish | null;
+  /** Whether the bag of the user's own lamps is open. */
+  readonly showsBag: boolean;
   /** The pass whose sweep is being painted over the picture; null = none. */
   readonly paints: PassPlace | null;
   /** Which waypoint of the selected pass is open in its slip, from 0; null = none. */
@@ -119,6 +121,7 @@ export const useSession = create<Session>((set) => ({
   tape: null,
   scanFile: null,
   testShot: null,
+  showsBag: false,
   paints: null,
   waypoint: null,
   showsWalks: true,

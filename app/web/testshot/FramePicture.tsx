@@ -1,6 +1,9 @@
 import { useEffect, useRef } from 'react';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { canDrawPicture } from '../render/capability.ts';
 import { useFramePicture } from './use-frame-picture.ts';
+
+const able = canDrawPicture();
 
 interface FramePictureProps {
   readonly setup: Setup;
@@ -20,5 +23,10 @@ export const FramePicture = ({ setup, scheme, frame, aspect }: FramePictureProps
     canvas.height = picture.height;
     canvas.getContext('2d')?.drawImage(picture, 0, 0);
   }, [picture]);
-  return <canvas ref={ref} data-drawn={picture !== null} />;
+  return (
+    <>
+      <canvas ref={ref} data-drawn={picture !== null} />
+      {!picture && <span className="shot-drawing">{able ? 'Drawing it…' : 'This browser can’t draw it.'}</span>}
+    </>
+  );
 };

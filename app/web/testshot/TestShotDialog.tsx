@@ -3,9 +3,11 @@ import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
 import { CrossPicture } from '../photo/CrossPicture.tsx';
 import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
 import { useApp } from '../state/app-store.ts';
+import { correctedKept, pageBag, twinOf, useBag } from '../state/bag.ts';
 import { changeCamera } from '../state/edits/place-edits.ts';
 import { addTestShot, correctCounts, takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import { type TestShotWish, useSession } from '../state/session.ts';
+import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { realWords } from '../ui/shot-words.ts';
 import { countChanges } from './count-changes.ts';
@@ -32,8 +34,12 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
   const { edit, tell } = useApp.getState();
   useEffect(() => {
     dialog.current?.showModal();
+    void pageBag.load();
   }, []);
   const { photo, scheme, frame, lamp, answer } = shot;
+  const bag = useBag((state) => state.lamps);
+  const twin = lamp && twinOf(bag, lamp);
+  const [goesIntoBag, setGoesIntoBag] = useState(true);
   const place = { schemeId: scheme.id, frameId: frame.id };
   const found = answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
   const counts = found && lamp ? countChanges(shot.frameAsShot, lamp.id, found.stops) : null;
@@ -55,12 +61,13 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           )
         : addTestShot(setup, lamp.id, verdict),
     );
+    if (twin && goesIntoBag) void pageBag.put(correctedKept(twin, verdict));
     close();
     const after = useApp.getState().history.present.lamps.find(({ id }) => id === lamp.id);
     if (after)
       tell({
         tone: 'done',
-        text: `${lamp.name}: ${realWords(after.correctionStops, after.testShots.length)}. Undo takes it back`,
+        text: `${lamp.name}: ${realWords(after.correctionStops, after.testShots.length)}${twin && goesIntoBag ? ', in your bag too' : ''}. Undo takes it back here`,
       });
   };
   return (
@@ -190,6 +197,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           ) : (
             <p role="status">No lamp shines in “{frame.name}”. Choose the frame that this is a photo of.</p>
           )}
+          {twin && found && <Check label="Correct it in my bag too" isOn={goesIntoBag} onChange={setGoesIntoBag} />}
         </>
       )}
     </dialog>

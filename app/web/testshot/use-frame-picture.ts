@@ -8,6 +8,14 @@ import { theDarkroom } from '../render/darkroom.ts';
 /** Width that the frame is drawn at, and samples a pixel: to find one’s way by. */
 const [width, samples] = [720, 4];
 
+/** Pictures that were developed already, by the document’s own objects, which never change. */
+const developed = new WeakMap<Frame, { readonly setup: Setup; readonly picture: HTMLCanvasElement }>();
+
+const pictureKept = (setup: Setup, frame: Frame): HTMLCanvasElement | null => {
+  const kept = developed.get(frame);
+  return kept?.setup === setup ? kept.picture : null;
+};
+
 /** The picture of one frame, developed apart from the page; null until it is there, or where it can’t be drawn. */
 export const useFramePicture = (
   setup: Setup,
@@ -15,9 +23,11 @@ export const useFramePicture = (
   frame: Frame,
   aspect: number,
 ): HTMLCanvasElement | null => {
-  const [picture, setPicture] = useState<HTMLCanvasElement | null>(null);
+  const [picture, setPicture] = useState(() => pictureKept(setup, frame));
   useEffect(() => {
-    if (!canDrawPicture()) return;
+    const kept = pictureKept(setup, frame);
+    setPicture(kept);
+    if (kept || !canDrawPicture()) return;
     const order = new AbortController();
     const wanted = {
       setup,
@@ -39,7 +49,10 @@ export const useFramePicture = (
     void theDarkroom()
       .print({ scene, onProgress: () => undefined, signal: order.signal })
       .then((printed) => {
-        if (printed && !order.signal.aborted) setPicture(printed.get('shot') ?? null);
+        const drawn = printed?.get('shot');
+        if (!drawn || order.signal.aborted) return;
+        developed.set(frame, { setup, picture: drawn });
+        setPicture(drawn);
       });
     return () => order.abort();
   }, [setup, scheme, frame, aspect]);

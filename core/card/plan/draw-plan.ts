@@ -7,7 +7,7 @@ import { keyOfRow } from './pass-key.ts';
 import { placeCircles } from './place-circles.ts';
 import type { PlanData } from './plan-data.ts';
 import { type Box, planFrame } from './plan-frame.ts';
-import { aimShapes, standShapes, wayShapes } from './row-shapes.ts';
+import { aimShapes, leaderShapes, numberCircle, wayShapes } from './row-shapes.ts';
 import { northShapes, scaleShapes } from './scale-and-north.ts';
 import { crossAt, openPath, stroke, walkDash } from './strokes.ts';
 
@@ -27,6 +27,10 @@ export const drawPlan = (card: FieldCard, data: PlanData, box: Box): Shape[] => 
     box,
     [mark, camera],
   );
+  const placed = card.rows.flatMap((row, r) => {
+    const circle = circles[r];
+    return circle ? [{ row, circle }] : [];
+  });
   const shown = new Set([null, ...card.rows.map(keyOfRow)]);
   const walks = data.walks.filter(({ from, to }) => shown.has(from) && shown.has(to));
   const drawn: Shape[] = [
@@ -41,16 +45,11 @@ export const drawPlan = (card: FieldCard, data: PlanData, box: Box): Shape[] => 
         dash: walkDash,
       }),
     ),
-    ...card.rows.flatMap((row, r) => {
-      const circle = circles[r];
-      return circle ? [...wayShapes(row, frame), ...aimShapes(row, circle, frame)] : [];
-    }),
+    ...placed.flatMap(({ row, circle }) => [...wayShapes(row, frame), ...aimShapes(row, circle, frame)]),
     ...clockShapes(frame, mark, circles),
     crossAt(mark),
-    ...card.rows.flatMap((row, r) => {
-      const circle = circles[r];
-      return circle ? standShapes(row, circle) : [];
-    }),
+    ...placed.flatMap(({ row, circle }) => leaderShapes(row, circle)),
+    ...placed.flatMap(({ row, circle }) => numberCircle(row.number, circle.middle)),
     ...northShapes(frame, data.northDegrees),
     ...scaleShapes(frame, card.lengths),
   ];

@@ -48,12 +48,11 @@ export const aimShapes = ({ aim, start }: CardRow, { spot, isAside }: PlacedCirc
   ];
 };
 
-/** The stand point of a row: its number in a circle, or a dot with a leader to the circle where that would hide another. */
-export const standShapes = ({ number }: CardRow, { spot, middle, isAside }: PlacedCircle): Shape[] => {
-  if (!isAside) return numberCircle(number, middle);
-  return [
-    { kind: 'line', x1: spot[0], y1: spot[1], x2: middle[0], y2: middle[1], width: stroke },
-    { kind: 'circle', name: `spot-${number}`, x: spot[0], y: spot[1], radius: 0.8, width: 0, fill: 'black' },
-    ...numberCircle(number, middle),
-  ];
-};
+/** The leader from a stand point to its circle, where that was moved aside: a dot and a line. */
+export const leaderShapes = ({ number }: CardRow, { spot, middle, isAside }: PlacedCircle): Shape[] =>
+  isAside
+    ? [
+        { kind: 'line', x1: spot[0], y1: spot[1], x2: middle[0], y2: middle[1], width: stroke },
+        { kind: 'circle', name: `spot-${number}`, x: spot[0], y: spot[1], radius: 0.8, width: 0, fill: 'black' },
+      ]
+    : [];

@@ -1,59 +1,59 @@
 import type { CardFrame, CardRow, FieldCard } from '../field-card.ts';
-import { frameMm } from './camera-table.ts';
-import type { Paper } from './paper.ts';
-import { heightOfRow } from './rows-table.ts';
 
-/** Most rows of one card (trade practice: six to eight). */
-const mostRows = 8;
-/** What rows and frame lines may take together, millimetres: the rest of the page has its own. */
-const roomMm: Readonly<Record<Paper, number>> = { a4: 126, letter: 108 };
+/** Most places to stand of one card (trade practice: six to eight rows). */
+const mostPlaces = 8;
 
 interface Part {
-  readonly rows: CardRow[];
-  readonly frames: CardFrame[];
+  readonly rows: readonly CardRow[];
+  readonly frames: readonly CardFrame[];
 }
 
-const heightOf = ({ rows, frames }: Part): number =>
-  rows.reduce((sum, row) => sum + heightOfRow(row), 0) + frames.length * frameMm;
+const placesOf = ({ rows }: Part): number => rows.reduce((sum, { end }) => sum + (end ? 2 : 1), 0);
 
-const isFull = (part: Part, paper: Paper): boolean =>
-  part.rows.reduce((sum, row) => sum + (row.end ? 2 : 1), 0) > mostRows || heightOf(part) > roomMm[paper];
+/** A card with some of its rows and frames, and what is said of those alone. */
+const partOf = (card: FieldCard, { rows, frames }: Part): FieldCard => {
+  const rowNumbers = new Set(rows.map(({ number }) => number));
+  const frameNumbers = new Set(frames.map(({ number }) => number));
+  return {
+    ...card,
+    rows,
+    frames,
+    cautions: card.cautions.filter(({ rowNumber, frameNumber }) =>
+      rowNumber !== null ? rowNumbers.has(rowNumber) : frameNumber === null || frameNumbers.has(frameNumber),
+    ),
+    sight: {
+      ...card.sight,
+      stays: card.sight.stays.filter(({ frameNumber }) => frameNumbers.has(frameNumber)),
+      seenRows: card.sight.seenRows.filter(({ number }) => rowNumbers.has(number)),
+    },
+    focusStacks: card.focusStacks.filter((stack) => stack.frameNumbers.some((number) => frameNumbers.has(number))),
+  };
+};
 
 /**
  * The parts of a card that a page each holds, in order: up to eight places to stand, and the frames that they belong to.
- * A frame with more passes than that goes on on the next page, where its line stands again.
+ * A frame with more passes than that goes on on the next page, where its line stands again. One row or one frame is never
+ * too much.
+ *
+ * @param fits whether a card has room on its page
  */
-export const cardParts = (card: FieldCard): FieldCard[] => {
+export const cardParts = (card: FieldCard, fits: (card: FieldCard) => boolean): FieldCard[] => {
   const parts: Part[] = [{ rows: [], frames: [] }];
   const add = (frame: CardFrame, rows: readonly CardRow[]) => {
     const last = parts.at(-1) as Part;
     const isGoingOn = last.frames.at(-1) === frame;
-    const longer = { rows: [...last.rows, ...rows], frames: isGoingOn ? last.frames : [...last.frames, frame] };
-    const isEmpty = last.frames.length === 0;
-    if (isEmpty || !isFull(longer, card.paper)) parts[parts.length - 1] = longer;
-    else parts.push({ rows: [...rows], frames: [frame] });
+    const longer: Part = {
+      rows: [...last.rows, ...rows],
+      frames: isGoingOn ? last.frames : [...last.frames, frame],
+    };
+    const hasRoom = last.frames.length === 0 || (placesOf(longer) <= mostPlaces && fits(partOf(card, longer)));
+    if (hasRoom) parts[parts.length - 1] = longer;
+    else parts.push({ rows, frames: [frame] });
   };
   for (const frame of card.frames) {
     const rows = card.rows.filter(({ number }) => frame.rowNumbers.includes(number));
     if (rows.length === 0) add(frame, []);
     for (const row of rows) add(frame, [row]);
   }
-  return parts.map(({ rows, frames }) => {
-    const numbers = new Set(rows.map(({ number }) => number));
-    const isHere = ({ rowNumber }: { rowNumber: number | null }) => rowNumber === null || numbers.has(rowNumber);
-    return {
-      ...card,
-      rows,
-      frames,
-      cautions: card.cautions.filter(isHere),
-      sight: {
-        ...card.sight,
-        stays: card.sight.stays.filter(({ frameNumber }) => frames.some(({ number }) => number === frameNumber)),
-        seenRows: card.sight.seenRows.filter(({ number }) => numbers.has(number)),
-      },
-      focusStacks: card.focusStacks.filter(({ frameNumbers }) =>
-        frameNumbers.some((number) => frames.some((frame) => frame.number === number)),
-      ),
-    };
-  });
+  return parts.map((part) => partOf(card, part));
 };

@@ -2,8 +2,8 @@ import { bearingText, coordinatesShort, dateText, hourText, lengthText, pacesTex
 import type { FieldCard } from '../field-card.ts';
 import { darkTexts, moonTexts } from '../sky-texts.ts';
 import type { Measure, Shape, TextStyle } from './shapes.ts';
-import { type Block, paragraphs, stacked } from './text-lines.ts';
-import { type } from './type.ts';
+import { type Block, paragraphs, stacked, textLines } from './text-lines.ts';
+import { capMm, type } from './type.ts';
 
 /** Between one fact and the next, millimetres. */
 const gap = 1.9;
@@ -14,13 +14,32 @@ interface Place {
   readonly measure: Measure;
 }
 
-/** A fact: its name, what one acts on large, the rest under it. */
+/** What a fact says: its name, what one acts on large beside it, the rest. */
+interface Fact {
+  readonly name: string;
+  readonly large?: string;
+  readonly rest: readonly string[];
+}
+
+/** A fact with its name in front of its first line where that fits, over it where it does not. */
 const fact =
-  (name: string, large: readonly string[], rest: readonly string[], { x, width, measure }: Place) =>
+  ({ name, large, rest }: Fact, { x, width, measure }: Place) =>
   (top: number): Block => {
-    const lines = (texts: readonly string[], style: TextStyle) => (at: number) =>
-      paragraphs(texts, style, { x, top: at, width, measure });
-    const block = stacked(top, [lines([name], type.strong), lines(large, type.numeral), lines(rest, type.body)]);
+    const [first = '', ...others] = large === undefined ? rest : [large, ...rest];
+    const style = large === undefined ? type.body : type.numeral;
+    const after = name === '' ? 0 : measure(name, type.strong) + measure('  ', type.body);
+    const isBeside = after + measure(first, style) <= width;
+    const lines = (texts: readonly string[], own: TextStyle) => (at: number) =>
+      paragraphs(texts, own, { x, top: at, width, measure });
+    const beside = (at: number): Block => {
+      const head = textLines([first], style, x + after, at);
+      const y = at + capMm(style);
+      const named: Shape[] =
+        name === '' ? [] : [{ kind: 'text', text: name, style: type.strong, anchor: 'start', x, y }];
+      return { shapes: [...named, ...head.shapes], bottom: head.bottom };
+    };
+    const head = isBeside ? [beside] : [lines([name], type.strong), lines([first], style)];
+    const block = stacked(top, [...head, lines(others, type.body)]);
     return { ...block, bottom: block.bottom + gap };
   };
 
@@ -37,10 +56,14 @@ const ruledLine = (x: number, y: number, width: number): Shape => ({
 const permission =
   ({ permission: said }: FieldCard, place: Place) =>
   (top: number): Block => {
-    if (said !== '') return fact('Permission', [], [said], place)(top);
-    const name = fact('Permission', [], [], place)(top);
-    const bottom = name.bottom + 5.2;
-    return { shapes: [...name.shapes, ruledLine(place.x, bottom - 1.2, place.width)], bottom: bottom + gap };
+    const block = fact({ name: 'Permission', rest: [said] }, place)(top);
+    if (said !== '') return block;
+    const after = place.measure('Permission  ', type.strong);
+    const line = ruledLine(place.x + after, top + capMm(type.body) + 0.8, place.width - after);
+    return {
+      shapes: [...block.shapes.filter((shape) => shape.kind !== 'text' || shape.text !== ''), line],
+      bottom: block.bottom + 1,
+    };
   };
 
 /** When and where: date, moon, dark hours, permission, and what clocks and paces are counted from. */
@@ -49,26 +72,33 @@ export const factsBlock = (card: FieldCard, x: number, top: number, width: numbe
   const place: Place = { x, width, measure };
   const [dark = '', ...moonless] = darkTexts(sky);
   const looks = camera.bearingDegrees === null ? [] : [`looks ${bearingText(camera.bearingDegrees)}`];
-  return stacked(top, [
-    fact('Date', [`${dateText(sky)}, ${hourText(sky)}`], [`${sky.timeZone}, ${coordinatesShort(sky)}`], place),
-    fact('Moon', [], moonTexts(sky), place),
-    fact('Dark', [dark], moonless, place),
-    permission(card, place),
-    fact(
-      `Mark: ${mark.subjectName ?? 'where the camera looks'}`,
-      [],
-      [`Clock and paces count from it. A pace is ${lengthText(card.paceMetres, lengths)}.`],
-      place,
-    ),
-    fact(
-      'Camera at 6 o’clock',
-      [`${pacesText(camera.paces)} paces`],
-      [
-        [lengthText(camera.distanceMetres, lengths), `${lengthText(camera.heightMetres, lengths)} high`, ...looks].join(
-          ', ',
-        ),
+  const stands = [
+    lengthText(camera.distanceMetres, lengths),
+    `${lengthText(camera.heightMetres, lengths)} high`,
+    ...looks,
+  ];
+  const facts: readonly Fact[] = [
+    {
+      name: '',
+      large: `${dateText(sky)}, ${hourText(sky)}`,
+      rest: [`${sky.timeZone}, ${coordinatesShort(sky)}`],
+    },
+    { name: 'Moon', rest: moonTexts(sky) },
+    { name: 'Dark', large: dark, rest: moonless },
+  ];
+  const after: readonly Fact[] = [
+    {
+      name: 'Mark',
+      rest: [
+        mark.subjectName ?? 'where the camera looks',
+        `Clock and paces count from it. A pace is ${lengthText(card.paceMetres, lengths)}.`,
       ],
-      place,
-    ),
+    },
+    { name: 'Camera', large: `6 o’clock, ${pacesText(camera.paces)} paces`, rest: [stands.join(', ')] },
+  ];
+  return stacked(top, [
+    ...facts.map((each) => fact(each, place)),
+    permission(card, place),
+    ...after.map((each) => fact(each, place)),
   ]);
 };

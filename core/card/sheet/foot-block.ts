@@ -11,16 +11,17 @@ const cautionText = ({ severity, message, rowNumber, frameNumber }: CardCaution)
   return `${severityWords[severity]}${where}: ${message}`;
 };
 
-/** Lines of the cautions that a number of lines holds: each as far as there is room, at least one line, gravest first. */
-const cautionLines = (card: FieldCard, width: number, measure: Measure, most: number): string[] => {
-  const all = card.cautions.map((caution) => wrapped(cautionText(caution), type.body, width, measure));
-  if (all.flat().length <= most) return all.flat();
-  // two lines each say what is wrong; what to do about it is on screen
-  const shown = card.cautions.slice(0, Math.max(Math.floor((most - 1) / 2), 0));
-  const left = card.cautions.length - shown.length;
-  const lines = shown.flatMap((caution) => wrapped(cautionText(caution), type.body, width, measure, 2));
-  const more = left === 0 ? [] : [`${left === 1 ? 'One more caution' : `${left} more cautions`} on the screen.`];
-  return [...lines, ...more];
+/**
+ * The cautions in a number of lines, gravest first: each whole where all have room, else in two lines, else in one; what
+ * has no line is counted.
+ */
+export const cautionLines = (card: FieldCard, width: number, measure: Measure, most: number): string[] => {
+  const texts = card.cautions.map(cautionText);
+  const inLines = (each: number) => texts.flatMap((text) => wrapped(text, type.body, width, measure, each));
+  const whole = [Number.POSITIVE_INFINITY, 2, 1].map(inLines).find((lines) => lines.length <= most);
+  if (whole) return whole;
+  const shown = inLines(1).slice(0, Math.max(most - 1, 0));
+  return [...shown, `${texts.length - shown.length} more on the screen.`];
 };
 
 /** Cautions of the scheme in at most so many lines, and what holds always. */

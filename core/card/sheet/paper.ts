@@ -9,7 +9,7 @@ export const paperSizes = {
 export type Paper = keyof typeof paperSizes;
 
 /** White round the page: more than what printers leave white. Common practice, no published source. */
-export const marginMm = 9;
+export const marginMm = 8;
 
 /** The point of desktop publishing: 1/72 of an inch of 25.4 mm (ISO 32000-1, 8.3.2.3: default user space). */
 export const millimetresPerPoint = 25.4 / 72;

@@ -2,15 +2,9 @@ import type { PictureName, Shape } from './shapes.ts';
 import type { Block } from './text-lines.ts';
 import { capMm, type } from './type.ts';
 
-/** Width of a preview where there is room, that of a small print, millimetres. */
-export const previewMm = 55;
 const gap = 4;
 const captionMm = 5.6;
 const captions: Readonly<Record<PictureName, string>> = { lit: 'As planned', unlit: 'Without lamps' };
-
-/** The widest that a preview may be to fit under a height, at most `previewMm`. */
-export const previewWidth = (height: number, aspect: number): number =>
-  Math.min(previewMm, Math.max(height - captionMm, 0) * aspect);
 
 /** The picture as planned and the unlit one, side by side, each in a hairline with a word under it. */
 export const previewsBlock = (x: number, top: number, width: number, aspect: number): Block => {

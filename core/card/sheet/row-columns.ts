@@ -26,7 +26,7 @@ const fixed: readonly (readonly [ColumnKey, string, number])[] = [
   ['paces', 'paces', 13.5],
   ['height', 'lamp', 20],
   ['aim', 'aim at', 22.5],
-  ['level', 'level', 16],
+  ['level', 'level', 19.5],
   ['gel', 'gel', 16],
   ['count', 'COUNT', 18.5],
   ['strokes', 'strokes', 14],

@@ -7,14 +7,12 @@ import { type Block, textLines } from './text-lines.ts';
 import { capMm, lineMm, type } from './type.ts';
 import { wrapped } from './wrap-text.ts';
 
-/** Height of a row of one place; a lamp that moves takes two. Room for two lines and a pencil. */
-export const rowMm = 11;
-export const headMm = 6.2;
-/** Under which no row may shrink. */
-export const heightOfRow = ({ end }: Pick<CardRow, 'end'>, each = rowMm): number => (end ? 2 : 1) * each;
+const headMm = 6.2;
+/** Height of a row whose places take so much each: a lamp that moves has two. */
+export const heightOfRow = ({ end }: Pick<CardRow, 'end'>, each: number): number => (end ? 2 : 1) * each;
 
 /** Baselines of the two lines of a cell below the row's top. */
-const firstLine = (height: number) => height / 2 - 0.9;
+const firstLine = (height: number) => height / 2 - 0.5;
 const secondLine = (height: number) => height / 2 + 3.9;
 
 const text = (words: string, style: TextStyle, x: number, y: number): Shape => ({
@@ -102,7 +100,7 @@ export const rowsTable = (
   top: number,
   width: number,
   measure: Measure,
-  each = rowMm,
+  each: number,
 ): Block => {
   let left = x;
   const heads = rowColumns(width).map(({ head, widthMm }): Shape => {

@@ -7,7 +7,7 @@ import type { TextStyle } from './shapes.ts';
  */
 export const type = {
   title: { points: 18, weight: 700 },
-  count: { points: 17, weight: 700 },
+  count: { points: 16, weight: 700 },
   numeral: { points: 14, weight: 400 },
   strongNumeral: { points: 14, weight: 700 },
   body: { points: 11, weight: 400 },

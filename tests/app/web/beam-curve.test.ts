@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { type BeamCurve, beamCurve } from '../../../app/web/inspector/beam-curve.ts';
-import { beamFromFile } from '../../../app/web/inspector/beam-from-file.ts';
 import { newLamps } from '../../../app/web/inspector/new-lamps.ts';
+import { beamFromFile } from '../../../app/web/state/beam-from-file.ts';
 import type { Emitter } from '../../../core/photometry/emitter.ts';
 import { emitterPeakPerLumen } from '../../../core/photometry/emitter.ts';
 import { parseLm63 } from '../../../core/photometry/lm63/parse-lm63.ts';

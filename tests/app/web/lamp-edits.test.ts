@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { BeamRefused, beamFromFile } from '../../../app/web/inspector/beam-from-file.ts';
 import { newLamps } from '../../../app/web/inspector/new-lamps.ts';
+import { BeamRefused, beamFromFile } from '../../../app/web/state/beam-from-file.ts';
 import * as edits from '../../../app/web/state/edits/lamp-edits.ts';
 import { type Output, outputFrom } from '../../../app/web/state/edits/lamp-output.ts';
 import { setPassCloth, setPassGels, setPassSnoot } from '../../../app/web/state/edits/pass-edits.ts';

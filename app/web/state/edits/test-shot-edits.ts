@@ -24,16 +24,18 @@ const changeShots = (setup: Setup, lampId: string, change: (shots: readonly Test
   lamps: replaceById(setup.lamps, lampId, (lamp) => withTestShots(lamp, change(lamp.testShots))),
 });
 
-/** Keeps a shot with the lamp and corrects its real output by all of them. */
-export const addTestShot = (setup: Setup, lampId: string, shot: TestShot): Setup =>
-  changeShots(setup, lampId, (shots) => [
-    ...shots,
-    {
-      ...shot,
-      stops: Number(shot.stops.toFixed(3)),
-      uncertaintyStops: Number(Math.min(shot.uncertaintyStops, 20).toFixed(3)),
-    },
+/** A lamp with one more shot, to a thousandth of a stop. */
+export const withTestShot = (lamp: Lamp, { at, stops, uncertaintyStops }: TestShot): Lamp =>
+  withTestShots(lamp, [
+    ...lamp.testShots,
+    { at, stops: Number(stops.toFixed(3)), uncertaintyStops: Number(Math.min(uncertaintyStops, 20).toFixed(3)) },
   ]);
+
+/** Keeps a shot with the lamp and corrects its real output by all of them. */
+export const addTestShot = (setup: Setup, lampId: string, shot: TestShot): Setup => ({
+  ...setup,
+  lamps: replaceById(setup.lamps, lampId, (lamp) => withTestShot(lamp, shot)),
+});
 
 /** Takes one shot back. */
 export const removeTestShot = (setup: Setup, lampId: string, index: number): Setup =>

@@ -1,0 +1,130 @@
+import { useEffect, useRef, useState } from 'react';
+import { type BagLamp, formatBag } from '../../../core/bag/bag-file.ts';
+import { keptOf, pageBag, useBag } from '../state/bag.ts';
+import { useSession } from '../state/session.ts';
+import type { KeptLamp } from '../storage/records.ts';
+import { BagRow } from './BagRow.tsx';
+import { BeamTaps } from './BeamTaps.tsx';
+import { BagRefused, freshName, lampsOfFile } from './bag-lamps.ts';
+
+const close = () => useSession.getState().set({ showsBag: false });
+
+const download = (text: string): void => {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
+  link.download = 'my-lamps.lampfall-bag.json';
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+};
+
+/** The user's own lamps, kept across setups: named, taken out, exported, brought in, measured. */
+export const BagDialog = () => {
+  const dialog = useRef<HTMLDialogElement>(null);
+  const picker = useRef<HTMLInputElement>(null);
+  const { lamps, problem } = useBag();
+  const [gone, setGone] = useState<KeptLamp | null>(null);
+  const [told, setTold] = useState<{ readonly text: string; readonly isProblem: boolean } | null>(null);
+  useEffect(() => {
+    dialog.current?.showModal();
+    void pageBag.load();
+  }, []);
+  const add = async (added: readonly BagLamp[]) => {
+    const names = (lamps ?? []).map(({ lamp }) => lamp);
+    const kept = added.map((each) => {
+      const lamp = { ...each.lamp, name: freshName(names, each.lamp) };
+      names.push(lamp);
+      return keptOf({ ...each, lamp }, null);
+    });
+    await pageBag.put(...kept);
+    return kept.map(({ lamp }) => lamp.name).join(', ');
+  };
+  const bringIn = async (file: File) => {
+    try {
+      const names = await add(await lampsOfFile(file));
+      setTold({ text: names ? `Into your bag: ${names}.` : `${file.name} holds no lamp.`, isProblem: false });
+    } catch (error) {
+      const why = error instanceof BagRefused ? error.message : 'It could not be read';
+      setTold({ text: `${file.name} was not read. ${why}. Your bag is unchanged.`, isProblem: true });
+    }
+  };
+  return (
+    <dialog
+      ref={dialog}
+      className="shot-dialog bag-dialog"
+      aria-labelledby="bag-title"
+      onClose={close}
+      onDragOver={(event) => event.preventDefault()}
+      onDrop={(event) => {
+        event.preventDefault();
+        event.stopPropagation();
+        const [file] = event.dataTransfer.files;
+        if (file) void bringIn(file);
+      }}
+    >
+      <div className="shot-top">
+        <h2 id="bag-title">My lamp bag</h2>
+        <button type="button" disabled={!lamps?.length} onClick={() => lamps && download(formatBag(lamps))}>
+          Export
+        </button>
+        <button type="button" onClick={() => picker.current?.click()}>
+          Import…
+        </button>
+        <button type="button" onClick={close}>
+          Close
+        </button>
+      </div>
+      <input
+        ref={picker}
+        type="file"
+        accept=".json,.ies,application/json"
+        aria-label="Bag of lamps, or photometric file"
+        data-bag
+        hidden
+        onChange={(event) => {
+          const [file] = event.currentTarget.files ?? [];
+          event.currentTarget.value = '';
+          if (file) void bringIn(file);
+        }}
+      />
+      <p className="quiet">
+        Kept in this browser, for all setups. A lamp added from here is a copy. Import takes an exported bag, or a
+        photometric file (.ies).
+      </p>
+      {problem && <p role="alert">{problem}</p>}
+      {told && <p role={told.isProblem ? 'alert' : 'status'}>{told.text}</p>}
+      {gone && (
+        <p role="status">
+          “{gone.lamp.name}” is out of your bag.{' '}
+          <button
+            type="button"
+            onClick={() => {
+              void pageBag.put(gone);
+              setGone(null);
+            }}
+          >
+            Put it back
+          </button>
+        </p>
+      )}
+      {lamps?.length === 0 && <p>Your bag is empty. Keep a lamp in it from the lamp’s slip, or measure one below.</p>}
+      <ul className="bag-list">
+        {lamps?.map((kept) => (
+          <BagRow
+            key={kept.id}
+            kept={kept}
+            onRename={(name) => void pageBag.put({ ...kept, lamp: { ...kept.lamp, name } })}
+            onDelete={() => {
+              setGone(kept);
+              void pageBag.remove(kept.id);
+            }}
+          />
+        ))}
+      </ul>
+      <BeamTaps
+        lamps={lamps ?? []}
+        onNew={(lamp) => void add([{ lamp, beam: null }])}
+        onChange={(kept) => void pageBag.put(kept)}
+      />
+    </dialog>
+  );
+};

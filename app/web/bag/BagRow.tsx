@@ -1,0 +1,56 @@
+import type { Lamp } from '../../../core/setup/schema/setup.ts';
+import { fluxOf } from '../../../core/world/lamp-light.ts';
+import type { KeptLamp } from '../storage/records.ts';
+import { realWords } from '../ui/shot-words.ts';
+import { TextField } from '../ui/TextField.tsx';
+import { threeFigures } from '../ui/words.ts';
+
+const kinds: Readonly<Record<Lamp['kind'], string>> = {
+  torch: 'torch',
+  panel: 'panel',
+  lantern: 'lantern',
+  tube: 'tube',
+  point: 'bare bulb',
+};
+
+const beamText = ({ lamp, beam }: KeptLamp): string | null => {
+  if (!('beam' in lamp)) return null;
+  switch (lamp.beam.shape) {
+    case 'spot':
+      return `beam ${threeFigures(lamp.beam.beamDegrees)}°`;
+    case 'lobe':
+    case 'flood':
+      return `beam ${threeFigures(lamp.beam.degrees)}°`;
+    case 'measured':
+      return `beam of ${beam?.name ?? 'a file'}`;
+    default:
+      return null;
+  }
+};
+
+interface BagRowProps {
+  readonly kept: KeptLamp;
+  readonly onRename: (name: string) => void;
+  readonly onDelete: () => void;
+}
+
+/** A lamp of the bag: its name, what it is, and a way to throw it out. */
+export const BagRow = ({ kept, onRename, onDelete }: BagRowProps) => {
+  const { lamp, beam } = kept;
+  const words = [
+    kinds[lamp.kind],
+    `box ${threeFigures(fluxOf(lamp, beam ? [beam] : []))} lm`,
+    lamp.correctionStops === 0 ? null : realWords(lamp.correctionStops, lamp.testShots.length),
+    beamText(kept),
+    lamp.lowestLevelPercent < 100 ? `lowest ${Number(lamp.lowestLevelPercent.toFixed(2))} %` : null,
+  ];
+  return (
+    <li className="bag-row">
+      <TextField label={`Name of the ${kinds[lamp.kind]}`} value={lamp.name} onChange={onRename} />
+      <span className="quiet">{words.filter(Boolean).join(' · ')}</span>
+      <button type="button" aria-label={`Take ${lamp.name} out of my bag`} onClick={onDelete}>
+        Take out
+      </button>
+    </li>
+  );
+};
