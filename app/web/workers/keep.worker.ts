@@ -4,6 +4,8 @@ import { writeSetup } from '../storage/write-setup.ts';
 import type { KeepAnswer, KeepRequest } from './keep-messages.ts';
 
 const connection = new Connection();
+// opened before the first write asks for it
+connection.use(async () => undefined).catch(() => undefined);
 const answer = (message: KeepAnswer) => postMessage(message);
 
 // a page that is busy drawing would come late to each step of a transaction
