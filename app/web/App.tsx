@@ -16,6 +16,7 @@ import { SavingNotices } from './library/SavingNotices.tsx';
 import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
 import { NightChoice } from './NightChoice.tsx';
+import { fetchNightRunFiles, loadNightRun } from './nightrun/fetch-early.ts';
 import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { PlaceSlip } from './place/PlaceSlip.tsx';
@@ -28,6 +29,7 @@ import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
+import { useNightRun } from './state/night-run.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
@@ -45,6 +47,9 @@ const Walkaround = lazy(() =>
 );
 const FieldCard = lazy(() =>
   loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
+);
+const NightRun = lazy(() =>
+  loadNightRun().catch(() => ({ default: () => <p className="quiet">This page could not be loaded.</p> })),
 );
 const able = canDrawPicture();
 
@@ -85,6 +90,7 @@ const useEarlyFiles = () => {
       void fetchKept();
       void fetchPlaceFiles();
       void fetchShareFiles();
+      void fetchNightRunFiles();
       void fetchCardFiles();
       void loadTestShot().catch(() => undefined);
       void loadBag().catch(() => undefined);
@@ -148,6 +154,13 @@ export const App = () => {
   const lack = useApp((state) => firstLack(state.history.present));
   const isWide = useSession((state) => state.isWide);
   const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
+  const isRunning = useNightRun((state) => state.isOpen);
+  if (isRunning)
+    return (
+      <Suspense fallback={<p className="quiet">Coming…</p>}>
+        <NightRun />
+      </Suspense>
+    );
   return (
     <StepGesture.Provider value={stepGesture}>
       <main
@@ -161,8 +174,8 @@ export const App = () => {
           <SetupMenu />
           <SchemeTabs />
           <RoomChoice />
-          <NightChoice />
           <div className="choices steps">
+            <NightChoice />
             <button type="button" disabled={!canUndo} onClick={undo}>
               Undo
             </button>

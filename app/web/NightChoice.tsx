@@ -12,7 +12,12 @@ export const NightChoice = () => {
   const theme = useNightTheme((state) => state.theme);
   const present = words.find(([id]) => id === theme)?.[1];
   return (
-    <Drop label={theme === 'usual' ? 'Night theme' : `Night theme: ${present}`} listLabel="Night theme" closesOnPress>
+    <Drop
+      className="drop night-choice"
+      label={<span title="Night theme">{theme === 'usual' ? 'Night' : present}</span>}
+      listLabel="Night theme"
+      closesOnPress
+    >
       {words.map(([id, name, note]) => (
         <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
           {name} <span className="quiet">{note}</span>

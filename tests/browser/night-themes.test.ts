@@ -2,7 +2,7 @@ import { decode } from 'fast-png';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** Largest value of each channel on the screen, 0 to 255. */
 const most = async ({ page }: AppPage): Promise<[number, number, number]> => {
@@ -14,7 +14,7 @@ const most = async ({ page }: AppPage): Promise<[number, number, number]> => {
 };
 
 const choose = async (app: AppPage, name: RegExp) => {
-  await app.page.locator('summary', { hasText: 'Night theme' }).click();
+  await app.page.locator('.night-choice > summary').click();
   await app.page.getByRole('group', { name: 'Night theme' }).getByRole('button', { name }).click();
 };
 
@@ -23,7 +23,7 @@ describe('night themes', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('red: no pixel has green or blue, pictures, menus and dialogs too; it is kept when the page is loaded again', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1000, height: 560, isOwn: true });

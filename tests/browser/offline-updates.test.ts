@@ -2,10 +2,11 @@ import { once } from 'node:events';
 import { writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { build, type PreviewServer, preview } from 'vite';
-import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { offlinePlugin } from '../../app/build/offline-plugin.ts';
+import { launch } from './browser.ts';
 
 const outDir = '.reports/offline-page';
 
@@ -40,7 +41,7 @@ describe('newer builds of the page', () => {
     return page;
   };
   beforeAll(async () => {
-    browser = await chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox'] });
+    browser = await launch();
     await buildPage('first');
     server = await preview({
       configFile: false,
@@ -52,7 +53,7 @@ describe('newer builds of the page', () => {
     context = await browser.newContext();
   });
   afterAll(async () => {
-    await browser.close();
+    await context.close();
     await server.close();
   });
 

@@ -2,7 +2,7 @@ import type { Browser, BrowserContext } from 'playwright-core';
 import { type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { servedPolicy } from '../../app/build/page-policy.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 describe('without a network', () => {
   let browser: Browser;
@@ -20,7 +20,7 @@ describe('without a network', () => {
     });
     address = server.resolvedUrls?.local[0] as string;
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('after one visit, with the server gone and the network cut, the page opens anew and all of it works', async () => {
     const page = await context.newPage();
@@ -52,6 +52,24 @@ describe('without a network', () => {
     await press('Place');
     await page.locator('.north-fields p').waitFor();
     await page.waitForFunction(() => window.lampfallProbe?.().isConverged);
+
+    // the card: on screen, on paper, as a PDF, and on the phone
+    await press('Card');
+    await page.locator('.card-paper svg').first().waitFor();
+    await page.evaluate(() => {
+      window.print = () => document.body.setAttribute('data-printed', '');
+    });
+    await press('Print');
+    await page.locator('body[data-printed]').waitFor();
+    const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
+    // A4 in points: 210 x 297 mm
+    expect(paper).toMatch(/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/);
+    const download = page.waitForEvent('download');
+    await press('PDF');
+    expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
+    await press('On the phone');
+    await page.getByRole('button', { name: 'Too bright' }).waitFor();
+    await press('Leave');
     expect(faults).toEqual([]);
 
     // nobody is asked for anything, and no text becomes script or markup

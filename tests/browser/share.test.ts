@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
 import { forgedLink, type Hostile, hostileOnes } from '../core/share/hostile.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 const outDir = '.reports/share-page';
 // an icon of its own, or the browser asks for one whenever the address changes
@@ -47,7 +47,7 @@ describe('hostile links and files, in a real browser', () => {
     browser = await launch();
   });
   afterAll(async () => {
-    await browser.close();
+    await leave(browser);
     await server.close();
   });
 
@@ -118,7 +118,7 @@ describe('a link of one’s own', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('is made in the menu, opens the same setup elsewhere, and is gone from the address then', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 390, height: 844 });

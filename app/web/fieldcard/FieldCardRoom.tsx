@@ -3,6 +3,7 @@ import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
+import { useNightRun } from '../state/night-run.ts';
 import { useReports } from '../state/reports.ts';
 import { useSession } from '../state/session.ts';
 import { CardBar } from './CardBar.tsx';
@@ -64,6 +65,9 @@ export const FieldCardRoom = () => {
         </button>
         <button type="button" disabled={!laidOut} onClick={() => laidOut && savePlan(laidOut, names)}>
           Plan as SVG
+        </button>
+        <button type="button" onClick={() => useNightRun.setState({ isOpen: true })}>
+          On the phone
         </button>
       </CardBar>
       <p className="quiet" role="status">

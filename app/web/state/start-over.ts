@@ -1,6 +1,8 @@
 import { useApp } from './app-store.ts';
 import { useLampPart } from './lamp-part.ts';
+import { useNightRun } from './night-run.ts';
 import { useSession } from './session.ts';
+import { useSharing } from './sharing.ts';
 import { useSweeps } from './sweeps.ts';
 
 /** Puts the stores as they were when the page was opened, with the first sample. Counts as another document taken up. */
@@ -9,5 +11,7 @@ export const startStoresOver = (): void => {
   useApp.setState({ ...useApp.getInitialState(), openings }, true);
   useSession.setState(useSession.getInitialState(), true);
   useLampPart.setState(useLampPart.getInitialState(), true);
+  useNightRun.setState(useNightRun.getInitialState(), true);
+  useSharing.setState(useSharing.getInitialState(), true);
   useSweeps.setState(useSweeps.getInitialState(), true);
 };

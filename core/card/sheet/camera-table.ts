@@ -6,16 +6,34 @@ import { type } from './type.ts';
 import { shortened } from './wrap-text.ts';
 
 /** Height of a line of the camera block, and of what stands over it. */
-export const frameMm = 6.3;
-export const cameraHeadMm = 10.6;
+const frameMm = 6.3;
+const cameraHeadMm = 10.6;
 
 type Cells = readonly string[];
 
 const heads: Cells = ['frame', '', 'f', 'shutter', 'ISO', 'K', 'focus', 'sharp', 'delay', 'gap', 'count'];
-/** The name takes what is left. */
-const widthsMm = [11.5, 0, 11, 17, 17, 15, 18, 31, 13, 11, 11];
+const nameColumn = 1;
 /** Which of them are words and ranges to read, not numbers to set. */
-const isBody = (column: number): boolean => column === 1 || column === 7;
+const styleOf = (column: number): TextStyle => (column === nameColumn || column === 7 ? type.body : type.numeral);
+/** Between columns: at least so much, and at most as much more as there is. */
+const columnGap = { least: 2.6, most: 6 };
+/** The least that is left to the names. */
+const leastNameMm = 24;
+
+/** Columns as wide as what stands in them; the names take what is left. */
+const columnWidths = (rows: readonly Cells[], width: number, measure: Measure): number[] => {
+  const own = heads.map((head, c) =>
+    Math.max(measure(head, type.body), ...rows.map((cells) => measure(cells[c] as string, styleOf(c)))),
+  );
+  const taken = own.reduce((sum, each, c) => sum + (c === nameColumn ? 0 : each), 0);
+  const names = Math.min(own[nameColumn] as number, 60);
+  const spare = (width - taken - Math.max(names, leastNameMm)) / (heads.length - 1);
+  const gap = Math.min(Math.max(spare, columnGap.least), columnGap.most);
+  const others = own.map((each, c) => (c === nameColumn ? 0 : each + gap));
+  // nothing follows the last
+  const rest = width - others.reduce((sum, each) => sum + each, 0) + gap;
+  return others.map((each, c) => (c === nameColumn ? rest : each));
+};
 
 const sharpText = ({ sharpFromMetres, sharpToMetres }: CardFrame, lengths: FieldCard['lengths']): string =>
   sharpFromMetres === null ? '–' : `${lengthText(sharpFromMetres, lengths)} to ${lengthText(sharpToMetres, lengths)}`;
@@ -43,27 +61,27 @@ const focusTexts = ({ focusStacks, lengths }: FieldCard): string[] =>
 
 /** The camera block: lens, then a line per shutter opening, then the focus steps. */
 export const cameraTable = (card: FieldCard, x: number, top: number, width: number, measure: Measure): Block => {
-  const taken = widthsMm.reduce((sum, each) => sum + each, 0);
-  const columns = widthsMm.map((each) => each || width - taken);
+  const rows = card.frames.map((frame) => cellsOf(frame, card));
+  const columns = columnWidths(rows, width, measure);
   const shapes: Shape[] = [];
   const put = (words: string, style: TextStyle, left: number, y: number) => {
     if (words !== '') shapes.push({ kind: 'text', text: words, style, anchor: 'start', x: left, y });
   };
   const lens = Number(card.camera.focalLengthMm.toFixed(1));
   put(`Camera: ${lens} mm lens`, type.strong, x, top + 3.6);
-  const line = (cells: Cells, styleOf: (c: number) => TextStyle, y: number) => {
+  const line = (cells: Cells, style: (c: number) => TextStyle, y: number) => {
     let left = x;
     cells.forEach((cell, c) => {
       const room = (columns[c] as number) - 1.2;
-      put(isBody(c) ? shortened(cell, styleOf(c), room, measure) : cell, styleOf(c), left, y);
+      put(c === nameColumn ? shortened(cell, style(c), room, measure) : cell, style(c), left, y);
       left += columns[c] as number;
     });
   };
   line(heads, () => type.body, top + 8.9);
   let bottom = top + cameraHeadMm;
   shapes.push({ kind: 'line', x1: x, y1: bottom, x2: x + width, y2: bottom, width: 0.4 });
-  for (const frame of card.frames) {
-    line(cellsOf(frame, card), (c) => (isBody(c) ? type.body : type.numeral), bottom + 4.9);
+  for (const cells of rows) {
+    line(cells, styleOf, bottom + 4.9);
     bottom += frameMm;
     shapes.push({ kind: 'line', x1: x, y1: bottom, x2: x + width, y2: bottom, width: 0.18 });
   }

@@ -22,11 +22,11 @@ const png = join(folder, 'x.png');
 
 /** Words after `lampfall`, and what the one line on stderr must say. */
 const faults: readonly (readonly [name: string, words: readonly string[], expected: RegExp])[] = [
-  ['no command', [], /^lampfall: a command is missing; usage: lampfall check\|readings\|sweep\|picture FILE/],
+  ['no command', [], /^lampfall: a command is missing; usage: lampfall check\|readings\|sweep\|picture\|card FILE/],
   [
     'an unknown command',
     ['light', late],
-    /there is no command "light"; usage: lampfall check\|readings\|sweep\|picture FILE/,
+    /there is no command "light"; usage: lampfall check\|readings\|sweep\|picture\|card FILE/,
   ],
   ['no file', ['check'], /a setup file is missing; usage: lampfall check FILE$/],
   ['a file that is not there', ['check', 'nowhere.json'], /nowhere\.json: there is no such file or folder$/],

@@ -1,3 +1,4 @@
+import '../../../app/web/own-scripts.ts';
 import { useApp } from '../../../app/web/state/app-store.ts';
 import { renameSetup } from '../../../app/web/state/edits/setup-edits.ts';
 import { openAsOwn } from '../../../app/web/state/open-as-own.ts';

@@ -1,0 +1,80 @@
+import { useId, useState } from 'react';
+import type { Night } from '../../../core/card/tonight.ts';
+import { useApp } from '../state/app-store.ts';
+import { dayWords, deleteNight, noteNight } from '../state/edits/night-edits.ts';
+import { secondsWords, verdictWords } from './run-words.ts';
+
+const photoWords = ({ name, aperture, seconds, iso, focalLengthMm, overStops }: Night['photos'][number]): string =>
+  [
+    name,
+    focalLengthMm !== null && `${focalLengthMm} mm`,
+    aperture !== null && `f/${aperture}`,
+    seconds !== null && `${seconds} s`,
+    iso !== null && `ISO ${iso}`,
+    overStops !== null && `${overStops > 0 ? '+' : ''}${overStops.toFixed(1)} stops to the prediction`,
+  ]
+    .filter(Boolean)
+    .join(' · ');
+
+const wayWords = ({ distanceTimes, hoursMoved, heightTimes }: Night['runs'][number]): string =>
+  [
+    distanceTimes !== 1 && `${distanceTimes.toFixed(1)}× as far`,
+    hoursMoved !== 0 && `${Math.abs(hoursMoved)} h ${hoursMoved > 0 ? 'on' : 'back'} round the clock`,
+    heightTimes !== 1 && `${heightTimes.toFixed(2)}× as high`,
+  ]
+    .filter(Boolean)
+    .map((words) => ` · ${words}`)
+    .join('');
+
+/** One night: what was done, what to remember of it, and how to go on from it. */
+export const NightSlip = ({ night, onStart }: { night: Night; onStart: () => void }) => {
+  const id = useId();
+  const { edit } = useApp.getState();
+  const [draft, setDraft] = useState<string | null>(null);
+  const settle = () => {
+    if (draft !== null) edit((s) => noteNight(s, night.id, draft));
+    setDraft(null);
+  };
+  return (
+    <section className="night-slip" aria-labelledby={`${id}-title`}>
+      <h2 id={`${id}-title`}>
+        {dayWords(night.startedAt)} {night.startedAt.slice(0, 4)}, {night.startedAt.slice(11, 16)} · {night.schemeName}
+      </h2>
+      <ol>
+        {night.runs.map((run, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a log, which only grows at its end
+          <li key={i}>
+            {run.at.slice(11, 16)} · {run.frameName} · {run.passName} · {secondsWords(run.seconds)}
+            {run.strokes > 1 && ` in ${run.strokes} strokes`}
+            {wayWords(run)} · <b>{verdictWords[run.verdict]}</b>
+          </li>
+        ))}
+      </ol>
+      {night.photos.length > 0 && (
+        <ul className="quiet" aria-label="Photos">
+          {night.photos.map((photo, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: files may have the same name
+            <li key={i}>{photoWords(photo)}</li>
+          ))}
+        </ul>
+      )}
+      <label htmlFor={`${id}-note`}>Notes</label>
+      <textarea
+        id={`${id}-note`}
+        rows={3}
+        maxLength={2000}
+        value={draft ?? night.note}
+        onChange={({ currentTarget }) => setDraft(currentTarget.value)}
+        onBlur={settle}
+      />
+      <div className="night-ends">
+        <button type="button" onClick={onStart}>
+          Start from it
+        </button>
+        <button type="button" onClick={() => edit((s) => deleteNight(s, night.id))}>
+          Delete
+        </button>
+      </div>
+    </section>
+  );
+};

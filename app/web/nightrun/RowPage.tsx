@@ -1,0 +1,52 @@
+import { countText, levelText, onText } from '../../../core/card/card-words.ts';
+import type { CountState } from '../../../core/card/count-cues.ts';
+import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { Going } from '../../../core/card/stop-rule-steps.ts';
+import { frameWords, secondsWords, standWords } from './run-words.ts';
+
+interface RowPageProps {
+  readonly card: FieldCard;
+  readonly row: CardRow;
+  readonly going: Going;
+  readonly count: CountState | null;
+}
+
+const phaseWords: Readonly<Record<CountState['phase'], string>> = { 'lead-in': 'in', on: 'on', over: 'off' };
+
+/** One pass, as large as a screen in the hand can have it. */
+export const RowPage = ({ card, row, going, count }: RowPageProps) => {
+  const [frame, settings] = frameWords(card, row);
+  const isChanged = going.seconds !== row.countSeconds;
+  return (
+    <section className="run-row" aria-label={`Pass ${row.number}`}>
+      <p className="run-frame">
+        {frame}
+        <span>{settings}</span>
+      </p>
+      <h2>
+        <b className="run-number">{row.number}</b> {row.name} <span className="quiet">of {card.rows.length}</span>
+      </h2>
+      <p>{standWords(card, row, going)}</p>
+      <p>
+        aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
+      </p>
+      <p className="run-count" role="timer" aria-label="Count">
+        {count ? (
+          <>
+            <b className="run-seconds">{count.shown}</b> {phaseWords[count.phase]}
+            {row.strokes > 1 && ` · stroke ${count.stroke} of ${row.strokes}`}
+          </>
+        ) : (
+          <>
+            COUNT <b className="run-seconds">{row.staysOn ? countText(row) : secondsWords(going.seconds)}</b>
+            {row.strokes > 1 && ` · ${row.strokes} strokes`}
+          </>
+        )}
+      </p>
+      <p className="quiet">
+        Lamp {onText(row)}
+        {isChanged && ` · planned ${secondsWords(row.countSeconds)}`}
+      </p>
+    </section>
+  );
+};
