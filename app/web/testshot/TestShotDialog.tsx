@@ -1,27 +1,14 @@
 import { useEffect, useRef, useState } from 'react';
-import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
-import { CrossPicture } from '../photo/CrossPicture.tsx';
-import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
 import { useApp } from '../state/app-store.ts';
 import { correctedKept, pageBag, twinOf, useBag } from '../state/bag.ts';
-import { changeCamera } from '../state/edits/place-edits.ts';
-import { addTestShot, correctCounts, takePhotoSettings } from '../state/edits/test-shot-edits.ts';
+import { addTestShot, correctCounts } from '../state/edits/test-shot-edits.ts';
 import { type TestShotWish, useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
-import { Choice } from '../ui/Choice.tsx';
 import { realWords } from '../ui/shot-words.ts';
 import { countChanges } from './count-changes.ts';
-import { FramePicture } from './FramePicture.tsx';
-import { spotRadius } from './judge-shot.ts';
-import { PhotoFacts } from './PhotoFacts.tsx';
+import { ShotPanes } from './ShotPanes.tsx';
 import { useTestShot } from './use-test-shot.ts';
 import { Verdict } from './Verdict.tsx';
-
-const looks: readonly (readonly [PhotoLook, string])[] = [
-  ['unknown', 'not known'],
-  ['neutral', 'neutral, no curve'],
-  ['standard', 'the camera’s standard'],
-];
 
 const close = () => useSession.getState().set({ testShot: null });
 
@@ -42,19 +29,18 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
   const [goesIntoBag, setGoesIntoBag] = useState(true);
   const place = { schemeId: scheme.id, frameId: frame.id };
   const found = answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
-  const counts = found && lamp ? countChanges(shot.frameAsShot, lamp.id, found.stops) : null;
+  const counts = found && lamp ? countChanges(frame, lamp.id, found.stops) : null;
   const keep = (withCount: boolean) => {
-    if (!lamp || !found || !photo.settings) return;
-    const { settings } = photo;
+    if (!lamp || !found) return;
     const verdict = {
-      at: settings.at,
+      at: photo.settings?.at ?? null,
       stops: lamp.correctionStops + found.stops,
       uncertaintyStops: found.uncertaintyStops,
     };
     edit((setup) =>
       withCount && counts
         ? correctCounts(
-            takePhotoSettings(setup, place, settings),
+            setup,
             lamp.id,
             verdict,
             counts.map(({ passId, to }) => ({ place: { ...place, passId }, seconds: to })),
@@ -117,74 +103,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
       {file && !photo.fault && !photo.picture && <p role="status">Reading the photo…</p>}
       {photo.settings && photo.picture && (
         <>
-          <div className="shot-panes">
-            <section aria-label="Photo">
-              <CrossPicture
-                label="The photo: press the lit spot."
-                place={shot.inPhoto}
-                radius={spotRadius}
-                aspect={photo.picture.width / photo.picture.height}
-                onPlace={shot.setInPhoto}
-              >
-                <DrawnPhoto photo={photo.picture} />
-              </CrossPicture>
-              <PhotoFacts
-                settings={photo.settings}
-                frameName={frame.name}
-                focalLengthMm={shot.camera.focalLengthMm}
-                isTaken={shot.frameAsShot === frame}
-                onTake={() => photo.settings && edit((s) => takePhotoSettings(s, place, photo.settings as never))}
-                onTakeFocalLength={() =>
-                  edit((s) =>
-                    changeCamera(s, scheme.id, (camera) => ({
-                      ...camera,
-                      focalLengthMm: photo.settings?.focalLengthMm ?? camera.focalLengthMm,
-                    })),
-                  )
-                }
-              />
-            </section>
-            <section aria-label="Rehearsal">
-              <CrossPicture
-                label={`“${frame.name}” as rehearsed: press the same spot.`}
-                place={shot.inPicture}
-                radius={spotRadius}
-                aspect={shot.aspect}
-                onPlace={shot.setInPicture}
-              >
-                <FramePicture
-                  setup={shot.setupAsShot}
-                  scheme={shot.schemeAsShot}
-                  frame={shot.frameAsShot}
-                  aspect={shot.aspect}
-                />
-              </CrossPicture>
-              <div className="shot-choices">
-                {scheme.frames.length > 1 && (
-                  <Choice
-                    label="Frame"
-                    value={frame.id}
-                    options={scheme.frames.map(({ id, name }) => [id, name] as const)}
-                    onChange={shot.setFrameId}
-                  />
-                )}
-                {shot.lamps.length > 0 && lamp && (
-                  <Choice
-                    label="Lamp"
-                    value={lamp.id}
-                    options={shot.lamps.map(({ id, name }) => [id, name] as const)}
-                    onChange={shot.setLampId}
-                  />
-                )}
-                <Choice
-                  label="Look of the photo"
-                  value={shot.look}
-                  options={looks}
-                  onChange={(look) => shot.setLook(look as PhotoLook)}
-                />
-              </div>
-            </section>
-          </div>
+          <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} />
           {lamp ? (
             <Verdict
               answer={answer}

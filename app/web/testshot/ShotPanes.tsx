@@ -1,0 +1,101 @@
+import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
+import type { PhotoSettings } from '../../../core/testshot/photo-settings.ts';
+import { CrossPicture } from '../photo/CrossPicture.tsx';
+import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
+import { useApp } from '../state/app-store.ts';
+import { changeCamera } from '../state/edits/place-edits.ts';
+import { takePhotoSettings } from '../state/edits/test-shot-edits.ts';
+import { Choice } from '../ui/Choice.tsx';
+import { FramePicture } from './FramePicture.tsx';
+import { spotRadius } from './judge-shot.ts';
+import { PhotoFacts } from './PhotoFacts.tsx';
+import type { TestShot } from './use-test-shot.ts';
+
+const looks: readonly (readonly [PhotoLook, string])[] = [
+  ['unknown', 'not known'],
+  ['neutral', 'neutral, no curve'],
+  ['standard', 'the camera’s standard'],
+];
+
+interface ShotPanesProps {
+  readonly shot: TestShot;
+  readonly settings: PhotoSettings;
+  readonly picture: ImageBitmap;
+}
+
+/** The photo and the rehearsal side by side, each with its cross, and what is known of them. */
+export const ShotPanes = ({ shot, settings, picture }: ShotPanesProps) => {
+  const { scheme, frame, lamp } = shot;
+  const { edit } = useApp.getState();
+  const place = { schemeId: scheme.id, frameId: frame.id };
+  return (
+    <div className="shot-panes">
+      <section aria-label="Photo">
+        <CrossPicture
+          label="The photo: press the lit spot."
+          place={shot.inPhoto}
+          radius={spotRadius}
+          aspect={picture.width / picture.height}
+          onPlace={shot.setInPhoto}
+        >
+          <DrawnPhoto photo={picture} />
+        </CrossPicture>
+        <PhotoFacts
+          settings={settings}
+          frameName={frame.name}
+          focalLengthMm={shot.camera.focalLengthMm}
+          isTaken={shot.frameAsShot === frame}
+          onTake={() => edit((s) => takePhotoSettings(s, place, settings))}
+          onTakeFocalLength={() =>
+            edit((s) =>
+              changeCamera(s, scheme.id, (camera) => ({
+                ...camera,
+                focalLengthMm: settings.focalLengthMm ?? camera.focalLengthMm,
+              })),
+            )
+          }
+        />
+      </section>
+      <section aria-label="Rehearsal">
+        <CrossPicture
+          label={`“${frame.name}” as rehearsed: press the same spot.`}
+          place={shot.inPicture}
+          radius={spotRadius}
+          aspect={shot.aspect}
+          onPlace={shot.setInPicture}
+        >
+          <FramePicture
+            setup={shot.setupAsShot}
+            scheme={shot.schemeAsShot}
+            frame={shot.frameAsShot}
+            aspect={shot.aspect}
+          />
+        </CrossPicture>
+        <div className="shot-choices">
+          {scheme.frames.length > 1 && (
+            <Choice
+              label="Frame"
+              value={frame.id}
+              options={scheme.frames.map(({ id, name }) => [id, name] as const)}
+              onChange={shot.setFrameId}
+            />
+          )}
+          {shot.lamps.length > 0 && lamp && (
+            <Choice
+              label="Lamp"
+              value={lamp.id}
+              options={shot.lamps.map(({ id, name }) => [id, name] as const)}
+              onChange={shot.setLampId}
+            />
+          )}
+          <Choice
+            label="Look of the photo"
+            value={shot.look}
+            options={looks}
+            onChange={(look) => shot.setLook(look as PhotoLook)}
+          />
+        </div>
+      </section>
+    </div>
+  );
+};
