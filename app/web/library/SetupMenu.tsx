@@ -131,7 +131,6 @@ export const SetupMenu = () => {
                 if (file) openAnyFile(file);
               }}
             />
-            <OfflineLine />
           </>
         );
       }}

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Night } from '../../../core/card/tonight.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { schemeFromNight } from '../state/edits/night-edits.ts';
+import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
 import { useNightRun } from '../state/night-run.ts';
 import { NightSlip } from './NightSlip.tsx';
 
@@ -23,12 +24,13 @@ const startFrom = (night: Night, { mark }: FieldCard): void => {
 
 /** The log: what was done on which night, the latest first. */
 export const NightLog = ({ card }: { card: FieldCard | null }) => {
-  const { nights, schemes } = useSetup();
+  const setup = useSetup();
+  const { nights, schemes } = setup;
   const scheme = useScheme();
-  const count = useApp((state) => state.history.future.length);
-  const [last, setLast] = useState(nights.length);
+  /** The setup right after a night was deleted: as long as nothing else is done, that can be taken back here. */
+  const [afterDeletion, setAfterDeletion] = useState<Setup | null>(null);
   const [wanted, setWanted] = useState<Night | null>(null);
-  const { chooseScheme, undo } = useApp.getState();
+  const { chooseScheme, edit, undo } = useApp.getState();
   useEffect(() => {
     // its card comes a moment after its scheme was chosen
     if (!wanted || wanted.schemeId !== scheme.id || !card) return;
@@ -40,26 +42,23 @@ export const NightLog = ({ card }: { card: FieldCard | null }) => {
     else useApp.getState().tell({ tone: 'problem', text: 'The scheme of that night is not in this setup any more.' });
     setWanted(night);
   };
-  const isDeleted = nights.length < last && count === 0;
+  const remove = (id: string) => {
+    edit((s) => deleteNight(s, id));
+    setAfterDeletion(useApp.getState().history.present);
+  };
   return (
     <div className="night-log">
-      {isDeleted && (
+      {afterDeletion === setup && (
         <p role="status">
           Deleted.{' '}
-          <button
-            type="button"
-            onClick={() => {
-              undo();
-              setLast(nights.length + 1);
-            }}
-          >
+          <button type="button" onClick={undo}>
             Undo
           </button>
         </p>
       )}
       {nights.length === 0 && <p className="quiet">Nothing yet. What you tap while you run it tonight is kept here.</p>}
       {nights.toReversed().map((night) => (
-        <NightSlip key={night.id} night={night} onStart={() => start(night)} />
+        <NightSlip key={night.id} night={night} onStart={() => start(night)} onDelete={() => remove(night.id)} />
       ))}
     </div>
   );

@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Night } from '../../../core/card/tonight.ts';
 import { useApp } from '../state/app-store.ts';
-import { dayWords, deleteNight, noteNight } from '../state/edits/night-edits.ts';
+import { dayWords, noteNight } from '../state/edits/night-edits.ts';
 import { secondsWords, verdictWords } from './run-words.ts';
 
 const photoWords = ({ name, aperture, seconds, iso, focalLengthMm, overStops }: Night['photos'][number]): string =>
@@ -26,8 +26,14 @@ const wayWords = ({ distanceTimes, hoursMoved, heightTimes }: Night['runs'][numb
     .map((words) => ` · ${words}`)
     .join('');
 
+interface NightSlipProps {
+  readonly night: Night;
+  readonly onStart: () => void;
+  readonly onDelete: () => void;
+}
+
 /** One night: what was done, what to remember of it, and how to go on from it. */
-export const NightSlip = ({ night, onStart }: { night: Night; onStart: () => void }) => {
+export const NightSlip = ({ night, onStart, onDelete }: NightSlipProps) => {
   const id = useId();
   const { edit } = useApp.getState();
   const [draft, setDraft] = useState<string | null>(null);
@@ -71,7 +77,7 @@ export const NightSlip = ({ night, onStart }: { night: Night; onStart: () => voi
         <button type="button" onClick={onStart}>
           Start from it
         </button>
-        <button type="button" onClick={() => edit((s) => deleteNight(s, night.id))}>
+        <button type="button" onClick={onDelete}>
           Delete
         </button>
       </div>
