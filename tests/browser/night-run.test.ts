@@ -1,12 +1,8 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { AppPage } from './app-page.ts';
+import { axeFaults } from './axe.ts';
 import { launch, leave } from './browser.ts';
-
-const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
 declare global {
   interface Window {
@@ -56,11 +52,7 @@ describe('run it tonight', () => {
         .map(({ name }) => name),
     );
     expect(small).toEqual([]);
-    await page.evaluate(axeSource);
-    const { violations } = await page.evaluate(() =>
-      (window as unknown as { axe: { run: () => Promise<AxeResults> } }).axe.run(),
-    );
-    expect(violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`)).toEqual([]);
+    expect(await axeFaults(page)).toEqual([]);
     expect(await page.evaluate(() => document.documentElement.scrollHeight - innerHeight)).toBeLessThanOrEqual(0);
     // nothing is left that would be traced
     expect(await page.locator('canvas').count()).toBe(0);

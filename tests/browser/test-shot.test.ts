@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { jpegOf, photoOf, withRealLamps } from '../app/web/testshot/test-photo.ts';
 import { AppPage } from './app-page.ts';
-import { launch } from './browser.ts';
+import { launch, leave } from './browser.ts';
 
 /** White, red, green and blue quarters as the eye should have them: left above, right above, left below, right below. */
 const quarters = [
@@ -68,7 +68,7 @@ describe('a test shot', () => {
   beforeAll(async () => {
     browser = await launch();
   });
-  afterAll(() => browser.close());
+  afterAll(() => leave(browser));
 
   it('corrects the torch, here and in the bag, whichever way the photo was held; undo gives the box back', async () => {
     const app = await AppPage.open(browser, { samples: 1, isOwn: true });

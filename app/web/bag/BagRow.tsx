@@ -48,7 +48,7 @@ export const BagRow = ({ kept, onRename, onDelete }: BagRowProps) => {
     <li className="bag-row">
       <TextField label={`Name of the ${kinds[lamp.kind]}`} value={lamp.name} onChange={onRename} />
       <span className="quiet">{words.filter(Boolean).join(' · ')}</span>
-      <button type="button" aria-label={`Take ${lamp.name} out of my bag`} onClick={onDelete}>
+      <button type="button" aria-label={`Take out ${lamp.name}`} onClick={onDelete}>
         Take out
       </button>
     </li>
