@@ -1,6 +1,7 @@
 import type { Night, Run } from '../../../../core/card/tonight.ts';
 import type { GroundPoint } from '../../../../core/geometry/hull.ts';
 import { litFrom } from '../../../../core/passes/lit-from.ts';
+import { plainLines } from '../../../../core/setup/plain-text.ts';
 import type { Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
 import { duplicateScheme, renameScheme } from './frame-edits.ts';
@@ -54,7 +55,7 @@ export const deleteNight = (setup: Setup, id: string): Setup => ({
 const longestNote = 2000;
 
 export const noteNight = (setup: Setup, id: string, note: string): Setup => {
-  const text = note.replace(/(?![\t\n\r])[\p{Cc}\p{Cs}]/gu, '').slice(0, longestNote);
+  const text = plainLines(note, longestNote);
   const nights = replaceById(setup.nights, id, (night) => (night.note === text ? night : { ...night, note: text }));
   return nights === setup.nights ? setup : { ...setup, nights };
 };
