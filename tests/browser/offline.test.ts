@@ -80,7 +80,8 @@ describe('without a network', () => {
     const paper = await page.pdf({ preferCSSPageSize: true });
     expect(poppler('pdfinfo', paper)).toMatch(/Pages:\s+1\n[\s\S]*\(A4\)/);
     const words = poppler('pdftotext', paper, ['-layout'], ['-']);
-    for (const word of ['Natural arch', 'COUNT', 'If it came out', 'Where I must not stand']) expect(words).toContain(word);
+    for (const word of ['Natural arch', 'COUNT', 'If it came out', 'Where I must not stand'])
+      expect(words).toContain(word);
     const download = page.waitForEvent('download');
     await press('PDF');
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/);
