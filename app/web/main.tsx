@@ -44,7 +44,6 @@ import './ui/scan-dialog.css';
 import './ui/approach.css';
 import './ui/test-shot.css';
 import './ui/place.css';
-import './ui/share.css';
 import './ui/night-themes.css';
 import './ui/own-setups.css';
 

@@ -5,6 +5,7 @@ import { maxLinkLetters } from '../../../core/share/link-text.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Check } from '../ui/Check.tsx';
+import '../ui/share.css';
 
 const count = (letters: number): string => letters.toLocaleString('en');
 const close = () => useSharing.setState({ isOpen: false });
