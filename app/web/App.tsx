@@ -184,7 +184,7 @@ export const App = () => {
             </button>
           </div>
         </header>
-        {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
+        {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder ? (
             <Viewfinder belowFrames={belowFrames} />

@@ -42,7 +42,6 @@ import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';
 import './ui/approach.css';
-import './ui/test-shot.css';
 import './ui/place.css';
 import './ui/night-themes.css';
 import './ui/own-setups.css';

@@ -6,6 +6,8 @@ import { measuredBeam } from '../setup/schema/measured-beam.ts';
 import type { Lamp, MeasuredBeam } from '../setup/schema/setup.ts';
 import { SetupError } from '../setup/setup-error.ts';
 import { maxSetupBytes } from '../setup/setup-size.ts';
+import { maxBagLamps } from './bag-size.ts';
+import { isSameBeam } from './same-beam.ts';
 
 /** A lamp of the user's own, with the beam that it was measured to have. */
 export interface BagLamp {
@@ -15,9 +17,6 @@ export interface BagLamp {
 
 /** Version of bag files that is written, and the only one there is. */
 export const bagVersion = 1;
-
-/** Most lamps, and most measured beams, of a bag. */
-export const maxBagLamps = 200;
 
 const bagSchema = z.strictObject({
   format: z.literal('lampfall-bag', { error: 'must be "lampfall-bag"; this is not a bag of lamps' }),
@@ -76,8 +75,7 @@ export const parseBag = (text: string): BagLamp[] => {
 export const formatBag = (bag: readonly BagLamp[]): string => {
   const beams: MeasuredBeam[] = [];
   const placed = (beam: MeasuredBeam): string => {
-    const shape = JSON.stringify({ ...beam, id: '' });
-    const known = beams.find((each) => JSON.stringify({ ...each, id: '' }) === shape);
+    const known = beams.find((each) => isSameBeam(each, beam));
     if (known) return known.id;
     const id = `beam-${beams.length + 1}`;
     beams.push({ ...beam, id });

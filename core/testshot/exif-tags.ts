@@ -12,6 +12,7 @@ export const exifTagNumbers = {
   shutterSpeedValue: 0x9201,
   apertureValue: 0x9202,
   focalLength: 0x920a,
+  focalLengthIn35mmFilm: 0xa405,
 } as const;
 
 /** A photo's tags as some parser read them: numbers (rationals divided), texts, or lists of them. Nothing is trusted. */

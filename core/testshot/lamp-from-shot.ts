@@ -15,9 +15,17 @@ const [leastShare, mostUncertainStops] = [0.25, 1.5];
 const mostStops = 6;
 
 /**
+ * How far moon, sky and other lamps may be from what was predicted, stops either way: 0.3, some 23 %. Our moonlight is within
+ * 0.29 stop of the published table from 45° up, 0.43 lower down (tests/reference/ACCURACY.md, row 5.2g); that airglow, thin
+ * cloud and other lamps are no surer is common practice, no published source.
+ */
+export const restDoubtStops = 0.3;
+
+/**
  * Puts a difference down to one lamp, all other light at the spot being as predicted: with m = photo over prediction and r =
  * the rest's share of the prediction, the lamp gives (m - r) / (1 - r) of what it was taken for. Its uncertainty is that of
- * the photo magnified by m / (m - r): the more moon and sky there is, the less a spot says.
+ * the photo magnified by m / (m - r), and that of the rest (`restDoubtStops`) by r / (m - r), added as squares: the more moon
+ * and sky there is, the less a spot says.
  *
  * @returns the lamp's stops, or why the spot does not tell
  */
@@ -38,7 +46,7 @@ export const lampFromShot = ({
       refused:
         'The photo is darker there than moon and sky alone should make it: the spots do not fit, or the night was darker.',
     };
-  const uncertain = (uncertaintyStops * ratio) / own;
+  const uncertain = Math.hypot(uncertaintyStops * ratio, restDoubtStops * restShare) / own;
   if (uncertain > mostUncertainStops)
     return {
       refused: `The lamp’s part could only be told to ±${uncertain.toFixed(1)} stops there. Choose a spot that it lights more evenly, nearer mid-grey.`,

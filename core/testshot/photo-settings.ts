@@ -7,6 +7,8 @@ export interface PhotoSettings {
   readonly aperture: number | null;
   readonly iso: number | null;
   readonly focalLengthMm: number | null;
+  /** What gives the same field of view on a picture 36 mm wide (Exif 2.32, tag 0xA405); most phones say it. */
+  readonly focalLength35Mm: number | null;
   /** The camera's own clock when the shutter opened, "YYYY-MM-DDTHH:MM:SS". */
   readonly at: string | null;
   /** How the picture lies in the file, 1 to 8; 1 = upright. */
@@ -96,7 +98,11 @@ export const photoSettings = (tags: ExifTags): PhotoSettings => {
   const at = dateOfExif(tags.dateTimeOriginal) ?? dateOfExif(tags.dateTime);
   if (at === null) notes.push('The photo does not say when it was taken.');
   const turned = tags.orientation === undefined ? 1 : numberOf(tags.orientation);
+  const equivalent = numberOf(tags.focalLengthIn35mmFilm);
+  // 0 = not known (Exif 2.32, 4.6.5)
+  const focalLength35Mm = equivalent !== null && isWithin(equivalent, ranges.focalLengthMm) ? equivalent : null;
   const isKnown = turned !== null && Number.isInteger(turned) && turned >= 1 && turned <= 8;
   if (!isKnown) notes.push('How it was held is odd; it is shown as it lies in the file.');
-  return { seconds, aperture, iso, focalLengthMm, at, orientation: isKnown ? (turned as number) : 1, notes };
+  const orientation = isKnown ? (turned as number) : 1;
+  return { seconds, aperture, iso, focalLengthMm, focalLength35Mm, at, orientation, notes };
 };

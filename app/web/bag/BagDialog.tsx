@@ -3,45 +3,49 @@ import { type BagLamp, formatBag } from '../../../core/bag/bag-file.ts';
 import { keptOf, pageBag, useBag } from '../state/bag.ts';
 import { useSession } from '../state/session.ts';
 import type { KeptLamp } from '../storage/records.ts';
+import { download } from '../ui/download.ts';
 import { BagRow } from './BagRow.tsx';
 import { BeamTaps } from './BeamTaps.tsx';
-import { BagRefused, freshName, lampsOfFile } from './bag-lamps.ts';
+import '../ui/test-shot.css';
+import { BagRefused, freshLampName, lampsOfFile } from './bag-lamps.ts';
 
 const close = () => useSession.getState().set({ showsBag: false });
 
-const download = (text: string): void => {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = 'my-lamps.lampfall-bag.json';
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-};
+const exportBag = (lamps: readonly BagLamp[]): void =>
+  download(new Blob([formatBag(lamps)], { type: 'application/json' }), 'my-lamps.lampfall-bag.json');
 
 /** The user's own lamps, kept across setups: named, taken out, exported, brought in, measured. */
 export const BagDialog = () => {
   const dialog = useRef<HTMLDialogElement>(null);
   const picker = useRef<HTMLInputElement>(null);
   const { lamps, problem } = useBag();
+  const title = useRef<HTMLHeadingElement>(null);
+  const putBack = useRef<HTMLButtonElement>(null);
   const [gone, setGone] = useState<KeptLamp | null>(null);
   const [told, setTold] = useState<{ readonly text: string; readonly isProblem: boolean } | null>(null);
   useEffect(() => {
     dialog.current?.showModal();
     void pageBag.load();
   }, []);
+  // the row that had it goes
+  useEffect(() => {
+    if (gone) putBack.current?.focus();
+  }, [gone]);
   const add = async (added: readonly BagLamp[]) => {
     const names = (lamps ?? []).map(({ lamp }) => lamp);
     const kept = added.map((each) => {
-      const lamp = { ...each.lamp, name: freshName(names, each.lamp) };
+      const lamp = { ...each.lamp, name: freshLampName(names, each.lamp) };
       names.push(lamp);
       return keptOf({ ...each, lamp }, null);
     });
-    await pageBag.put(...kept);
-    return kept.map(({ lamp }) => lamp.name).join(', ');
+    return (await pageBag.put(...kept)) ? kept.map(({ lamp }) => lamp.name).join(', ') : null;
   };
   const bringIn = async (file: File) => {
     try {
       const names = await add(await lampsOfFile(file));
-      setTold({ text: names ? `Into your bag: ${names}.` : `${file.name} holds no lamp.`, isProblem: false });
+      // why not is said by the bag itself
+      if (names === null) setTold(null);
+      else setTold({ text: names ? `Into your bag: ${names}.` : `${file.name} holds no lamp.`, isProblem: false });
     } catch (error) {
       const why = error instanceof BagRefused ? error.message : 'It could not be read';
       setTold({ text: `${file.name} was not read. ${why}. Your bag is unchanged.`, isProblem: true });
@@ -62,8 +66,10 @@ export const BagDialog = () => {
       }}
     >
       <div className="shot-top">
-        <h2 id="bag-title">My lamp bag</h2>
-        <button type="button" disabled={!lamps?.length} onClick={() => lamps && download(formatBag(lamps))}>
+        <h2 id="bag-title" ref={title} tabIndex={-1}>
+          My lamp bag
+        </h2>
+        <button type="button" disabled={!lamps?.length} onClick={() => lamps && exportBag(lamps)}>
           Export
         </button>
         <button type="button" onClick={() => picker.current?.click()}>
@@ -96,10 +102,12 @@ export const BagDialog = () => {
         <p role="status">
           “{gone.lamp.name}” is out of your bag.{' '}
           <button
+            ref={putBack}
             type="button"
             onClick={() => {
               void pageBag.put(gone);
               setGone(null);
+              title.current?.focus();
             }}
           >
             Put it back
@@ -112,7 +120,7 @@ export const BagDialog = () => {
           <BagRow
             key={kept.id}
             kept={kept}
-            onRename={(name) => void pageBag.put({ ...kept, lamp: { ...kept.lamp, name } })}
+            onRename={(name) => void pageBag.correct(kept.id, (now) => ({ ...now, lamp: { ...now.lamp, name } }))}
             onDelete={() => {
               setGone(kept);
               void pageBag.remove(kept.id);
@@ -123,7 +131,7 @@ export const BagDialog = () => {
       <BeamTaps
         lamps={lamps ?? []}
         onNew={(lamp) => void add([{ lamp, beam: null }])}
-        onChange={(kept) => void pageBag.put(kept)}
+        onChange={(id, change) => void pageBag.correct(id, change)}
       />
     </dialog>
   );

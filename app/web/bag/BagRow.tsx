@@ -1,17 +1,9 @@
-import type { Lamp } from '../../../core/setup/schema/setup.ts';
-import { fluxOf } from '../../../core/world/lamp-light.ts';
+import { statedLumens } from '../state/bag-twins.ts';
 import type { KeptLamp } from '../storage/records.ts';
-import { realWords } from '../ui/shot-words.ts';
+import { kindWords } from '../ui/lamp-kind-words.ts';
+import { realWords } from '../ui/real-words.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { threeFigures } from '../ui/words.ts';
-
-const kinds: Readonly<Record<Lamp['kind'], string>> = {
-  torch: 'torch',
-  panel: 'panel',
-  lantern: 'lantern',
-  tube: 'tube',
-  point: 'bare bulb',
-};
 
 const beamText = ({ lamp, beam }: KeptLamp): string | null => {
   if (!('beam' in lamp)) return null;
@@ -36,17 +28,17 @@ interface BagRowProps {
 
 /** A lamp of the bag: its name, what it is, and a way to throw it out. */
 export const BagRow = ({ kept, onRename, onDelete }: BagRowProps) => {
-  const { lamp, beam } = kept;
+  const { lamp } = kept;
   const words = [
-    kinds[lamp.kind],
-    `box ${threeFigures(fluxOf(lamp, beam ? [beam] : []))} lm`,
+    kindWords[lamp.kind],
+    `box ${threeFigures(statedLumens(kept))} lm`,
     lamp.correctionStops === 0 ? null : realWords(lamp.correctionStops, lamp.testShots.length),
     beamText(kept),
     lamp.lowestLevelPercent < 100 ? `lowest ${Number(lamp.lowestLevelPercent.toFixed(2))} %` : null,
   ];
   return (
     <li className="bag-row">
-      <TextField label={`Name of the ${kinds[lamp.kind]}`} value={lamp.name} onChange={onRename} />
+      <TextField label={`Name of the ${kindWords[lamp.kind]}`} value={lamp.name} onChange={onRename} />
       <span className="quiet">{words.filter(Boolean).join(' · ')}</span>
       <button type="button" aria-label={`Take out ${lamp.name}`} onClick={onDelete}>
         Take out

@@ -14,7 +14,7 @@ import { type PhotoTaps, TapsInPhoto } from './TapsInPhoto.tsx';
 interface BeamTapsProps {
   readonly lamps: readonly KeptLamp[];
   readonly onNew: (lamp: Lamp) => void;
-  readonly onChange: (kept: KeptLamp) => void;
+  readonly onChange: (id: string, change: (kept: KeptLamp) => KeptLamp) => void;
 }
 
 const isNew = ':new';
@@ -26,6 +26,7 @@ export const BeamTaps = ({ lamps, onNew, onChange }: BeamTapsProps) => {
   const [hasSpill, setHasSpill] = useState(true);
   const [edge, setEdge] = useState(2.2);
   const [edgeToCentre, setEdgeToCentre] = useState<number | null>(null);
+  const [edgeDoubt, setEdgeDoubt] = useState<number | null>(null);
   const [lux, setLux] = useState(0);
   const [target, setTarget] = useState(isNew);
   const tapped = useMemo(
@@ -47,11 +48,18 @@ export const BeamTaps = ({ lamps, onNew, onChange }: BeamTapsProps) => {
     setHasSpill(taps.edgeRadians !== null);
     if (taps.edgeRadians !== null) setEdge(radius(taps.edgeRadians));
     setEdgeToCentre(taps.edgeToCentre);
+    setEdgeDoubt(taps.edgeDoubtStops);
   };
   const give = () => {
     if ('refused' in tapped) return;
     if (!kept) onNew(withTappedBeam(newTorch(), tapped));
-    else onChange({ ...kept, lamp: withTappedBeam(kept.lamp, tapped), beam: null, keptAt: Date.now() });
+    else
+      onChange(kept.id, (now) => ({
+        ...now,
+        lamp: withTappedBeam(now.lamp, tapped, now.beam),
+        beam: null,
+        keptAt: Date.now(),
+      }));
   };
   return (
     <details className="bag-taps">
@@ -101,7 +109,7 @@ export const BeamTaps = ({ lamps, onNew, onChange }: BeamTapsProps) => {
           <span role="status">
             {tapped.shape === 'spot' ? 'Hot spot' : 'Soft lobe'} {degreesFromRadians(tapped.beamRadians).toFixed(1)}°
             {tapped.shape === 'spot' &&
-              `, spill ${degreesFromRadians(tapped.spillRadians).toFixed(0)}° with ${Math.round(100 * tapped.spillShare)} % of the light${edgeToCentre === null ? ' (the usual share)' : ''}`}
+              `, spill ${degreesFromRadians(tapped.spillRadians).toFixed(0)}° with ${Math.round(100 * tapped.spillShare)} % of the light${edgeToCentre === null ? ' (the usual share)' : ` (±${(edgeDoubt ?? 0).toFixed(1)} stop in the photo: its tone curve is not known)`}`}
             {tapped.peakCandela !== null && `, ${threeFigures(tapped.peakCandela)} cd`}
           </span>
           <button type="button" className="strong" onClick={give}>

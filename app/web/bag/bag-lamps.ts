@@ -3,11 +3,14 @@ import type { TappedBeam } from '../../../core/photometry/beam-from-taps.ts';
 import { Lm63Error } from '../../../core/photometry/lm63/lm63-error.ts';
 import { maxLm63Characters, parseLm63 } from '../../../core/photometry/lm63/parse-lm63.ts';
 import { lamp as lampSchema } from '../../../core/setup/schema/lamp.ts';
-import type { Lamp } from '../../../core/setup/schema/setup.ts';
+import type { Lamp, MeasuredBeam } from '../../../core/setup/schema/setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxSetupBytes } from '../../../core/setup/setup-size.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
+import { fluxOf } from '../../../core/world/lamp-light.ts';
 import { BeamRefused, beamFromFile } from '../state/beam-from-file.ts';
+import { freshName } from '../state/edits/plain-name.ts';
+import { measuredAnew, rebasedLamp } from '../state/edits/rebased-lamp.ts';
 
 /** Why a file can't go into the bag: a sentence without its end. */
 export class BagRefused extends Error {}
@@ -44,16 +47,26 @@ export const lampsOfFile = async (file: File): Promise<BagLamp[]> => {
 const degrees = (radians: number, low: number, high: number): number =>
   Number(Math.min(Math.max(degreesFromRadians(radians), low), high).toFixed(1));
 
-/** A torch or panel with the beam that three taps found, and its output where that was measured. */
-export const withTappedBeam = (own: Lamp, tapped: TappedBeam): Lamp => {
+/** Four figures, as a box tells them. */
+const told = (value: number, low: number, high: number): number =>
+  Number(Math.min(Math.max(value, low), high).toPrecision(4));
+
+/**
+ * A torch or panel with the beam that three taps found. Lux at the centre measure its output too: photos of before count no
+ * more. Without them what is stated stays, and so does what photos found it really to give.
+ *
+ * @param measured the measured beam that it has
+ */
+export const withTappedBeam = (own: Lamp, tapped: TappedBeam, measured: MeasuredBeam | null = null): Lamp => {
   if (own.kind !== 'torch' && own.kind !== 'panel') return own;
+  const beams = measured ? [measured] : [];
   const { shape, beamRadians, spillRadians, spillShare, peakCandela } = tapped;
   const output =
     peakCandela === null
       ? own.output.from === 'measured'
-        ? ({ from: 'lumens', lumens: 100 } as const)
+        ? ({ from: 'lumens', lumens: told(fluxOf(own, beams), 0.001, 1e7) } as const)
         : own.output
-      : ({ from: 'peak-candela', candela: Number(Math.min(Math.max(peakCandela, 0.01), 1e9).toPrecision(4)) } as const);
+      : ({ from: 'peak-candela', candela: told(peakCandela, 0.01, 1e9) } as const);
   const beamDegrees = degrees(beamRadians, 1, 170);
   const beam =
     shape === 'lobe'
@@ -64,7 +77,8 @@ export const withTappedBeam = (own: Lamp, tapped: TappedBeam): Lamp => {
           spillDegrees: degrees(spillRadians, 1, 180),
           spillShare: Number(spillShare.toFixed(3)),
         } as const);
-  return { ...own, output, beam };
+  const changed = { ...own, output, beam };
+  return peakCandela === null ? rebasedLamp(own, changed, beams) : measuredAnew(changed);
 };
 
 /** What a new lamp measured on a wall starts as. */
@@ -80,11 +94,8 @@ export const newTorch = (): Lamp =>
   });
 
 /** Another name where the bag has one of that kind so called: "Torch", "Torch 2" … */
-export const freshName = (taken: readonly Lamp[], wanted: Lamp): string => {
-  const isTaken = (name: string) =>
-    taken.some((each) => each.kind === wanted.kind && each.name.trim().toLowerCase() === name.trim().toLowerCase());
-  for (let n = 1; ; n++) {
-    const name = n === 1 ? wanted.name : `${wanted.name.slice(0, 74)} ${n}`;
-    if (!isTaken(name)) return name;
-  }
-};
+export const freshLampName = (taken: readonly Lamp[], { kind, name }: Lamp): string =>
+  freshName(
+    taken.filter((each) => each.kind === kind).map((each) => each.name),
+    name,
+  );

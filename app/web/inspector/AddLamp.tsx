@@ -7,9 +7,9 @@ import { EditRefused } from '../state/edits/edit-refused.ts';
 import { useLampPart } from '../state/lamp-part.ts';
 import { useSession } from '../state/session.ts';
 import { Drop } from '../ui/Drop.tsx';
-import { realWords } from '../ui/shot-words.ts';
+import { kindWords } from '../ui/lamp-kind-words.ts';
+import { realWords } from '../ui/real-words.ts';
 import { addLampWithPass } from './add-lamp-with-pass.ts';
-import { kindWords } from './new-lamps.ts';
 
 const kinds: readonly Lamp['kind'][] = ['torch', 'panel', 'lantern', 'tube', 'point'];
 

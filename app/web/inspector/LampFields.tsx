@@ -6,15 +6,15 @@ import { emitterOf, fluxOf } from '../../../core/world/lamp-light.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import * as lamps from '../state/edits/lamp-edits.ts';
 import { useLampPart } from '../state/lamp-part.ts';
+import { kindWords } from '../ui/lamp-kind-words.ts';
 import { NumberField } from '../ui/NumberField.tsx';
-import { realWords } from '../ui/shot-words.ts';
+import { realWords } from '../ui/real-words.ts';
 import { TextField } from '../ui/TextField.tsx';
 import { threeFigures } from '../ui/words.ts';
 import { BeamFields } from './BeamFields.tsx';
 import { LampBagLine } from './LampBagLine.tsx';
 import { LampShots } from './LampShots.tsx';
 import { MeasuredBeamFields } from './MeasuredBeamFields.tsx';
-import { kindWords } from './new-lamps.ts';
 import { OutputField } from './OutputField.tsx';
 import { SizeFields } from './SizeFields.tsx';
 

@@ -2,8 +2,8 @@ import type { Lamp } from '../../../core/setup/schema/setup.ts';
 import { combinedShots } from '../../../core/testshot/combined-shots.ts';
 import { ratioFromStops } from '../../../core/units/stops.ts';
 import { useApp } from '../state/app-store.ts';
-import { forgetTestShots, removeTestShot } from '../state/edits/test-shot-edits.ts';
-import { realWords } from '../ui/shot-words.ts';
+import { forgetTestShots, removeTestShot } from '../state/edits/lamp-shots.ts';
+import { realWords } from '../ui/real-words.ts';
 import { signed, threeFigures } from '../ui/words.ts';
 
 const timeText = (at: string | null): string => (at === null ? 'no date' : at.replace('T', ' ').slice(0, 16));
@@ -21,6 +21,11 @@ export const LampShots = ({ lamp, boxLumens }: { lamp: Lamp; boxLumens: number }
         Box {threeFigures(boxLumens)} lm · {realWords(correctionStops, testShots.length)}: {real} lm
         {testShots.length > 0 && <span className="quiet"> ±{Math.max(uncertaintyStops, 0.1).toFixed(1)}</span>}
         {testShots.length > 1 && <span className="quiet">, {spreadStops.toFixed(1)} apart</span>}
+      </p>
+      <p className="quiet">
+        {lamp.output.from === 'lux-at-1-metre'
+          ? 'A new lux reading takes the place of what photos found.'
+          : 'Another number on the box, or another beam, leaves what it really gives as it is.'}
       </p>
       <ul>
         {testShots.map(({ at, stops, uncertaintyStops: own }, i) => (

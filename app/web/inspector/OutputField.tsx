@@ -1,6 +1,6 @@
 import type { Lamp } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
-import { measuredBeamOf, restateLampOutput, setLampOutput } from '../state/edits/lamp-edits.ts';
+import { measuredBeamOf, restateLampOutput, setLampLux, setLampOutput } from '../state/edits/lamp-edits.ts';
 import { numberOfOutput, type Output, type OutputFrom, outputFrom, outputRanges } from '../state/edits/lamp-output.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
@@ -37,7 +37,10 @@ export const OutputField = ({ lamp }: { lamp: Lamp }) => {
           {...fields[output.from]}
           {...outputRanges[output.from]}
           value={numberOfOutput(output)}
-          onChange={(value) => edit((s) => setLampOutput(s, lamp.id, outputFrom(output.from, value)))}
+          onChange={(value) => {
+            const told = outputFrom(output.from, value);
+            edit((s) => (told.from === 'lux-at-1-metre' ? setLampLux : setLampOutput)(s, lamp.id, told));
+          }}
         />
       )}
     </>

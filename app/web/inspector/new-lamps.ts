@@ -62,12 +62,3 @@ export const newLamps: Readonly<Record<Lamp['kind'], Lamp>> = {
     beam: { shape: 'even' },
   },
 };
-
-/** What a kind of lamp is called. */
-export const kindWords: Readonly<Record<Lamp['kind'], string>> = {
-  torch: 'torch',
-  panel: 'panel',
-  lantern: 'lantern',
-  tube: 'tube',
-  point: 'bare bulb',
-};

@@ -9,7 +9,7 @@ export const photoKind = (bytes: Uint8Array): PhotoKind => {
   if (bytes[0] === 0xff && bytes[1] === 0xd8 && bytes[2] === 0xff) return 'jpeg';
   const head = ascii(bytes, 0, 4);
   // most makers' raw files are TIFF inside, or boxes of their own
-  if (head === 'II*\0' || head === 'MM\0*' || /^(II|MM)/.test(head)) return 'raw';
+  if (/^(II|MM)/.test(head)) return 'raw';
   if (ascii(bytes, 1, 4) === 'PNG') return 'png';
   if (head === 'RIFF' && ascii(bytes, 8, 12) === 'WEBP') return 'webp';
   if (ascii(bytes, 4, 8) === 'ftyp') return heicBrands.includes(ascii(bytes, 8, 12)) ? 'heic' : 'raw';

@@ -1,27 +1,42 @@
 import { create } from 'zustand';
-import { type BagLamp, maxBagLamps } from '../../../core/bag/bag-file.ts';
-import type { Lamp, MeasuredBeam, Setup } from '../../../core/setup/schema/setup.ts';
-import { deleteKeptLamp, keptLamps, putKeptLamp } from '../storage/lamps-kept.ts';
+import type { BagLamp } from '../../../core/bag/bag-file.ts';
+import { maxBagLamps } from '../../../core/bag/bag-size.ts';
+import { changeKeptLamps, keptLamps } from '../storage/lamps-kept.ts';
+import { newKey } from '../storage/new-key.ts';
 import type { KeptLamp } from '../storage/records.ts';
-import { type TestShot, withTestShot } from './edits/test-shot-edits.ts';
 import { pageConnection } from './page-saving.ts';
+
+type Lamps = readonly KeptLamp[];
+
+/** A change of the bag: the lamps that are to be there of those that are; null = it can't be made, all stays. */
+export type BagChange = (lamps: Lamps) => Lamps | null;
 
 /** What keeps the lamps: the browser's store, or a stand-in in tests. */
 export interface BagKeeper {
-  readonly all: () => Promise<KeptLamp[]>;
-  readonly put: (lamp: KeptLamp) => Promise<void>;
-  readonly remove: (id: string) => Promise<void>;
+  readonly all: () => Promise<Lamps>;
+  /** Changes what is there now, in one go, and gives back what is there then. */
+  readonly change: (change: BagChange) => Promise<Lamps>;
 }
 
 interface Bag {
   /** The latest first; null until they are read. */
-  readonly lamps: readonly KeptLamp[] | null;
+  readonly lamps: Lamps | null;
   /** Why the bag can't be used just now, a sentence; null = nothing is wrong. */
   readonly problem: string | null;
 }
 
 const problemText =
   'Your bag can’t be kept in this browser just now. Export it, or save the setup: its lamps are in the file.';
+const fullText = `Your bag holds at most ${maxBagLamps} lamps. Take some out first; nothing was put in.`;
+
+/** Puts lamps in, each in place of the one of its id; null where there is no room for them. */
+const withLamps =
+  (added: Lamps): BagChange =>
+  (lamps) => {
+    const ids = new Set(added.map(({ id }) => id));
+    const all = [...added, ...lamps.filter(({ id }) => !ids.has(id))];
+    return all.length > Math.max(maxBagLamps, lamps.length) ? null : all;
+  };
 
 /** The user's own lamps, kept across setups. Changes show at once and are written after. */
 export class LampBag {
@@ -32,88 +47,72 @@ export class LampBag {
     this.keeper = keeper;
   }
 
-  private async attempt(work: () => Promise<unknown>): Promise<boolean> {
+  /** Reads the bag, once. */
+  async load(): Promise<void> {
+    if (this.state.getState().lamps === null) await this.read();
+  }
+
+  /** Reads it again, where it was read: another tab may have changed it. */
+  async refresh(): Promise<void> {
+    if (this.state.getState().lamps !== null) await this.read();
+  }
+
+  private async read(): Promise<void> {
     try {
-      await work();
-      this.state.setState({ problem: null });
-      return true;
+      this.state.setState({ lamps: await this.keeper.all(), problem: null });
     } catch {
       this.state.setState({ problem: problemText });
-      return false;
     }
   }
 
-  /** Reads the bag, once. */
-  async load(): Promise<void> {
-    if (this.state.getState().lamps !== null) return;
-    await this.attempt(async () => this.state.setState({ lamps: await this.keeper.all() }));
-  }
-
-  /** Puts lamps in, each in place of the one of its id. False where they could not be kept: they are there for now. */
-  async put(...added: readonly KeptLamp[]): Promise<boolean> {
+  /** False where it could not be kept: then it shows for now, unless it can't be made at all. */
+  private async change(change: BagChange): Promise<boolean> {
     await this.load();
-    const ids = new Set(added.map(({ id }) => id));
-    const others = (this.state.getState().lamps ?? []).filter(({ id }) => !ids.has(id));
-    this.state.setState({ lamps: [...added, ...others].slice(0, maxBagLamps) });
-    return this.attempt(async () => {
-      for (const each of added) await this.keeper.put(each);
-    });
+    const shown = change(this.state.getState().lamps ?? []);
+    if (shown) this.state.setState({ lamps: shown });
+    let isMade = false;
+    try {
+      const lamps = await this.keeper.change((kept) => {
+        const changed = change(kept);
+        isMade = changed !== null;
+        return changed;
+      });
+      this.state.setState({ lamps, problem: isMade ? null : fullText });
+    } catch {
+      isMade = false;
+      this.state.setState({ problem: problemText });
+    }
+    return isMade;
   }
 
-  async remove(id: string): Promise<boolean> {
-    this.state.setState(({ lamps }) => ({ lamps: lamps?.filter((each) => each.id !== id) ?? null }));
-    return this.attempt(() => this.keeper.remove(id));
+  /** Puts lamps in, each in place of the one of its id: all of them, or none where there is no room. */
+  put(...added: Lamps): Promise<boolean> {
+    return this.change(withLamps(added));
+  }
+
+  /** Changes one lamp as it is kept now. One that is no longer there stays away. */
+  correct(id: string, correction: (kept: KeptLamp) => KeptLamp): Promise<boolean> {
+    return this.change((lamps) => lamps.map((kept) => (kept.id === id ? correction(kept) : kept)));
+  }
+
+  remove(id: string): Promise<boolean> {
+    return this.change((lamps) => lamps.filter((each) => each.id !== id));
   }
 }
 
 /** The page's bag. */
 export const pageBag = new LampBag({
   all: () => pageConnection.use(keptLamps),
-  put: (lamp) => pageConnection.use((database) => putKeptLamp(database, lamp)),
-  remove: (id) => pageConnection.use((database) => deleteKeptLamp(database, id)),
+  change: (change) => pageConnection.use((database) => changeKeptLamps(database, change)),
 });
+if (typeof window !== 'undefined') window.addEventListener('focus', () => void pageBag.refresh());
 
 export const useBag = pageBag.state;
 
-/** The measured beam that a lamp of a setup has. */
-export const beamOfLamp = ({ measuredBeams }: Setup, lamp: Lamp): MeasuredBeam | null =>
-  ('beam' in lamp &&
-    lamp.beam.shape === 'measured' &&
-    measuredBeams.find(({ id }) => id === (lamp.beam as { beamId: string }).beamId)) ||
-  null;
-
-const plainName = (name: string): string => name.trim().toLowerCase();
-
-/** The lamp of the bag that a lamp of a setup is a copy of, by its kind and name. */
-export const twinOf = (lamps: readonly KeptLamp[] | null, { kind, name }: Lamp): KeptLamp | null =>
-  lamps?.find(({ lamp }) => lamp.kind === kind && plainName(lamp.name) === plainName(name)) ?? null;
-
-/** Whether two lamps are the same but for their ids, measured beams and all. */
-export const isSameLamp = (a: BagLamp, b: BagLamp): boolean => {
-  const text = ({ lamp, beam }: BagLamp) =>
-    JSON.stringify([
-      {
-        ...lamp,
-        id: '',
-        ...('beam' in lamp && lamp.beam.shape === 'measured' ? { beam: { ...lamp.beam, beamId: '' } } : {}),
-      },
-      beam && { ...beam, id: '' },
-    ]);
-  return text(a) === text(b);
-};
-
-const newId = (): string => crypto.randomUUID();
-
-/** A lamp as the bag keeps it: in place of its twin, if it has one. */
-export const keptOf = (bagLamp: BagLamp, twin: KeptLamp | null): KeptLamp => ({
-  ...bagLamp,
-  id: twin?.id ?? newId(),
-  keptAt: Date.now(),
-});
-
-/** A kept lamp corrected by one more test shot. */
-export const correctedKept = (kept: KeptLamp, shot: TestShot): KeptLamp => ({
-  ...kept,
-  lamp: withTestShot(kept.lamp, shot),
+/** A lamp as the bag keeps it: in place of another, if there is one. */
+export const keptOf = (bagLamp: BagLamp, insteadOf: KeptLamp | null): KeptLamp => ({
+  lamp: bagLamp.lamp,
+  beam: bagLamp.beam,
+  id: insteadOf?.id ?? newKey(),
   keptAt: Date.now(),
 });

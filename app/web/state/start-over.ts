@@ -1,4 +1,5 @@
 import { useApp } from './app-store.ts';
+import { pageBag } from './bag.ts';
 import { useLampPart } from './lamp-part.ts';
 import { useNightRun } from './night-run.ts';
 import { useSession } from './session.ts';
@@ -10,6 +11,8 @@ export const startStoresOver = (): void => {
   const openings = useApp.getState().openings + 1;
   useApp.setState({ ...useApp.getInitialState(), openings }, true);
   useSession.setState(useSession.getInitialState(), true);
+  // what is kept may have been cleared away meanwhile
+  void pageBag.refresh();
   useLampPart.setState(useLampPart.getInitialState(), true);
   useNightRun.setState(useNightRun.getInitialState(), true);
   useSharing.setState(useSharing.getInitialState(), true);

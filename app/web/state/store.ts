@@ -29,6 +29,8 @@ export type Selection =
 export interface Notice {
   readonly tone: 'problem' | 'done';
   readonly text: string;
+  /** Takes back what was done, where the history of the setup does not. */
+  readonly undo?: () => void;
 }
 
 /**

@@ -1,12 +1,29 @@
 import type { Database, KeptLamp } from './records.ts';
 
+const latestFirst = (lamps: readonly KeptLamp[]): KeptLamp[] => [...lamps].sort((a, b) => b.keptAt - a.keptAt);
+
 /** The lamps in the user's bag, the latest first. */
-export const keptLamps = async (database: Database): Promise<KeptLamp[]> =>
-  (await database.getAll('lamps')).sort((a, b) => b.keptAt - a.keptAt);
+export const keptLamps = async (database: Database): Promise<KeptLamp[]> => latestFirst(await database.getAll('lamps'));
 
-/** Puts a lamp into the bag, in place of the one with its id. */
-export const putKeptLamp = async (database: Database, lamp: KeptLamp): Promise<void> => {
-  await database.put('lamps', lamp);
+/**
+ * Changes the bag as it is in the store now, in one transaction: what another tab did meanwhile stays.
+ *
+ * @param change given the lamps that are there, those that are to be there; null = all stays
+ * @returns the lamps that are there after it, the latest first
+ */
+export const changeKeptLamps = async (
+  database: Database,
+  change: (lamps: readonly KeptLamp[]) => readonly KeptLamp[] | null,
+): Promise<KeptLamp[]> => {
+  const transaction = database.transaction('lamps', 'readwrite');
+  const { store } = transaction;
+  const before = latestFirst(await store.getAll());
+  const after = change(before) ?? before;
+  const there = new Set(after.map(({ id }) => id));
+  await Promise.all([
+    ...before.filter(({ id }) => !there.has(id)).map(({ id }) => store.delete(id)),
+    ...after.filter((lamp) => !before.includes(lamp)).map(async (lamp) => store.put(lamp)),
+    transaction.done,
+  ]);
+  return latestFirst(after);
 };
-
-export const deleteKeptLamp = (database: Database, id: string): Promise<void> => database.delete('lamps', id);

@@ -3,12 +3,14 @@ import type { PhotoSettings } from '../../../core/testshot/photo-settings.ts';
 import { CrossPicture } from '../photo/CrossPicture.tsx';
 import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
 import { useApp } from '../state/app-store.ts';
+import { logPhoto, type NightPhoto } from '../state/edits/night-photo-edits.ts';
 import { changeCamera } from '../state/edits/place-edits.ts';
 import { takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { FramePicture } from './FramePicture.tsx';
 import { spotRadius } from './judge-shot.ts';
 import { PhotoFacts } from './PhotoFacts.tsx';
+import { localNow } from './photo-taken.ts';
 import type { TestShot } from './use-test-shot.ts';
 
 const looks: readonly (readonly [PhotoLook, string])[] = [
@@ -21,10 +23,12 @@ interface ShotPanesProps {
   readonly shot: TestShot;
   readonly settings: PhotoSettings;
   readonly picture: ImageBitmap;
+  /** For the log of nights. */
+  readonly taken: NightPhoto | null;
 }
 
 /** The photo and the rehearsal side by side, each with its cross, and what is known of them. */
-export const ShotPanes = ({ shot, settings, picture }: ShotPanesProps) => {
+export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) => {
   const { scheme, frame, lamp } = shot;
   const { edit } = useApp.getState();
   const place = { schemeId: scheme.id, frameId: frame.id };
@@ -45,7 +49,12 @@ export const ShotPanes = ({ shot, settings, picture }: ShotPanesProps) => {
           frameName={frame.name}
           focalLengthMm={shot.camera.focalLengthMm}
           isTaken={shot.frameAsShot === frame}
-          onTake={() => edit((s) => takePhotoSettings(s, place, settings))}
+          onTake={() =>
+            edit((s) => {
+              const exposed = takePhotoSettings(s, place, settings);
+              return taken ? logPhoto(exposed, scheme.id, taken, localNow()) : exposed;
+            })
+          }
           onTakeFocalLength={() =>
             edit((s) =>
               changeCamera(s, scheme.id, (camera) => ({

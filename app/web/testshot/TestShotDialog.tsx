@@ -1,12 +1,17 @@
 import { useEffect, useRef, useState } from 'react';
 import { useApp } from '../state/app-store.ts';
-import { correctedKept, pageBag, twinOf, useBag } from '../state/bag.ts';
-import { addTestShot, correctCounts } from '../state/edits/test-shot-edits.ts';
+import { pageBag, useBag } from '../state/bag.ts';
+import { beamOfLamp, twinOf } from '../state/bag-twins.ts';
+import { correctedKept } from '../state/edits/corrected-kept.ts';
+import { logPhoto } from '../state/edits/night-photo-edits.ts';
+import { correctCounts } from '../state/edits/test-shot-edits.ts';
 import { type TestShotWish, useSession } from '../state/session.ts';
-import { Check } from '../ui/Check.tsx';
-import { realWords } from '../ui/shot-words.ts';
-import { countChanges } from './count-changes.ts';
+import { realWords } from '../ui/real-words.ts';
+import '../ui/test-shot.css';
+import { BagCheck } from './BagCheck.tsx';
+import { localNow, photoTaken } from './photo-taken.ts';
 import { ShotPanes } from './ShotPanes.tsx';
+import { shotOutcome } from './shot-outcome.ts';
 import { useTestShot } from './use-test-shot.ts';
 import { Verdict } from './Verdict.tsx';
 
@@ -25,36 +30,35 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
   }, []);
   const { photo, scheme, frame, lamp, answer } = shot;
   const bag = useBag((state) => state.lamps);
-  const twin = lamp && twinOf(bag, lamp);
-  const [goesIntoBag, setGoesIntoBag] = useState(true);
-  const place = { schemeId: scheme.id, frameId: frame.id };
+  const own = lamp && { lamp, beam: beamOfLamp(shot.setupAsShot, lamp) };
+  const twin = own && twinOf(bag, own);
+  // null = not said: only one that is stated to give the same is taken for the same lamp
+  const [isWanted, setIsWanted] = useState<boolean | null>(null);
+  const goesIntoBag = isWanted ?? twin?.isAlike ?? false;
   const found = answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
-  const counts = found && lamp ? countChanges(frame, lamp.id, found.stops) : null;
+  const outcome = found && lamp && shotOutcome(lamp, frame, found, photo.settings?.at ?? null);
+  const taken = photoTaken(shot, file);
   const keep = (withCount: boolean) => {
-    if (!lamp || !found) return;
-    const verdict = {
-      at: photo.settings?.at ?? null,
-      stops: lamp.correctionStops + found.stops,
-      uncertaintyStops: found.uncertaintyStops,
-    };
-    edit((setup) =>
-      withCount && counts
-        ? correctCounts(
-            setup,
-            lamp.id,
-            verdict,
-            counts.map(({ passId, to }) => ({ place: { ...place, passId }, seconds: to })),
-          )
-        : addTestShot(setup, lamp.id, verdict),
-    );
-    if (twin && goesIntoBag) void pageBag.put(correctedKept(twin, verdict));
+    if (!own || !outcome) return;
+    const { verdict, after, counts } = outcome;
+    const places = (withCount && counts) || [];
+    const place = { schemeId: scheme.id, frameId: frame.id };
+    const counted = places.map(({ passId, to }) => ({ place: { ...place, passId }, seconds: to }));
+    edit((setup) => {
+      const corrected = correctCounts(setup, own.lamp.id, verdict, counted);
+      return taken ? logPhoto(corrected, scheme.id, taken, localNow()) : corrected;
+    });
+    const inBag = twin && goesIntoBag ? correctedKept(twin.kept, own, verdict).lamp : null;
+    if (twin && inBag) void pageBag.correct(twin.kept.id, (kept) => correctedKept(kept, own, verdict));
     close();
-    const after = useApp.getState().history.present.lamps.find(({ id }) => id === lamp.id);
-    if (after)
-      tell({
-        tone: 'done',
-        text: `${lamp.name}: ${realWords(after.correctionStops, after.testShots.length)}${twin && goesIntoBag ? ', in your bag too' : ''}. Undo takes it back here`,
-      });
+    const words = realWords(after.correctionStops, after.testShots.length);
+    const bagWords = inBag && realWords(inBag.correctionStops, inBag.testShots.length);
+    const inBagToo = !bagWords
+      ? ''
+      : bagWords === words
+        ? ', in your bag too'
+        : `, in your bag too (there ${bagWords})`;
+    tell({ tone: 'done', text: `${own.lamp.name}: ${words}${inBagToo}. Undo takes it back here` });
   };
   return (
     <dialog
@@ -103,20 +107,20 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
       {file && !photo.fault && !photo.picture && <p role="status">Reading the photo…</p>}
       {photo.settings && photo.picture && (
         <>
-          <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} />
+          <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} taken={taken} />
           {lamp ? (
             <Verdict
               answer={answer}
               lamp={lamp}
               frame={frame}
-              counts={counts}
+              outcome={outcome}
               onLamp={() => keep(false)}
               onCount={() => keep(true)}
             />
           ) : (
             <p role="status">No lamp shines in “{frame.name}”. Choose the frame that this is a photo of.</p>
           )}
-          {twin && found && <Check label="Correct it in my bag too" isOn={goesIntoBag} onChange={setGoesIntoBag} />}
+          {own && twin && found && <BagCheck own={own} twin={twin} isOn={goesIntoBag} onChange={setIsWanted} />}
         </>
       )}
     </dialog>

@@ -1,16 +1,18 @@
 import type { Frame, Lamp } from '../../../core/setup/schema/setup.ts';
-import { combinedShots } from '../../../core/testshot/combined-shots.ts';
-import { differenceWords, lampWords, realWords } from '../ui/shot-words.ts';
+import { restDoubtStops } from '../../../core/testshot/lamp-from-shot.ts';
+import { realWords } from '../ui/real-words.ts';
 import { shutterText } from '../ui/words.ts';
 import type { CountChange } from './count-changes.ts';
 import type { ShotAnswer } from './judge-shot.ts';
+import type { ShotOutcome } from './shot-outcome.ts';
+import { differenceWords, lampWords } from './shot-words.ts';
 
 interface VerdictProps {
   readonly answer: ShotAnswer | null;
   readonly lamp: Lamp;
   readonly frame: Frame;
-  /** What the counts would become; null where the frame does not hold them. */
-  readonly counts: readonly CountChange[] | null;
+  /** What the shot would make of the lamp; null where it says nothing. */
+  readonly outcome: ShotOutcome | null;
   readonly onLamp: () => void;
   readonly onCount: () => void;
 }
@@ -19,7 +21,7 @@ const countText = (counts: readonly CountChange[]): string =>
   counts.map(({ from, to }) => `${shutterText(from)} s → ${shutterText(to)} s`).join(', ');
 
 /** Measured against predicted, in one sentence, and what can be done about it. */
-export const Verdict = ({ answer, lamp, frame, counts, onLamp, onCount }: VerdictProps) => {
+export const Verdict = ({ answer, lamp, frame, outcome, onLamp, onCount }: VerdictProps) => {
   if (!answer) return <p role="status">Put both crosses on the same lit spot.</p>;
   if ('refused' in answer) return <p role="status">{answer.refused}</p>;
   const { compared } = answer;
@@ -30,35 +32,35 @@ export const Verdict = ({ answer, lamp, frame, counts, onLamp, onCount }: Verdic
         {difference} {answer.lamp.refused}
       </p>
     );
-  const stops = lamp.correctionStops + answer.lamp.stops;
-  const shot = { stops, uncertaintyStops: answer.lamp.uncertaintyStops };
-  const after = combinedShots([...lamp.testShots, shot]).correctionStops;
-  const count = lamp.testShots.length + 1;
+  if (!outcome) return null;
+  const { verdict, after, counts } = outcome;
   return (
     <div className="shot-verdict">
       <p role="status" className="shot-sentence">
-        {difference} {lampWords(lamp.name, stops)}
+        {difference} {lampWords(lamp.name, verdict.stops)}
       </p>
       <p className="quiet">
         {answer.lamp.share < 0.95 &&
-          `${Math.round(100 * answer.lamp.share)} % of the light there is the lamp’s; the rest is taken as predicted. `}
+          `${Math.round(100 * answer.lamp.share)} % of the light there is the lamp’s; the rest is taken as predicted, give or take ${restDoubtStops} stop. `}
         A camera’s own tone curve may be worth ±{compared.curveStops.toFixed(1)} stop of this. A neutral picture style
         and a spot near mid-grey make it less.
       </p>
       <div className="actions">
         <button type="button" className="strong" onClick={onLamp}>
-          Correct the lamp: {realWords(after, count)}
+          Correct the lamp: {realWords(after.correctionStops, after.testShots.length)}
         </button>
-        {counts && (
+        {counts && counts.length > 0 && (
           <button type="button" onClick={onCount}>
             Correct the count: {countText(counts)}
           </button>
         )}
       </div>
       <p className="quiet">
-        {counts
-          ? 'The first makes the rehearsal show what the photo shows. The second corrects the lamp too, and counts so that the next frame comes out as planned.'
-          : `“${frame.name}” does not hold the count that would make up for it; correct the lamp, then change its level, the ISO or the shutter.`}
+        {counts?.length === 0
+          ? 'With the shots before it the lamp stays as it is taken for, and so do the counts.'
+          : counts
+            ? 'The first makes the rehearsal show what the photo shows. The second corrects the lamp too, and counts so that the next frame comes out as planned.'
+            : `“${frame.name}” does not hold the count that would make up for it; correct the lamp, then change its level, the ISO or the shutter.`}
       </p>
     </div>
   );

@@ -5,13 +5,16 @@ interface NoticeProps {
   readonly text: string;
   /** What can be done about it. */
   readonly actions?: readonly { readonly label: string; readonly onPress: () => void }[];
+  /** Takes back what it tells of; there is time to think about it. */
+  readonly undo?: () => void;
   /** When it goes away by itself; null = it stays until closed. */
   readonly seconds?: number | null;
   readonly onClose: () => void;
 }
 
 /** A word over the page, which does not move under it. Good news goes away by itself; problems stay until closed. */
-export const Notice = ({ tone, text, actions = [], seconds = tone === 'problem' ? null : 4, onClose }: NoticeProps) => {
+export const Notice = ({ tone, text, undo, onClose, ...props }: NoticeProps) => {
+  const { actions = [], seconds = tone === 'problem' ? null : undo ? 15 : 4 } = props;
   useEffect(() => {
     if (seconds === null) return;
     const timer = setTimeout(onClose, seconds * 1000);
@@ -25,6 +28,17 @@ export const Notice = ({ tone, text, actions = [], seconds = tone === 'problem' 
           {label}
         </button>
       ))}
+      {undo && (
+        <button
+          type="button"
+          onClick={() => {
+            undo();
+            onClose();
+          }}
+        >
+          Undo
+        </button>
+      )}
       <button type="button" onClick={onClose} aria-label="Close this message">
         Close
       </button>

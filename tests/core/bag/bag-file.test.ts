@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { type BagLamp, formatBag, maxBagLamps, parseBag } from '../../../core/bag/bag-file.ts';
+import { type BagLamp, formatBag, parseBag } from '../../../core/bag/bag-file.ts';
+import { maxBagLamps } from '../../../core/bag/bag-size.ts';
 import { lamp } from '../../../core/setup/schema/lamp.ts';
 import { measuredBeam } from '../../../core/setup/schema/measured-beam.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';

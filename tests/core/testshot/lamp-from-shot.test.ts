@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { combinedShots } from '../../../core/testshot/combined-shots.ts';
-import { lampFromShot } from '../../../core/testshot/lamp-from-shot.ts';
+import { lampFromShot, restDoubtStops } from '../../../core/testshot/lamp-from-shot.ts';
 import { measuredAgainstPredicted } from '../../../core/testshot/measured-against-predicted.ts';
 import { type PixelPatch, spotLevel } from '../../../core/testshot/spot-level.ts';
 
@@ -90,13 +90,26 @@ describe('lampFromShot', () => {
   it.each([
     [0.25, 0.5],
     [0.4, 0.7],
-    [0.6, 0.3],
+    [0.5, 0.4],
   ])('with %f of the light from elsewhere, a lamp at %f of its output is found again (rel 1e-12)', (rest, output) => {
     const found = from(Math.log2(rest + (1 - rest) * output), rest, 0.05);
     if ('refused' in found) throw new Error(found.refused);
     expect(Math.abs(2 ** found.stops / output - 1)).toBeLessThan(1e-12);
-    // the photo's own doubt, magnified by all of its light over the lamp's
-    expect(found.uncertaintyStops).toBeCloseTo((0.05 * (rest + (1 - rest) * output)) / ((1 - rest) * output), 10);
+    // the photo's own doubt, magnified by all of its light over the lamp's, and that of the rest by the rest's over it
+    const lamp = (1 - rest) * output;
+    const [ofPhoto, ofRest] = [(0.05 * (rest + lamp)) / lamp, (0.3 * rest) / lamp];
+    expect(found.uncertaintyStops).toBeCloseTo(Math.hypot(ofPhoto, ofRest), 10);
+  });
+
+  it('a sky off by what is allowed for moves the lamp by no more than is said, to a tenth of it', () => {
+    for (const rest of [0.1, 0.3, 0.5, 0.7]) {
+      // a sky weaker than predicted by a twentieth of the doubt: the rest of the photo is the lamp's, as predicted
+      const sky = rest * 2 ** (-restDoubtStops / 20);
+      const found = from(Math.log2(sky + (1 - rest)), rest, 0);
+      if ('refused' in found) throw new Error(found.refused);
+      expect(found.stops).toBeLessThan(0);
+      expect(Math.abs(found.uncertaintyStops / 20 / Math.abs(found.stops) - 1)).toBeLessThan(0.1);
+    }
   });
 
   it.each([

@@ -1,4 +1,5 @@
 import type { BagLamp } from '../../../../core/bag/bag-file.ts';
+import { isSameBeam } from '../../../../core/bag/same-beam.ts';
 import type { Lamp, Setup } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
 import { maxMeasuredBeams } from './lamp-edits.ts';
@@ -7,8 +8,7 @@ import { freshId } from './within.ts';
 /** A lamp from the bag made to fit a setup: its beam is one of the setup's, found or added. */
 const fitted = (setup: Setup, { lamp, beam }: BagLamp, id: string): { readonly setup: Setup; readonly lamp: Lamp } => {
   if (!beam || !('beam' in lamp) || lamp.beam.shape !== 'measured') return { setup, lamp: { ...lamp, id } };
-  const shape = JSON.stringify({ ...beam, id: '' });
-  const known = setup.measuredBeams.find((each) => JSON.stringify({ ...each, id: '' }) === shape);
+  const known = setup.measuredBeams.find((each) => isSameBeam(each, beam));
   if (!known && setup.measuredBeams.length >= maxMeasuredBeams)
     throw new EditRefused(`The setup has ${maxMeasuredBeams} measured beams, as many as it takes.`);
   const own = known ?? { ...beam, id: freshId(setup.measuredBeams, beam.id) };

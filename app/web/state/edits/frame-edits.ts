@@ -1,8 +1,7 @@
 import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { infinityMetres, nearestFocusMetres } from '../../../../core/units/focus-range.ts';
-import { cutTo, longestName } from './cut-to.ts';
-import { renamed } from './plain-name.ts';
+import { freshName, renamed } from './plain-name.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */
@@ -38,20 +37,14 @@ export const focusAt = (setup: Setup, place: FramePlace, metres: number | null):
 /** Most schemes of a setup. */
 export const maxSchemes = 24;
 
-/** A name that no scheme has yet: "Side 2", "Side 3" … */
-const freshName = (schemes: readonly Scheme[], name: string): string => {
-  const stem = cutTo(name.replace(/ \d+$/, ''), longestName - 4);
-  const taken = new Set(schemes.map((scheme) => scheme.name));
-  for (let n = 2; ; n++) if (!taken.has(`${stem} ${n}`)) return `${stem} ${n}`;
-};
-
 /** A copy of a scheme after it, under a new name. */
 export const duplicateScheme = (setup: Setup, schemeId: string): { setup: Setup; schemeId: string } => {
   const at = setup.schemes.findIndex(({ id }) => id === schemeId);
   const original = setup.schemes[at];
   if (!original || setup.schemes.length >= maxSchemes) return { setup, schemeId };
   const id = freshId(setup.schemes, original.id);
-  const copy: Scheme = { ...original, id, name: freshName(setup.schemes, original.name) };
+  const names = setup.schemes.map(({ name }) => name);
+  const copy: Scheme = { ...original, id, name: freshName(names, original.name) };
   return { setup: { ...setup, schemes: setup.schemes.toSpliced(at + 1, 0, copy) }, schemeId: id };
 };
 

@@ -1,3 +1,4 @@
+import { isSameBeam } from '../../../../core/bag/same-beam.ts';
 import { beamDistanceFromPeak } from '../../../../core/photometry/beam.ts';
 import { emitterPeakPerLumen } from '../../../../core/photometry/emitter.ts';
 import { luxAtOneMetrePerLumen } from '../../../../core/photometry/open-light.ts';
@@ -5,12 +6,17 @@ import type { Beam, Lamp, MeasuredBeam, Setup } from '../../../../core/setup/sch
 import { emitterOf, fluxOf } from '../../../../core/world/lamp-light.ts';
 import { type Output, outputFrom } from './lamp-output.ts';
 import { renamed } from './plain-name.ts';
+import { measuredAnew, rebasedLamp } from './rebased-lamp.ts';
 import { freshId, replaceById } from './within.ts';
 
 /** Edits of a lamp in the bag: pure, each (setup, lamp, argument) -> setup. They keep every rule that `parseSetup` checks. */
 
+/** Changes what is stated of a lamp; what photos found it really to give stands (`rebasedLamp`). */
 const changeLamp = (setup: Setup, lampId: string, change: (lamp: Lamp) => Lamp): Setup => {
-  const lamps = replaceById(setup.lamps, lampId, change);
+  const lamps = replaceById(setup.lamps, lampId, (lamp) => {
+    const changed = change(lamp);
+    return changed === lamp ? lamp : rebasedLamp(lamp, changed, setup.measuredBeams);
+  });
   return lamps === setup.lamps ? setup : { ...setup, lamps };
 };
 
@@ -39,6 +45,14 @@ export const setLampOutput = (setup: Setup, lampId: string, output: Output): Set
   changeLamp(setup, lampId, (lamp) =>
     output.from === 'measured' && !measuredBeamOf(lamp) ? lamp : { ...lamp, output },
   );
+
+/** What a meter showed at one metre, lux: a measurement of the lamp itself, so that test shots of before count no more. */
+export const setLampLux = (setup: Setup, lampId: string, output: Output): Setup => {
+  const isAsBefore = (lamp: Lamp) => lamp.id === lampId && JSON.stringify(lamp.output) === JSON.stringify(output);
+  if (setup.lamps.some(isAsBefore)) return setup;
+  const told = setLampOutput(setup, lampId, output);
+  return { ...told, lamps: replaceById(told.lamps, lampId, measuredAnew) };
+};
 
 /** The lamp's light told another way, to four figures, so that switching what the box says does not change the lamp. */
 export const restateLampOutput = (setup: Setup, lampId: string, from: Output['from']): Setup => {
@@ -74,14 +88,11 @@ export const setLampBeam = (setup: Setup, lampId: string, beam: Beam): Setup =>
     return { ...lamp, beam, output: keeps ? lamp.output : outputFrom('lumens', lumens) } as Lamp;
   });
 
-const isSameBeam = ({ id: _, ...a }: MeasuredBeam, { id: __, ...b }: MeasuredBeam): boolean =>
-  JSON.stringify(a) === JSON.stringify(b);
-
 /** Most measured beams of a setup. */
 export const maxMeasuredBeams = 8;
 
 /**
- * Gives a lamp the beam and the output of a photometric file, in one step. A beam that the setup already has is used
+ * Gives a lamp the beam and the output of a photometric file, in one step; what photos found it really to give stands. A beam that the setup already has is used
  * again; those that no lamp uses any more go. The same setup comes back when the lamp takes no measured beam, or when
  * there is no room for one more.
  */
@@ -91,11 +102,12 @@ export const setBeamFromFile = (setup: Setup, lampId: string, beam: MeasuredBeam
   const lamps = replaceById(setup.lamps, lampId, (lamp) => {
     if (!takesBeam(lamp, 'measured')) return lamp;
     const turnDegrees = measuredBeamOf(lamp)?.turnDegrees ?? 0;
-    return {
+    const told = {
       ...lamp,
       beam: { shape: 'measured', beamId: added.id, turnDegrees },
       output: { from: 'measured' },
     } as Lamp;
+    return rebasedLamp(lamp, told, setup.measuredBeams, [...setup.measuredBeams, added]);
   });
   if (lamps === setup.lamps) return setup;
   const used = new Set(lamps.map((lamp) => measuredBeamOf(lamp)?.beamId));

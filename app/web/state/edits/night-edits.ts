@@ -13,7 +13,8 @@ import { changeScheme, replaceById } from './within.ts';
 const mostNights = 60;
 const mostRuns = 400;
 
-const nightId = ({ nights }: Setup): string => {
+/** An id that no night has yet. */
+export const nightId = ({ nights }: Setup): string => {
   for (let n = nights.length + 1; ; n++) if (!nights.some(({ id }) => id === `night-${n}`)) return `night-${n}`;
 };
 

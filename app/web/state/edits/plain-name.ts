@@ -10,9 +10,13 @@ export const renamed = <T extends { readonly name: string }>(thing: T, typed: st
   return name === '' || name === thing.name ? thing : { ...thing, name };
 };
 
+/** Names are told apart by what is read, not by capitals or blanks at their ends. */
+export const isSameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
+
 /** A name that is not taken yet: the wish itself, else "wish 2", "wish 3" … A number at its end is counted on. */
 export const freshName = (taken: readonly string[], wish: string): string => {
-  if (!taken.includes(wish)) return wish;
+  const isTaken = (name: string) => taken.some((each) => isSameName(each, name));
+  if (!isTaken(wish)) return wish;
   const stem = cutTo(wish.replace(/ \d+$/, ''), longestName - 5);
-  for (let n = 2; ; n++) if (!taken.includes(`${stem} ${n}`)) return `${stem} ${n}`;
+  for (let n = 2; ; n++) if (!isTaken(`${stem} ${n}`)) return `${stem} ${n}`;
 };

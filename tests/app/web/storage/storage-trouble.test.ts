@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { Connection } from '../../../../app/web/storage/connection.ts';
 import { databaseName, databaseVersion } from '../../../../app/web/storage/database.ts';
-import { deleteKeptLamp, keptLamps, putKeptLamp } from '../../../../app/web/storage/lamps-kept.ts';
+import { changeKeptLamps, keptLamps } from '../../../../app/web/storage/lamps-kept.ts';
 import { listSetups } from '../../../../app/web/storage/list-setups.ts';
 import { freshBrowser, keptNotes, stones, Tab } from './tabs.ts';
 
@@ -185,9 +185,11 @@ describe('kept lamps', () => {
     if (!lamp) throw new Error('no lamp');
     const kept = (id: string, keptAt: number) => ({ id, lamp, beam: null, keptAt });
     for (const each of [kept('a', 1), kept('b', 3), kept('a', 5)])
-      await connection.use((database) => putKeptLamp(database, each));
+      await connection.use((database) =>
+        changeKeptLamps(database, (all) => [each, ...all.filter(({ id }) => id !== each.id)]),
+      );
     expect(await connection.use(keptLamps)).toEqual([kept('a', 5), kept('b', 3)]);
-    await connection.use((database) => deleteKeptLamp(database, 'a'));
+    await connection.use((database) => changeKeptLamps(database, (all) => all.filter(({ id }) => id !== 'a')));
     expect(await connection.use(keptLamps)).toEqual([kept('b', 3)]);
   });
 });

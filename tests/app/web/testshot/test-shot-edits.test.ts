@@ -2,13 +2,13 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import {
   addTestShot,
-  correctCounts,
   forgetTestShots,
   mostTestShots,
   removeTestShot,
-  takePhotoSettings,
-} from '../../../../app/web/state/edits/test-shot-edits.ts';
+} from '../../../../app/web/state/edits/lamp-shots.ts';
+import { correctCounts, takePhotoSettings } from '../../../../app/web/state/edits/test-shot-edits.ts';
 import { countChanges } from '../../../../app/web/testshot/count-changes.ts';
+import { shotOutcome } from '../../../../app/web/testshot/shot-outcome.ts';
 import { parseSetup, validateSetup } from '../../../../core/setup/parse-setup.ts';
 import type { Frame, Lamp, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { photoSettings } from '../../../../core/testshot/photo-settings.ts';
@@ -61,6 +61,30 @@ describe('takePhotoSettings', () => {
   });
 });
 
+describe('a lamp that stands lit for as long as the shutter is open', () => {
+  const arch = parseSetup(readFileSync('assets/setups/natural-arch.json', 'utf8'));
+  it('follows the shutter of the photo, longer and shorter; the others are squeezed only', () => {
+    const where = arch.schemes.flatMap((s) => s.frames.map((f) => ({ s, f })));
+    const standing = where.find(({ f }) =>
+      f.passes.some((p) => p.held === 'stand' && p.on === 0 && p.off === f.seconds),
+    );
+    if (!standing) throw new Error('no such lamp');
+    const at = { schemeId: standing.s.id, frameId: standing.f.id };
+    for (const seconds of [2 * standing.f.seconds, standing.f.seconds / 2]) {
+      const taken = takePhotoSettings(arch, at, photoSettings({ exposureTime: seconds }));
+      expect(validateSetup(JSON.parse(JSON.stringify(taken)))).toEqual(taken);
+      const now = taken.schemes
+        .find(({ id }) => id === at.schemeId)
+        ?.frames.find(({ id }) => id === at.frameId) as Frame;
+      now.passes.forEach((pass, i) => {
+        const before = standing.f.passes[i] as Frame['passes'][number];
+        const stands = before.held === 'stand' && before.on === 0 && before.off === standing.f.seconds;
+        expect(pass.off - pass.on).toBeCloseTo(stands ? seconds : Math.min(before.off - before.on, seconds), 9);
+      });
+    }
+  });
+});
+
 describe('a count that makes up for the lamp', () => {
   const held = { ...frame, seconds: 30 };
   const pass = held.passes[0] as Frame['passes'][number];
@@ -78,6 +102,20 @@ describe('a count that makes up for the lamp', () => {
     };
     expect(counts[0]?.to).toBeCloseTo(length * 2 ** 0.8, 1);
     expect(Math.abs(dose(corrected) / dose(longer) - 1)).toBeLessThan(0.01);
+  });
+
+  it('goes by what the median moves: after three shots at -1 a fourth at -2 leaves lamp and count as they are', () => {
+    const three = [-1, -1, -1].reduce((s, stops) => addTestShot(s, lampId, shot(stops)), stones);
+    const found = { stops: -1, uncertaintyStops: 0.3, share: 1 };
+    const fourth = shotOutcome(lampOf(three), held, found, null);
+    expect(fourth.verdict.stops).toBe(-2);
+    expect(fourth.after.correctionStops).toBe(-1);
+    expect(fourth.counts).toEqual([]);
+    // a second shot moves the median by half of what it says, and the count by as much
+    const one = addTestShot(stones, lampId, shot(-0.2));
+    const second = shotOutcome(lampOf(one), held, { ...found, stops: -0.4 }, null);
+    expect(second.after.correctionStops).toBe(-0.4);
+    expect(second.counts?.[0]?.to).toBeCloseTo(length * 2 ** 0.2, 1);
   });
 
   it('is not offered where the frame does not hold it, or the lamp stays lit', () => {

@@ -1,5 +1,3 @@
-import { signed } from './words.ts';
-
 /** "0.8 stop", "1.0 stop", "2.3 stops". */
 export const stopsText = (stops: number): string => {
   const text = Math.abs(stops).toFixed(1);
@@ -23,11 +21,3 @@ export const shareOfBoxText = (stops: number): string => {
 /** "Your “Torch” gives 57 % of what its box says." */
 export const lampWords = (name: string, stops: number): string =>
   `Your “${name}” gives ${shareOfBoxText(stops)} of what its box says.`;
-
-/** "real −0.8 stop, 3 shots". */
-export const realWords = (correctionStops: number, shots: number): string => {
-  const text = signed(correctionStops);
-  const stop = Math.abs(Number(correctionStops.toFixed(1))) > 1 ? 'stops' : 'stop';
-  const by = shots === 0 ? 'as typed' : shots === 1 ? '1 shot' : `${shots} shots`;
-  return `real ${text} ${stop}, ${by}`;
-};

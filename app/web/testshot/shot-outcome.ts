@@ -1,0 +1,27 @@
+import type { Frame, Lamp } from '../../../core/setup/schema/setup.ts';
+import type { LampFromShot } from '../../../core/testshot/lamp-from-shot.ts';
+import { type TestShot, withTestShot } from '../state/edits/lamp-shots.ts';
+import { type CountChange, countChanges } from './count-changes.ts';
+
+/** What a shot would make of a lamp, and of its counts in the frame. */
+export interface ShotOutcome {
+  /** The shot as the lamp keeps it: against its box. */
+  readonly verdict: TestShot;
+  readonly after: Lamp;
+  /** Counts that make up for what the lamp changes by; none where it stays as it is; null where the frame holds them not. */
+  readonly counts: readonly CountChange[] | null;
+}
+
+/** Less than this is no change of a count, stops. */
+const leastStops = 0.005;
+
+/**
+ * What a shot would make of a lamp. The lamp goes by the median of its shots, so its counts go by what that moves, not by what
+ * this one shot says.
+ */
+export const shotOutcome = (lamp: Lamp, frame: Frame, found: LampFromShot, at: string | null): ShotOutcome => {
+  const verdict = { at, stops: lamp.correctionStops + found.stops, uncertaintyStops: found.uncertaintyStops };
+  const after = withTestShot(lamp, verdict);
+  const moved = after.correctionStops - lamp.correctionStops;
+  return { verdict, after, counts: Math.abs(moved) < leastStops ? [] : countChanges(frame, lamp.id, moved) };
+};

@@ -1,0 +1,2 @@
+/** Most lamps, and most measured beams, of a bag. */
+export const maxBagLamps = 200;
