@@ -11,7 +11,8 @@ import {
   schemeFromNight,
 } from '../../../app/web/state/edits/night-edits.ts';
 import { cardData } from '../../../core/card/card-data.ts';
-import { goingOf, movedStand, type Run, runOf } from '../../../core/card/tonight.ts';
+import { movedStand } from '../../../core/card/moved-stand.ts';
+import { goingOf, type Run, runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
@@ -87,7 +88,7 @@ describe('schemeFromNight', () => {
     expect(made.name).toBe('As run on 12 October');
     expect(next.schemes).toHaveLength(setup.schemes.length + 1);
     const ran = goingOf(card, row, night);
-    const told = movedStand(row.start, ran, card.paceMetres);
+    const told = movedStand(card, row.start, ran);
     const [newRow] = cardData(next, made, reportScheme(next, made)).rows;
     expect(newRow?.countSeconds).toBeCloseTo(ran.seconds, 9);
     expect(newRow?.start.clock).toBe(told.clock);
