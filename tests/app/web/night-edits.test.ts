@@ -42,7 +42,8 @@ describe('the log of a night', () => {
       [0, 1],
       [0, 1],
       [0, 1],
-      [-1, 0.5],
+      // at three o’clock already
+      [0, 0.5],
     ]);
     // what is kept is a good document
     expect(validateSetup(structuredClone(after)).nights).toEqual(after.nights);
@@ -78,7 +79,7 @@ describe('the log of a night', () => {
 });
 
 describe('schemeFromNight', () => {
-  const after = goneAs('too-bright', 'flat', 'good');
+  const after = goneAs('too-bright', 'too-bright', 'too-bright', 'too-bright', 'flat', 'good');
   const night = after.nights[0];
   if (!night) throw new Error('no night');
 
@@ -90,6 +91,7 @@ describe('schemeFromNight', () => {
     const ran = goingOf(card, row, night);
     const told = movedStand(card, row.start, ran);
     const [newRow] = cardData(next, made, reportScheme(next, made)).rows;
+    expect(ran.distanceTimes).toBeGreaterThan(1.4);
     expect(newRow?.countSeconds).toBeCloseTo(ran.seconds, 9);
     expect(newRow?.start.clock).toBe(told.clock);
     expect(newRow?.start.distanceMetres).toBeCloseTo(told.distanceMetres, 6);
