@@ -1,8 +1,9 @@
 import { forEachHit } from '../geometry/cast-ray.ts';
 import type { GroundPoint } from '../geometry/hull.ts';
-import type { Position } from '../setup/schema/setup.ts';
+import type { Pass, Position } from '../setup/schema/setup.ts';
 import type { Stage } from '../world/stage.ts';
 import { heightOverGround } from './card-stand.ts';
+import { movedOnLevel } from './moved-level.ts';
 import type { Going } from './stop-rule-steps.ts';
 
 interface Surface {
@@ -59,26 +60,20 @@ const groundUnder = (stage: Stage, place: GroundPoint, fromUp: number, airMetres
  * Where a lamp was that was gone otherwise than planned: farther or nearer, on round the mark, and higher or lower over
  * what lies under it there, as the card and the phone count.
  *
- * @param position as planned, [east, north, up] in metres
+ * @param waypoint lamp and aim as planned, [east, north, up] in metres
  * @param mark what clocks and paces are counted from, [east, north] in metres
  * @param going how it was gone
  * @returns [east, north, up] in metres
  */
 export const movedPlace = (
   stage: Stage,
-  position: Position,
+  { position, aim }: Pick<Pass['waypoints'][number], 'position' | 'aim'>,
   mark: GroundPoint,
-  { hoursMoved, distanceTimes, heightTimes }: Omit<Going, 'seconds'>,
+  going: Omit<Going, 'seconds'>,
 ): Position => {
-  const turn = (hoursMoved * Math.PI) / 6;
-  const [east, north] = [position[0] - mark[0], position[1] - mark[1]];
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  // clockwise seen from above
-  const place: GroundPoint = [
-    mark[0] + distanceTimes * (east * cos + north * sin),
-    mark[1] + distanceTimes * (north * cos - east * sin),
-  ];
+  const lamp = { place: [position[0], position[1]], aim: [aim[0], aim[1]], riseMetres: aim[2] - position[2] } as const;
+  const place = movedOnLevel(lamp, mark, going);
   const heightMetres = heightOverGround(stage, position);
-  const airMetres = heightMetres * heightTimes;
+  const airMetres = heightMetres * going.heightTimes;
   return [...place, groundUnder(stage, place, position[2] - heightMetres, airMetres) + airMetres];
 };

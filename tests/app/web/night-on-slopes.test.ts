@@ -4,8 +4,9 @@ import { addRun, schemeFromNight } from '../../../app/web/state/edits/night-edit
 import { cardData } from '../../../core/card/card-data.ts';
 import { heightOverGround } from '../../../core/card/card-stand.ts';
 import type { FieldCard } from '../../../core/card/field-card.ts';
+import { movedStand } from '../../../core/card/moved-stand.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
-import { movedStand, type Night, runOf } from '../../../core/card/tonight.ts';
+import { type Night, runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
 import type { Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -28,7 +29,7 @@ const heightsOf = (setup: Setup, scheme: Scheme, card: FieldCard, moved: Omit<Go
   const made = next.schemes.find(({ id }) => id === schemeId) as Scheme;
   const { stage } = buildWorld(next, made);
   return card.rows.map((row) => ({
-    told: movedStand(row.start, going, card.paceMetres).heightMetres,
+    told: movedStand(card, row.start, going).heightMetres,
     has: heightOverGround(stage, (passOf(made, row.passId, row.frameId).waypoints[0] as Waypoint).position),
   }));
 };

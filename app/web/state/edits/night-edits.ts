@@ -69,10 +69,15 @@ export const noteNight = (setup: Setup, id: string, note: string): Setup => {
 const isAsPlanned = ({ distanceTimes, hoursMoved, heightTimes }: Run): boolean =>
   distanceTimes === 1 && hoursMoved === 0 && heightTimes === 1;
 
-const asGone = (pass: Pass, run: Run, frameSeconds: number, moved: (position: Position) => Position): Pass => {
+const asGone = (
+  pass: Pass,
+  run: Run,
+  frameSeconds: number,
+  moved: (waypoint: Pass['waypoints'][number]) => Position,
+): Pass => {
   const lit = litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01)));
   if (isAsPlanned(run)) return lit;
-  return { ...lit, waypoints: lit.waypoints.map((w) => ({ ...w, position: moved(w.position) })) };
+  return { ...lit, waypoints: lit.waypoints.map((w) => ({ ...w, position: moved(w) })) };
 };
 
 /** "12 October" of 2026-10-12T22:30. */
@@ -112,7 +117,7 @@ export const schemeFromNight = (
       ...frame,
       passes: frame.passes.map((pass) => {
         const run = bestRun(runs, frame.id, pass.id);
-        return run ? asGone(pass, run, frame.seconds, (position) => movedPlace(stage, position, mark, run)) : pass;
+        return run ? asGone(pass, run, frame.seconds, (waypoint) => movedPlace(stage, waypoint, mark, run)) : pass;
       }),
     })),
   }));
