@@ -1,4 +1,11 @@
-import { apertureText, countText, lengthText, pacesText, shutterText } from '../../../core/card/card-words.ts';
+import {
+  apertureText,
+  countText,
+  focusText,
+  lengthText,
+  pacesText,
+  shutterText,
+} from '../../../core/card/card-words.ts';
 import type { CardFrame, CardRow, CardStand, FieldCard } from '../../../core/card/field-card.ts';
 import { frameOfRow } from '../../../core/card/going-limits.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
@@ -22,7 +29,7 @@ export const settingsWords = (frame: CardFrame, { lengths }: Pick<FieldCard, 'le
     `f/${apertureText(frame)}`,
     `ISO ${Math.round(frame.iso)}`,
     `${Math.round(frame.kelvin)} K`,
-    `focus ${lengthText(frame.focusMetres, lengths)}`,
+    `focus ${focusText(frame.focusMetres, lengths)}`,
     `delay ${secondsWords(frame.delaySeconds)}`,
   ].join(' · ');
 
