@@ -24,12 +24,12 @@ export default defineConfig({
     reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
     projects: [
       project('architecture', 'tests/architecture/**/*.test.ts'),
-      project('core', 'tests/core/**/*.test.ts', { testTimeout: 60_000 }),
+      project('core', 'tests/core/**/*.test.ts', { testTimeout: 180_000 }),
       project('reference', 'tests/reference/**/*.test.ts', {
         globalSetup: ['tests/reference/support/global-setup.ts'],
-        testTimeout: 60_000,
+        testTimeout: 180_000,
       }),
-      project('app', 'tests/app/**/*.test.{ts,tsx}', { testTimeout: 60_000 }),
+      project('app', 'tests/app/**/*.test.{ts,tsx}', { testTimeout: 180_000 }),
       project('browser', 'tests/browser/**/*.test.ts', {
         globalSetup: ['tests/browser/global-setup.ts'],
         testTimeout: 240_000,
