@@ -8,6 +8,7 @@ import { cardMark } from './card-mark.ts';
 import { cardCautions, cardSight, safetyLines, stopRules } from './card-notes.ts';
 import { cardRows } from './card-rows.ts';
 import { cardSky } from './card-sky.ts';
+import { cardSolids } from './card-solids.ts';
 import { heightOverGround, type Reckoning } from './card-stand.ts';
 import type { CardCamera, FieldCard } from './field-card.ts';
 
@@ -21,6 +22,7 @@ const cameraOf = (
   const distanceMetres = Math.hypot(position[0] - mark[0], position[1] - mark[1]);
   return {
     place: [position[0], position[1]],
+    aim: [aim[0], aim[1]],
     heightMetres: heightOverGround(stage, position),
     distanceMetres,
     paces: distanceMetres / paceMetres,
@@ -52,6 +54,7 @@ export const cardData = (setup: Setup, scheme: Scheme, report: SchemeReport): Fi
     sky: cardSky(setup.place),
     mark,
     camera: cameraOf(camera, world, reckoning, setup.place.northDegrees),
+    solids: cardSolids(setup, scheme, world.stage),
     rows,
     frames: cardFrames(setup, scheme, report, rows),
     focusStacks: focusStacks(scheme),

@@ -1,13 +1,10 @@
 import { closestHit } from '../geometry/cast-ray.ts';
 import type { GroundPoint } from '../geometry/hull.ts';
-import { turnAround } from '../readings/direction.ts';
 import type { Position } from '../setup/schema/setup.ts';
-import { degreesFromRadians } from '../units/angle.ts';
 import { bodyHeightWord } from '../units/body-height.ts';
-import { clockHoursFromTurn, clockText } from '../units/clock.ts';
-import { worldFromDocument } from '../world/axes.ts';
 import type { Stage } from '../world/stage.ts';
 import type { CardStand } from './field-card.ts';
+import { countedFrom } from './moved-stand.ts';
 
 /** Where clocks and paces are counted from. */
 export interface Reckoning {
@@ -22,19 +19,17 @@ export interface Reckoning {
 export const heightOverGround = (stage: Stage, [east, north, up]: Position): number =>
   closestHit(stage.tree, [east, up, -north], [0, -1, 0])?.t ?? up;
 
-/** A lamp's place counted from the mark, with the word for how high it is held. Metres, [east, north, up]. */
-export const cardStand = ({ stage, mark, camera, paceMetres }: Reckoning, position: Position): CardStand => {
-  const level = ([east, north]: GroundPoint) => worldFromDocument([east, north, 0]);
-  const turn = turnAround(level(mark), level(camera), level([position[0], position[1]]));
-  const distanceMetres = Math.hypot(position[0] - mark[0], position[1] - mark[1]);
-  const heightMetres = heightOverGround(stage, position);
+/** A lamp's place counted from the mark, with the word for how high it is held, and what it is aimed at. Metres, [east, north, up]. */
+export const cardStand = (
+  reckoning: Reckoning,
+  { position, aim }: { readonly position: Position; readonly aim: Position },
+): CardStand => {
+  const heightMetres = heightOverGround(reckoning.stage, position);
   return {
-    place: [position[0], position[1]],
-    clock: clockText(clockHoursFromTurn(turn)),
-    roundDegrees: degreesFromRadians(turn),
-    distanceMetres,
-    paces: distanceMetres / paceMetres,
+    ...countedFrom(reckoning, [position[0], position[1]]),
     heightMetres,
     heightWord: bodyHeightWord(heightMetres),
+    aim: [aim[0], aim[1]],
+    riseMetres: aim[2] - position[2],
   };
 };

@@ -8,7 +8,7 @@ export interface CountPlan {
 /** Something to say: `at` in seconds from when the count was begun. */
 export interface Cue {
   readonly at: number;
-  readonly kind: 'lead-in' | 'on' | 'second' | 'stroke' | 'off';
+  readonly kind: 'lead-in' | 'on' | 'second' | 'stroke' | 'off' | 'open' | 'closed';
   /** As it is spoken: "two", "on", "5", "stroke 2", "off". */
   readonly word: string;
 }

@@ -19,6 +19,8 @@ export interface FieldCard {
   readonly sky: CardSky;
   readonly mark: CardMark;
   readonly camera: CardCamera;
+  /** What one can't stand in, seen from above: hulls, [east, north], counter-clockwise. */
+  readonly solids: readonly (readonly GroundPoint[])[];
   /** The passes in the order in which they are done, numbered from 1. */
   readonly rows: readonly CardRow[];
   /** The shutter openings in order; like ones that follow each other without passes stand together. */
@@ -83,6 +85,8 @@ export interface CardCamera {
   readonly heightMetres: number;
   readonly distanceMetres: number;
   readonly paces: number;
+  /** What it looks at, [east, north]. */
+  readonly aim: GroundPoint;
   /** True bearing that it looks along; null straight up or down. */
   readonly bearingDegrees: number | null;
   readonly focalLengthMm: number;
@@ -103,6 +107,9 @@ export interface CardStand {
   readonly heightMetres: number;
   /** "ground", "shin", "knee", "hip", "chest", "overhead", "on a pole". */
   readonly heightWord: string;
+  /** What the lamp is aimed at there, [east, north], and how much higher that is than the lamp. */
+  readonly aim: GroundPoint;
+  readonly riseMetres: number;
 }
 
 /** One pass: a numbered row. */
@@ -120,8 +127,6 @@ export interface CardRow {
   readonly end: CardStand | null;
   /** Ground ways of the lamp through its waypoints, start and end included, [east, north]; one place where it stays. */
   readonly way: readonly GroundPoint[];
-  /** What the lamp is aimed at as it goes on, [east, north]. */
-  readonly aim: GroundPoint;
   /** "Lone tree, high right", "ground". */
   readonly aimWord: string;
   readonly levelPercent: number;

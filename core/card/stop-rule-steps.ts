@@ -4,7 +4,7 @@ import type { Setup } from '../setup/schema/setup.ts';
 export interface Going {
   /** Lamp on, all strokes together. */
   readonly seconds: number;
-  /** Of the lamp from the mark, as a multiple of the planned distance. */
+  /** Of the lamp from what it is aimed at, as a multiple of the planned distance. */
   readonly distanceTimes: number;
   /** Clock positions round the mark from the planned one; clockwise seen from above. */
   readonly hoursMoved: number;
@@ -14,53 +14,77 @@ export interface Going {
 
 export type Verdict = Setup['nights'][number]['runs'][number]['verdict'];
 
-/** What the rules must know of a pass to keep to what can be done. */
+/** What the rules must know of a pass to keep to what can be done and is of use. */
 export interface GoingLimits {
   /** From when the lamp goes on to when the shutter closes. */
   readonly mostSeconds: number;
   /** Nobody counts: a lamp on a stand that shines as long as the shutter is open. */
   readonly staysOn: boolean;
-  /** Where the lamp is planned, 0 to 12; the camera at six. */
+  /** Where the lamp was as it was gone, 0 to 12; the camera at six. */
   readonly clockHours: number;
+  /** Of the lamp over the ground as planned. */
+  readonly heightMetres: number;
+  /** How near to what it is aimed at the lamp may go, and how far, as multiples of the planned distance. */
+  readonly leastTimes: number;
+  readonly mostTimes: number;
 }
 
 /** Counts under this are not halved: nobody counts half a second. Our choice. */
-const leastSeconds = 1;
+export const leastSeconds = 1;
+/** A lamp lower over the ground than this lights little but the ground before it. Our choice; the trade lays lamps on it. */
+export const leastHeightMetres = 0.1;
 /** A step back that halves the light: ×1.4 to people (trade practice), √2 by the inverse square. */
 const stepTimes = Math.SQRT2;
-const [leastTimes, mostTimes] = [0.01, 100];
-
-const withinTimes = (times: number): number => Math.min(mostTimes, Math.max(leastTimes, times));
+/** What the document holds of heights. */
+const leastHeightTimes = 0.01;
+/** A lamp so near to three or nine is there, hours. */
+const atSideHours = 0.25;
 
 /** The clock position after so many hours, in [0, 12). */
 export const movedHours = (clockHours: number, hoursMoved: number): number =>
   (((clockHours + hoursMoved) % 12) + 12) % 12;
 
-/** One hour away from the camera at six, as far as three-quarter back (ten or two o’clock), where a lamp is least flat. */
-const hourOn = (hours: number): 1 | -1 => {
-  if (hours >= 6) return hours < 10 ? 1 : -1;
-  return hours > 2 ? -1 : 1;
+/** Hours that a flat light moves on: away from the camera at six, as far as three or nine; past these it would be back light. */
+const hoursOn = (hours: number): number => {
+  const [toNine, toThree] = [9 - hours, 3 - hours];
+  if (hours >= 6) return toNine > atSideHours ? Math.min(1, toNine) : 0;
+  return -toThree > atSideHours ? Math.max(-1, toThree) : 0;
+};
+
+const loweredTimes = ({ heightTimes }: Going, { heightMetres }: GoingLimits): number => {
+  const now = heightMetres * heightTimes;
+  if (now <= leastHeightMetres + 1e-6) return heightTimes;
+  return Math.max(leastHeightTimes, Math.max(leastHeightMetres, now / 2) / heightMetres);
+};
+
+const farther = (going: Going, times: number, { leastTimes, mostTimes }: GoingLimits): Going => {
+  const distanceTimes = going.distanceTimes * times;
+  const isWithin = distanceTimes >= leastTimes - 1e-9 && distanceTimes <= mostTimes + 1e-9;
+  return isWithin ? { ...going, distanceTimes } : going;
 };
 
 /**
  * The stop rules (common practice, no published source): too bright, halve the count or step back ×1.4; too dark, double it;
- * flat, lower the lamp by half and move one hour round the clock, away from the camera. Where a count can’t be halved or doubled
- * (under a second, past the shutter, a lamp that stays on) the lamp goes farther or nearer instead, which is as many stops.
+ * flat, lower the lamp by half and move one hour round the clock, away from the camera, until the light comes from the side.
+ * Where a count can’t be halved or doubled (under a second, past the shutter, a lamp that stays on) the lamp goes farther or
+ * nearer instead, which is as many stops; never a part of a step.
  *
  * @param going how it was gone
- * @returns how to go next; the same object where nothing is to change
+ * @returns how to go next; the same object where nothing is to change, or nothing is left to change
  */
 export const afterVerdict = (going: Going, verdict: Verdict, limits: GoingLimits): Going => {
-  const { seconds, distanceTimes, hoursMoved, heightTimes } = going;
+  const { seconds } = going;
   if (verdict === 'too-bright')
     return !limits.staysOn && seconds / 2 >= leastSeconds
       ? { ...going, seconds: seconds / 2 }
-      : { ...going, distanceTimes: withinTimes(distanceTimes * stepTimes) };
+      : farther(going, stepTimes, limits);
   if (verdict === 'too-dark')
     return !limits.staysOn && seconds * 2 <= limits.mostSeconds
       ? { ...going, seconds: seconds * 2 }
-      : { ...going, distanceTimes: withinTimes(distanceTimes / stepTimes) };
+      : farther(going, 1 / stepTimes, limits);
   if (verdict !== 'flat') return going;
-  const moved = hoursMoved + hourOn(movedHours(limits.clockHours, hoursMoved));
-  return { ...going, hoursMoved: Math.max(-12, Math.min(12, moved)), heightTimes: withinTimes(heightTimes / 2) };
+  const hoursMoved = Math.max(-12, Math.min(12, going.hoursMoved + hoursOn(limits.clockHours)));
+  const heightTimes = loweredTimes(going, limits);
+  if (hoursMoved === going.hoursMoved && heightTimes === going.heightTimes) return going;
+  return { ...going, hoursMoved, heightTimes };
 };

@@ -1,9 +1,9 @@
 import { useEffect, useRef, useState } from 'react';
 import { type BagLamp, formatBag } from '../../../core/bag/bag-file.ts';
-import { download } from '../sheets/download.ts';
 import { keptOf, pageBag, useBag } from '../state/bag.ts';
 import { useSession } from '../state/session.ts';
 import type { KeptLamp } from '../storage/records.ts';
+import { download } from '../ui/download.ts';
 import { BagRow } from './BagRow.tsx';
 import { BeamTaps } from './BeamTaps.tsx';
 import '../ui/test-shot.css';

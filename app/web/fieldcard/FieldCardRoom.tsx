@@ -1,4 +1,5 @@
 import { useCallback, useMemo, useState } from 'react';
+import { cardText } from '../../../core/card/card-text.ts';
 import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { canDrawPicture } from '../render/capability.ts';
@@ -47,7 +48,11 @@ export const FieldCardRoom = () => {
   const pages = useMemo(
     () =>
       laidOut?.pages.map((page, i) =>
-        svgTree(page, `Field card of ${setup.name}, ${scheme.name}, page ${i + 1}`, urlsOf(pictures)),
+        svgTree(
+          page,
+          `Field card of ${setup.name}, ${scheme.name}, page ${i + 1}; its words stand below as text`,
+          urlsOf(pictures),
+        ),
       ) ?? [],
     [laidOut, setup.name, scheme.name, pictures],
   );
@@ -83,6 +88,12 @@ export const FieldCardRoom = () => {
         // biome-ignore lint/suspicious/noArrayIndexKey: pages without a life of their own
         <PagePaper key={i} page={page} />
       ))}
+      {laidOut && (
+        <details className="card-words">
+          <summary>The card as text</summary>
+          <pre>{cardText(laidOut.card)}</pre>
+        </details>
+      )}
       {isPrinting && laidOut && <PrintedCard pages={pages} paper={laidOut.card.paper} onDone={onDone} />}
     </section>
   );

@@ -2,7 +2,7 @@ import { countText, levelText, onText } from '../../../core/card/card-words.ts';
 import type { CountState } from '../../../core/card/count-cues.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
-import { frameWords, secondsWords, standWords } from './run-words.ts';
+import { frameWords, secondsWords, standWords, troubleWords } from './run-words.ts';
 
 interface RowPageProps {
   readonly card: FieldCard;
@@ -16,6 +16,7 @@ const phaseWords: Readonly<Record<CountState['phase'], string>> = { 'lead-in': '
 /** One pass, as large as a screen in the hand can have it. */
 export const RowPage = ({ card, row, going, count }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
+  const trouble = troubleWords(card, row, going);
   const isChanged = going.seconds !== row.countSeconds;
   return (
     <section className="run-row" aria-label={`Pass ${row.number}`}>
@@ -24,9 +25,10 @@ export const RowPage = ({ card, row, going, count }: RowPageProps) => {
         <span>{settings}</span>
       </p>
       <h2>
-        <b className="run-number">{row.number}</b> {row.name} <span className="quiet">of {card.rows.length}</span>
+        Pass <b className="run-number">{row.number}</b> of {card.rows.length} · {row.name}
       </h2>
       <p>{standWords(card, row, going)}</p>
+      {trouble && <p>{trouble}</p>}
       <p>
         aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
       </p>

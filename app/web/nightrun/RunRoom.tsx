@@ -5,9 +5,9 @@ import { goingOf, runOf } from '../../../core/card/tonight.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { addRun, dropLastRun } from '../state/edits/night-edits.ts';
 import { say, soundsHere, soundWords } from './announce.ts';
+import { changeWords } from './change-words.ts';
 import { localText, nightUnderWay } from './local-now.ts';
 import { RowPage } from './RowPage.tsx';
-import { changeWords } from './run-words.ts';
 import { useCount } from './use-count.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 

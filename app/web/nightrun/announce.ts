@@ -31,6 +31,8 @@ const pulses: Readonly<Record<Cue['kind'], number[]>> = {
   second: [60],
   stroke: [60, 60, 60],
   off: [250, 120, 250],
+  open: [120, 80, 250],
+  closed: [400, 120, 400],
 };
 
 /** Says a word at once; what was still being said is cut off. */

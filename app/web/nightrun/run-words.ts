@@ -1,7 +1,16 @@
-import { apertureText, countText, lengthText, pacesText, shutterText } from '../../../core/card/card-words.ts';
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import {
+  apertureText,
+  countText,
+  focusText,
+  lengthText,
+  pacesText,
+  shutterText,
+} from '../../../core/card/card-words.ts';
+import type { CardFrame, CardRow, CardStand, FieldCard } from '../../../core/card/field-card.ts';
+import { frameOfRow } from '../../../core/card/going-limits.ts';
+import { movedStand } from '../../../core/card/moved-stand.ts';
+import { placeTrouble } from '../../../core/card/place-trouble.ts';
 import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';
-import { frameOfRow, movedStand } from '../../../core/card/tonight.ts';
 
 export const verdictWords: Readonly<Record<Verdict, string>> = {
   good: 'done',
@@ -13,35 +22,66 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 
 export const secondsWords = (seconds: number): string => `${countText({ staysOn: false, countSeconds: seconds })} s`;
 
+/** What the camera is set to, and its self-timer. */
+export const settingsWords = (frame: CardFrame, { lengths }: Pick<FieldCard, 'lengths'>): string =>
+  [
+    `shutter ${shutterText(frame)} s`,
+    `f/${apertureText(frame)}`,
+    `ISO ${Math.round(frame.iso)}`,
+    `${Math.round(frame.kelvin)} K`,
+    `focus ${focusText(frame.focusMetres, lengths)}`,
+    `delay ${secondsWords(frame.delaySeconds)}`,
+  ].join(' · ');
+
 /** "Frame 2 of 3 · Painted", and what the camera is set to for it. */
 export const frameWords = (card: FieldCard, row: CardRow): readonly [string, string] => {
   const frame = frameOfRow(card, row);
   const frames = card.frames.reduce((sum, { count }) => sum + count, 0);
   const title = `Frame ${row.frameNumber} of ${frames}${frame ? ` · ${frame.name}` : ''}`;
-  const settings = frame
-    ? `shutter ${shutterText(frame)} s · f/${apertureText(frame)} · ISO ${Math.round(frame.iso)}`
-    : '';
-  return [title, settings];
+  return [title, frame ? settingsWords(frame, card) : ''];
 };
 
-/** Where to stand: "2:30 · 8 paces (6.0 m) · knee". */
-export const standWords = (card: FieldCard, row: CardRow, going: Going): string => {
-  const words = (stand: CardRow['start']) => {
-    const { clock, paces, distanceMetres, heightWord } = movedStand(stand, going, card.paceMetres);
-    return `${clock} · ${pacesText(paces)} paces (${lengthText(distanceMetres, card.lengths)}) · ${heightWord}`;
+/** "overhead, 2.1 m". */
+export const heightWords = (
+  { heightWord, heightMetres }: Pick<CardStand, 'heightWord' | 'heightMetres'>,
+  { lengths }: Pick<FieldCard, 'lengths'>,
+): string => `${heightWord}, ${lengthText(heightMetres, lengths)}`;
+
+/** Where to stand: "2:30 · 8 paces (6.0 m) · knee, 0.50 m". */
+export const standWords = (card: FieldCard, row: CardRow, going: Omit<Going, 'seconds'>): string => {
+  const words = (planned: CardStand) => {
+    const stand = movedStand(card, planned, going);
+    const { clock, paces, distanceMetres } = stand;
+    return `${clock} · ${pacesText(paces)} paces (${lengthText(distanceMetres, card.lengths)}) · ${heightWords(stand, card)}`;
   };
   return row.end ? `${words(row.start)}, to ${words(row.end)}` : words(row.start);
 };
 
-/** What the rules make of a verdict: "Too bright: now 4 s." */
-export const changeWords = (card: FieldCard, row: CardRow, before: Going, verdict: Verdict, after: Going): string => {
-  if (verdict === 'good') return 'Done.';
-  if (verdict === 'not-said') return 'Noted.';
-  const word = verdictWords[verdict];
-  const start = `${word.charAt(0).toUpperCase()}${word.slice(1)}: `;
-  if (after.seconds !== before.seconds) return `${start}now count ${secondsWords(after.seconds)}.`;
-  const { clock, paces, heightWord } = movedStand(row.start, after, card.paceMetres);
-  if (after.distanceTimes > before.distanceTimes) return `${start}step back, to ${pacesText(paces)} paces.`;
-  if (after.distanceTimes < before.distanceTimes) return `${start}go nearer, to ${pacesText(paces)} paces.`;
-  return `${start}lower the lamp, to ${heightWord}; move to ${clock}.`;
+/** What is wrong with where the lamp was moved to; empty where nothing is. */
+export const troubleWords = (card: FieldCard, row: CardRow, going: Omit<Going, 'seconds'>): string => {
+  const troubles = [row.start, ...(row.end ? [row.end] : [])].map((stand) =>
+    placeTrouble(card, stand, movedStand(card, stand, going)),
+  );
+  if (troubles.includes('in-something')) return 'Something stands there: take the nearest place beside it.';
+  return troubles.includes('in-picture') ? 'There the camera sees you, in front of the subject.' : '';
+};
+
+const factorWords = ({ distanceTimes, hoursMoved, heightTimes }: Omit<Going, 'seconds'>): string[] => [
+  ...(distanceTimes === 1 ? [] : [`${distanceTimes.toFixed(1)} times as far from what it lit as planned`]),
+  ...(hoursMoved === 0 ? [] : [hoursText(hoursMoved)]),
+  ...(heightTimes === 1 ? [] : [`${heightTimes.toFixed(2)} times as high as planned`]),
+];
+
+const hoursText = (hoursMoved: number): string => {
+  const hours = Number(Math.abs(hoursMoved).toFixed(1));
+  return `${hours} ${hours === 1 ? 'hour' : 'hours'} ${hoursMoved > 0 ? 'on' : 'back'} round the clock`;
+};
+
+/** Where a pass of the log was, as the pass itself says it; where the plan has it no more, how that was against the plan. */
+export const goneWords = (
+  card: FieldCard | null,
+  run: Omit<Going, 'seconds'> & { readonly frameId: string; readonly passId: string },
+): string => {
+  const row = card?.rows.find(({ frameId, passId }) => frameId === run.frameId && passId === run.passId);
+  return card && row ? standWords(card, row, run) : factorWords(run).join(' · ');
 };

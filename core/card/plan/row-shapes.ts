@@ -34,12 +34,16 @@ export const wayShapes = ({ way }: CardRow, { place }: PlanFrame): Shape[] => {
 const aimReach = { from: circleRadius, to: circleRadius + 6 };
 
 /** A short arrow toward what the lamp is aimed at. */
-export const aimShapes = ({ aim, start }: CardRow, { spot, isAside }: PlacedCircle, { place }: PlanFrame): Shape[] => {
+export const aimShapes = (
+  { start: { aim, place: from } }: CardRow,
+  { spot, isAside }: PlacedCircle,
+  { place }: PlanFrame,
+): Shape[] => {
   const [x, y] = spot;
   const [tx, ty] = place(aim);
   const away = Math.hypot(tx - x, ty - y);
   const reach = isAside ? { from: 0.8, to: 6 } : aimReach;
-  if (away < reach.to || Math.hypot(aim[0] - start.place[0], aim[1] - start.place[1]) < 0.2) return [];
+  if (away < reach.to || Math.hypot(aim[0] - from[0], aim[1] - from[1]) < 0.2) return [];
   const [ux, uy] = [(tx - x) / away, (ty - y) / away];
   const tip: GroundPoint = [x + reach.to * ux, y + reach.to * uy];
   return [

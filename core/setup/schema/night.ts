@@ -14,7 +14,12 @@ const run = z
     passName: name,
     seconds: quantity('seconds', 0, 36000, 'how long the lamp was on, all strokes together'),
     strokes: whole(1, 64, 'how many times the way was gone').default(1),
-    distanceTimes: quantity('', 0.01, 100, 'distance of the lamp, as a multiple of the planned one').default(1),
+    distanceTimes: quantity(
+      '',
+      0.01,
+      100,
+      'distance of the lamp from what it is aimed at, as a multiple of the planned one',
+    ).default(1),
     hoursMoved: quantity('', -12, 12, 'clock positions round the subject from the planned one').default(0),
     heightTimes: quantity('', 0.01, 100, 'height of the lamp, as a multiple of the planned one').default(1),
     verdict: choice(['good', 'too-bright', 'too-dark', 'flat', 'not-said'], 'how it looked').default('not-said'),

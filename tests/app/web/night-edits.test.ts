@@ -11,7 +11,8 @@ import {
   schemeFromNight,
 } from '../../../app/web/state/edits/night-edits.ts';
 import { cardData } from '../../../core/card/card-data.ts';
-import { goingOf, movedStand, type Run, runOf } from '../../../core/card/tonight.ts';
+import { movedStand } from '../../../core/card/moved-stand.ts';
+import { goingOf, type Run, runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
@@ -41,7 +42,8 @@ describe('the log of a night', () => {
       [0, 1],
       [0, 1],
       [0, 1],
-      [-1, 0.5],
+      // at three o’clock already
+      [0, 0.5],
     ]);
     // what is kept is a good document
     expect(validateSetup(structuredClone(after)).nights).toEqual(after.nights);
@@ -77,7 +79,7 @@ describe('the log of a night', () => {
 });
 
 describe('schemeFromNight', () => {
-  const after = goneAs('too-bright', 'flat', 'good');
+  const after = goneAs('too-bright', 'too-bright', 'too-bright', 'too-bright', 'flat', 'good');
   const night = after.nights[0];
   if (!night) throw new Error('no night');
 
@@ -87,13 +89,21 @@ describe('schemeFromNight', () => {
     expect(made.name).toBe('As run on 12 October');
     expect(next.schemes).toHaveLength(setup.schemes.length + 1);
     const ran = goingOf(card, row, night);
-    const told = movedStand(row.start, ran, card.paceMetres);
+    const told = movedStand(card, row.start, ran);
     const [newRow] = cardData(next, made, reportScheme(next, made)).rows;
+    expect(ran.distanceTimes).toBeGreaterThan(1.4);
     expect(newRow?.countSeconds).toBeCloseTo(ran.seconds, 9);
     expect(newRow?.start.clock).toBe(told.clock);
     expect(newRow?.start.distanceMetres).toBeCloseTo(told.distanceMetres, 6);
     expect(newRow?.start.heightMetres).toBeCloseTo(told.heightMetres, 6);
     expect(validateSetup(structuredClone(next)).schemes).toEqual(next.schemes);
+  });
+
+  it('made twice, has two names', () => {
+    const once = schemeFromNight(after, night, card.mark.place);
+    const twice = schemeFromNight(once.setup, night, card.mark.place).setup.schemes.map(({ name }) => name);
+    expect(new Set(twice).size).toBe(twice.length);
+    expect(twice).toContain('As run on 12 October 2');
   });
 
   it('goes on from the last good try, not from a later one that was not', () => {

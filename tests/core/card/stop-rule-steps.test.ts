@@ -2,11 +2,33 @@ import { describe, expect, it } from 'vitest';
 import { afterVerdict, type Going, movedHours } from '../../../core/card/stop-rule-steps.ts';
 
 const planned: Going = { seconds: 8, distanceTimes: 1, hoursMoved: 0, heightTimes: 1 };
-const limits = { mostSeconds: 20, staysOn: false, clockHours: 8 };
+const limits = {
+  mostSeconds: 20,
+  staysOn: false,
+  clockHours: 8,
+  heightMetres: 1.6,
+  leastTimes: 1 / 3,
+  mostTimes: 3,
+};
 
 /** Light of a pass in stops against another: the count, and the inverse square of the distance. */
 const stopsOver = (a: Going, b: Going): number =>
   Math.log2(a.seconds / b.seconds) - 2 * Math.log2(a.distanceTimes / b.distanceTimes);
+
+/** So often flat, from a clock position: where it stood each time. */
+const flats = (clockHours: number, times: number, heightMetres = 1.6) => {
+  const gone = [planned];
+  for (let i = 0; i < times; i++) {
+    const last = gone.at(-1) as Going;
+    gone.push(
+      afterVerdict(last, 'flat', { ...limits, heightMetres, clockHours: movedHours(clockHours, last.hoursMoved) }),
+    );
+  }
+  return gone.map(({ hoursMoved, heightTimes }) => ({
+    hours: movedHours(clockHours, hoursMoved),
+    metres: heightMetres * heightTimes,
+  }));
+};
 
 describe('afterVerdict: the stop rules of the trade (common practice, no published source)', () => {
   it('too bright: halves the count', () => {
@@ -34,36 +56,43 @@ describe('afterVerdict: the stop rules of the trade (common practice, no publish
     expect(stopsOver(afterVerdict(going, 'too-dark', limits), going)).toBeCloseTo(1, 12);
   });
 
-  it('flat: half as high, one hour round the clock, away from the camera at six up to ten and two', () => {
-    const to = (clockHours: number) => {
-      const next = afterVerdict(planned, 'flat', { ...limits, clockHours });
-      expect([next.heightTimes, next.seconds, next.distanceTimes]).toEqual([0.5, 8, 1]);
-      return movedHours(clockHours, next.hoursMoved);
-    };
-    expect([to(7), to(8.5), to(9)]).toEqual([8, 9.5, 10]);
-    expect([to(5), to(3.5), to(3)]).toEqual([4, 2.5, 2]);
-    expect([to(11.5), to(0), to(1)]).toEqual([10.5, 1, 2]);
-    expect(to(6)).toBe(7);
+  it.each(['too-bright', 'too-dark'] as const)(
+    '%s on and on: whole stops, as far as is allowed, and no farther',
+    (verdict) => {
+      const staysOn = { ...limits, staysOn: true };
+      const gone = [planned];
+      for (let i = 0; i < 20; i++) gone.push(afterVerdict(gone.at(-1) as Going, verdict, staysOn));
+      const stops = gone.map((going) => Math.abs(stopsOver(going, planned)));
+      // three times as far is 3.2 stops
+      for (const [i, stop] of stops.entries()) expect(stop).toBeCloseTo(Math.min(i, 3), 9);
+      expect(gone.at(-1)).toBe(gone.at(-2));
+    },
+  );
+
+  it('flat: half as high, one hour round the clock, away from the camera at six', () => {
+    expect([7, 8, 5, 4, 6].map((hours) => flats(hours, 1)[1])).toEqual(
+      [8, 9, 4, 3, 7].map((hours) => ({ hours, metres: 0.8 })),
+    );
   });
 
-  it('goes on from where it was moved to, not from the plan', () => {
-    const once = afterVerdict(planned, 'flat', limits);
-    const twice = afterVerdict(once, 'flat', limits);
-    const thrice = afterVerdict(twice, 'flat', limits);
-    expect([once, twice, thrice].map(({ hoursMoved }) => movedHours(8, hoursMoved))).toEqual([9, 10, 9]);
+  it('flat on and on: always the same way, up to the side, where it stays, and down to a hand over the ground', () => {
+    expect(flats(6.5, 16).map(({ hours }) => hours)).toEqual([6.5, 7.5, 8.5, ...Array(14).fill(9)]);
+    expect(flats(5, 16).map(({ hours }) => hours)).toEqual([5, 4, ...Array(15).fill(3)]);
+    expect(flats(8, 16).map(({ metres }) => metres)).toEqual([1.6, 0.8, 0.4, 0.2, ...Array(13).fill(0.1)]);
+  });
+
+  it('flat behind the subject: only lower, for farther round is more of a back light', () => {
+    for (const hours of [2.5, 0, 11, 9.125])
+      expect(flats(hours, 3).map((each) => each.hours)).toEqual(Array(4).fill(hours));
+  });
+
+  it('flat: a lamp that is planned on the ground is not lifted, and at the side nothing is left to change', () => {
+    expect(flats(8, 2, 0.05).map(({ metres }) => metres)).toEqual([0.05, 0.05, 0.05]);
+    expect(afterVerdict(planned, 'flat', { ...limits, clockHours: 9, heightMetres: 0.1 })).toBe(planned);
   });
 
   it('good and not said change nothing', () => {
     expect(afterVerdict(planned, 'good', limits)).toBe(planned);
     expect(afterVerdict(planned, 'not-said', limits)).toBe(planned);
-  });
-
-  it('stays within what the document holds however often it is said', () => {
-    let going = planned;
-    for (let i = 0; i < 60; i++) going = afterVerdict(going, i % 2 ? 'flat' : 'too-bright', limits);
-    expect(going.distanceTimes).toBeLessThanOrEqual(100);
-    expect(going.heightTimes).toBeGreaterThanOrEqual(0.01);
-    expect(Math.abs(going.hoursMoved)).toBeLessThanOrEqual(12);
-    expect(going.seconds).toBeGreaterThanOrEqual(1);
   });
 });

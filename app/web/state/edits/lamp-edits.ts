@@ -5,6 +5,7 @@ import { luxAtOneMetrePerLumen } from '../../../../core/photometry/open-light.ts
 import type { Beam, Lamp, MeasuredBeam, Setup } from '../../../../core/setup/schema/setup.ts';
 import { emitterOf, fluxOf } from '../../../../core/world/lamp-light.ts';
 import { type Output, outputFrom } from './lamp-output.ts';
+import { renamed } from './plain-name.ts';
 import { measuredAnew, rebasedLamp } from './rebased-lamp.ts';
 import { freshId, replaceById } from './within.ts';
 
@@ -20,7 +21,7 @@ const changeLamp = (setup: Setup, lampId: string, change: (lamp: Lamp) => Lamp):
 };
 
 export const setLampName = (setup: Setup, lampId: string, name: string): Setup =>
-  changeLamp(setup, lampId, (lamp) => ({ ...lamp, name }));
+  changeLamp(setup, lampId, (lamp) => renamed(lamp, name));
 
 export const setLampKelvin = (setup: Setup, lampId: string, temperatureKelvin: number): Setup =>
   changeLamp(setup, lampId, (lamp) => ({ ...lamp, temperatureKelvin }));

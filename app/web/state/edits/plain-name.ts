@@ -1,8 +1,14 @@
+import { plainLine } from '../../../../core/setup/plain-text.ts';
 import { cutTo, longestName } from './cut-to.ts';
 
 /** A typed name as the document takes it: one line, at most 80 characters; "" where nothing is left. */
-export const plainName = (text: string): string =>
-  cutTo(text.replace(/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]+/gu, ' ').trim(), longestName).trim();
+export const plainName = (text: string): string => plainLine(text, longestName);
+
+/** A thing under another name; the same one where that is empty or no other. */
+export const renamed = <T extends { readonly name: string }>(thing: T, typed: string): T => {
+  const name = plainName(typed);
+  return name === '' || name === thing.name ? thing : { ...thing, name };
+};
 
 /** Names are told apart by what is read, not by capitals or blanks at their ends. */
 export const isSameName = (a: string, b: string): boolean => a.trim().toLowerCase() === b.trim().toLowerCase();
