@@ -134,6 +134,15 @@ describe('a test shot', () => {
     await expect
       .poll(() => page.getByRole('button', { name: /^Small torch · real −0\.8 stop, 1 shot/ }).count())
       .toBe(1);
+
+    // focus stays with what can be done
+    await page.getByRole('button', { name: 'Open my bag…' }).click();
+    await page.locator('.bag-row button').click();
+    const focused = () => page.evaluate(() => document.activeElement?.textContent);
+    await expect.poll(focused).toBe('Put it back');
+    await page.keyboard.press('Enter');
+    await expect.poll(focused).toBe('My lamp bag');
+    await expect.poll(() => page.locator('.bag-row').count()).toBe(1);
     expect(app.faults).toEqual([]);
     await app.close();
   });

@@ -2,6 +2,7 @@ import { useMemo, useState } from 'react';
 import { beamFromTaps } from '../../../core/photometry/beam-from-taps.ts';
 import type { Lamp } from '../../../core/setup/schema/setup.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
+import { statedLumens } from '../state/bag-twins.ts';
 import type { KeptLamp } from '../storage/records.ts';
 import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
@@ -96,7 +97,10 @@ export const BeamTaps = ({ lamps, onNew, onChange }: BeamTapsProps) => {
         <Choice
           label="For"
           value={kept ? target : isNew}
-          options={[[isNew, 'a new torch'], ...takers.map(({ id, lamp }) => [id, lamp.name] as const)]}
+          options={[
+            [isNew, 'a new torch'],
+            ...takers.map((each) => [each.id, `${each.lamp.name}, ${threeFigures(statedLumens(each))} lm`] as const),
+          ]}
           onChange={setTarget}
         />
       </div>

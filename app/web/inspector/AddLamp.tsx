@@ -3,12 +3,14 @@ import type { BagLamp } from '../../../core/bag/bag-file.ts';
 import type { Frame, Lamp, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { pageBag, useBag } from '../state/bag.ts';
+import { statedLumens } from '../state/bag-twins.ts';
 import { EditRefused } from '../state/edits/edit-refused.ts';
 import { useLampPart } from '../state/lamp-part.ts';
 import { useSession } from '../state/session.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { kindWords } from '../ui/lamp-kind-words.ts';
 import { realWords } from '../ui/real-words.ts';
+import { threeFigures } from '../ui/words.ts';
 import { addLampWithPass } from './add-lamp-with-pass.ts';
 
 const kinds: readonly Lamp['kind'][] = ['torch', 'panel', 'lantern', 'tube', 'point'];
@@ -57,6 +59,7 @@ export const AddLamp = ({ setup, scheme, frame }: { setup: Setup; scheme: Scheme
             {each.lamp.correctionStops !== 0 && (
               <span className="quiet"> · {realWords(each.lamp.correctionStops, each.lamp.testShots.length)}</span>
             )}
+            <span className="quiet"> · box {threeFigures(statedLumens(each))} lm</span>
           </button>
         ))}
         <button type="button" onClick={() => useSession.getState().set({ showsBag: true })}>

@@ -17,9 +17,9 @@ const nothing: Photo = { settings: null, picture: null, fault: null };
 
 /** Reads and decodes a photo as long as the dialog has it. */
 export const usePhoto = (file: File | null): Photo => {
-  const [photo, setPhoto] = useState(nothing);
+  const [photo, setPhoto] = useState({ ...nothing, of: file });
   useEffect(() => {
-    setPhoto(nothing);
+    setPhoto({ ...nothing, of: file });
     if (!file) return;
     let isOld = false;
     let decoded: ImageBitmap | null = null;
@@ -28,16 +28,17 @@ export const usePhoto = (file: File | null): Photo => {
       const picture = await decodePhoto(file);
       decoded = picture;
       if (isOld) picture.close();
-      else setPhoto({ settings, picture, fault: null });
+      else setPhoto({ settings, picture, fault: null, of: file });
     };
     read().catch((error: unknown) => {
       const fault = error instanceof PhotoRefused ? error.message : 'It could not be read';
-      if (!isOld) setPhoto({ ...nothing, fault });
+      if (!isOld) setPhoto({ ...nothing, fault, of: file });
     });
     return () => {
       isOld = true;
       decoded?.close();
     };
   }, [file]);
-  return photo;
+  // from the moment that another file is wanted the one before is closed: nothing may draw it any more
+  return photo.of === file ? photo : nothing;
 };
