@@ -7,6 +7,7 @@ import { logPhoto, type NightPhoto } from '../state/edits/night-photo-edits.ts';
 import { changeCamera } from '../state/edits/place-edits.ts';
 import { takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
+import { NumberField } from '../ui/NumberField.tsx';
 import { FramePicture } from './FramePicture.tsx';
 import { spotRadius } from './judge-shot.ts';
 import { PhotoFacts } from './PhotoFacts.tsx';
@@ -48,7 +49,7 @@ export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) =>
           settings={settings}
           frameName={frame.name}
           focalLengthMm={shot.camera.focalLengthMm}
-          isTaken={shot.frameAsShot === frame}
+          isTaken={shot.isTaken}
           onTake={() =>
             edit((s) => {
               const exposed = takePhotoSettings(s, place, settings);
@@ -97,6 +98,18 @@ export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) =>
               onChange={shot.setLampId}
             />
           )}
+          {shot.held.map(({ pass, seconds }) => (
+            <NumberField
+              key={pass.id}
+              label={shot.held.length > 1 ? `Counted, ${pass.name}` : 'Counted'}
+              value={seconds}
+              unit="s"
+              min={0.05}
+              max={shot.frameAsShot.seconds}
+              digits={1}
+              onChange={(value) => shot.setHeld(pass.id, value)}
+            />
+          ))}
           <Choice
             label="Look of the photo"
             value={shot.look}

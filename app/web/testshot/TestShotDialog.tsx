@@ -111,6 +111,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           {lamp ? (
             <Verdict
               answer={answer}
+              isPointed={shot.isPointed}
               lamp={lamp}
               frame={frame}
               outcome={outcome}

@@ -9,6 +9,8 @@ import { differenceWords, lampWords } from './shot-words.ts';
 
 interface VerdictProps {
   readonly answer: ShotAnswer | null;
+  /** Whether the user has pointed at a spot. */
+  readonly isPointed: boolean;
   readonly lamp: Lamp;
   readonly frame: Frame;
   /** What the shot would make of the lamp; null where it says nothing. */
@@ -17,12 +19,16 @@ interface VerdictProps {
   readonly onCount: () => void;
 }
 
+/** Boxes are off by a stop or so; beyond this something else is more likely. Common practice, no published source. */
+const doubtfulStops = 2;
+
 const countText = (counts: readonly CountChange[]): string =>
   counts.map(({ from, to }) => `${shutterText(from)} s → ${shutterText(to)} s`).join(', ');
 
 /** Measured against predicted, in one sentence, and what can be done about it. */
-export const Verdict = ({ answer, lamp, frame, outcome, onLamp, onCount }: VerdictProps) => {
-  if (!answer) return <p role="status">Put both crosses on the same lit spot.</p>;
+export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCount }: VerdictProps) => {
+  if (!isPointed) return <p role="status">Press a lit spot in the photo, and the same spot in the rehearsal.</p>;
+  if (!answer) return <p role="status">Measuring the spot…</p>;
   if ('refused' in answer) return <p role="status">{answer.refused}</p>;
   const { compared } = answer;
   const difference = differenceWords(compared.differenceStops, compared.uncertaintyStops);
@@ -39,6 +45,12 @@ export const Verdict = ({ answer, lamp, frame, outcome, onLamp, onCount }: Verdi
       <p role="status" className="shot-sentence">
         {difference} {lampWords(lamp.name, verdict.stops)}
       </p>
+      {Math.abs(answer.lamp.stops) > doubtfulStops && (
+        <p className="shot-doubt">
+          That is far off for a lamp. First ask: was it this frame, this count, level and gel? Was the battery full, the
+          photo not brightened since?
+        </p>
+      )}
       <p className="quiet">
         {answer.lamp.share < 0.95 &&
           `${Math.round(100 * answer.lamp.share)} % of the light there is the lamp’s; the rest is taken as predicted, give or take ${restDoubtStops} stop. `}

@@ -45,6 +45,13 @@ const nightOf = (nights: readonly Night[], schemeId: string, at: string | null):
   return near.at(-1) ?? own.at(-1);
 };
 
+/** How long a pass was really on, by the log of the night within a day of a photo; null where nothing is written down. */
+export const loggedCount = ({ nights }: Setup, schemeId: string, passId: string, at: string): number | null => {
+  const night = nightOf(nights, schemeId, at);
+  if (!night || Math.abs(timeOf(night.startedAt) - timeOf(at)) > dayMilliseconds) return null;
+  return night.runs.findLast((run) => run.passId === passId)?.seconds ?? null;
+};
+
 /** The same photo looked at again is told anew, not twice; where there are too many the oldest make room. */
 const withPhoto = (night: Night, photo: NightPhoto): Night => {
   const others = night.photos.filter(

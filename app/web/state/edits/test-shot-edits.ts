@@ -43,3 +43,19 @@ export const takePhotoSettings = (setup: Setup, place: FramePlace, photo: PhotoS
     return field === 'seconds' ? takeSeconds(changed, place, value) : setFrameNumber(changed, place, field, value);
   }, setup);
 };
+
+/** A pass and how long its lamp was really on. */
+export interface HeldCount {
+  readonly passId: string;
+  readonly seconds: number;
+}
+
+/** Gives passes of a frame the counts that were held, as far as the shutter holds them; the same setup where they have them. */
+export const takeCounts = (setup: Setup, place: FramePlace, counts: readonly HeldCount[]): Setup => {
+  const frame = setup.schemes.find(({ id }) => id === place.schemeId)?.frames.find(({ id }) => id === place.frameId);
+  return counts.reduce((changed, { passId, seconds }) => {
+    const pass = frame?.passes.find(({ id }) => id === passId);
+    if (!frame || !pass || Math.abs(pass.off - pass.on - seconds) < 1e-6) return changed;
+    return setPassSeconds(changed, { ...place, passId }, Math.min(seconds, frame.seconds));
+  }, setup);
+};
