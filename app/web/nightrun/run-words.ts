@@ -1,5 +1,5 @@
 import { apertureText, countText, lengthText, pacesText, shutterText } from '../../../core/card/card-words.ts';
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardFrame, CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';
 import { frameOfRow, movedStand } from '../../../core/card/tonight.ts';
 
@@ -13,15 +13,27 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 
 export const secondsWords = (seconds: number): string => `${countText({ staysOn: false, countSeconds: seconds })} s`;
 
+/** "Frame 2 of 3 · Painted"; like ones in a row, "Frames 1 to 3 of 5 · Sky". */
+export const frameTitle = (card: FieldCard, { number, count, name }: CardFrame): string => {
+  const frames = card.frames.reduce((sum, each) => sum + each.count, 0);
+  const which = count > 1 ? `Frames ${number} to ${number + count - 1}` : `Frame ${number}`;
+  return `${which} of ${frames} · ${name}`;
+};
+
+/** "12 s · f/2 · ISO 5000 · focus 4.2 m": what the camera is set to. */
+export const exposureWords = ({ lengths }: FieldCard, frame: CardFrame): string =>
+  `${shutterText(frame)} s · f/${apertureText(frame)} · ISO ${Math.round(frame.iso)} · focus ${frame.focusMetres === null ? 'infinity' : lengthText(frame.focusMetres, lengths)}`;
+
+/** What to do for frames without a lamp. */
+export const unlitWords = ({ count, gapSeconds }: CardFrame): string =>
+  count > 1
+    ? `Open the shutter ${count} times${gapSeconds ? `, ${secondsWords(gapSeconds)} apart` : ''}. Keep all lamps off.`
+    : 'Open the shutter. Keep all lamps off.';
+
 /** "Frame 2 of 3 · Painted", and what the camera is set to for it. */
 export const frameWords = (card: FieldCard, row: CardRow): readonly [string, string] => {
   const frame = frameOfRow(card, row);
-  const frames = card.frames.reduce((sum, { count }) => sum + count, 0);
-  const title = `Frame ${row.frameNumber} of ${frames}${frame ? ` · ${frame.name}` : ''}`;
-  const settings = frame
-    ? `shutter ${shutterText(frame)} s · f/${apertureText(frame)} · ISO ${Math.round(frame.iso)}`
-    : '';
-  return [title, settings];
+  return frame ? [frameTitle(card, frame), `shutter ${exposureWords(card, frame)}`] : [`Frame ${row.frameNumber}`, ''];
 };
 
 /** Where to stand: "2:30 · 8 paces (6.0 m) · knee". */
