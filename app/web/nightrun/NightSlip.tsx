@@ -26,6 +26,9 @@ const wayWords = ({ distanceTimes, hoursMoved, heightTimes }: Night['runs'][numb
     .map((words) => ` · ${words}`)
     .join('');
 
+/** Where the focus goes for a night. */
+export const nightHeadingId = ({ id }: Pick<Night, 'id'>): string => `heading-${id}`;
+
 interface NightSlipProps {
   readonly night: Night;
   readonly onStart: () => void;
@@ -37,15 +40,15 @@ export const NightSlip = ({ night, onStart, onDelete }: NightSlipProps) => {
   const id = useId();
   const { edit } = useApp.getState();
   const [draft, setDraft] = useState<string | null>(null);
-  const settle = () => {
-    if (draft !== null) edit((s) => noteNight(s, night.id, draft));
-    setDraft(null);
+  const write = (text: string) => {
+    setDraft(text);
+    edit((s) => noteNight(s, night.id, text), `note ${night.id}`);
   };
   return (
-    <section className="night-slip" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>
+    <section className="night-slip" aria-labelledby={nightHeadingId(night)}>
+      <h3 id={nightHeadingId(night)} tabIndex={-1}>
         {dayWords(night.startedAt)} {night.startedAt.slice(0, 4)}, {night.startedAt.slice(11, 16)} · {night.schemeName}
-      </h2>
+      </h3>
       <ol>
         {night.runs.map((run, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a log, which only grows at its end
@@ -70,8 +73,9 @@ export const NightSlip = ({ night, onStart, onDelete }: NightSlipProps) => {
         rows={3}
         maxLength={2000}
         value={draft ?? night.note}
-        onChange={({ currentTarget }) => setDraft(currentTarget.value)}
-        onBlur={settle}
+        data-draft={draft !== null}
+        onChange={({ currentTarget }) => write(currentTarget.value)}
+        onBlur={() => setDraft(null)}
       />
       <div className="night-ends">
         <button type="button" onClick={onStart}>

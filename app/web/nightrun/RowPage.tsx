@@ -1,3 +1,4 @@
+import type { RefObject } from 'react';
 import { countText, levelText, onText } from '../../../core/card/card-words.ts';
 import type { CountState } from '../../../core/card/count-cues.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
@@ -9,12 +10,13 @@ interface RowPageProps {
   readonly row: CardRow;
   readonly going: Going;
   readonly count: CountState | null;
+  readonly heading: RefObject<HTMLHeadingElement | null>;
 }
 
 const phaseWords: Readonly<Record<CountState['phase'], string>> = { 'lead-in': 'in', on: 'on', over: 'off' };
 
 /** One pass, as large as a screen in the hand can have it. */
-export const RowPage = ({ card, row, going, count }: RowPageProps) => {
+export const RowPage = ({ card, row, going, count, heading }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
   const trouble = troubleWords(card, row, going);
   const isChanged = going.seconds !== row.countSeconds;
@@ -24,7 +26,7 @@ export const RowPage = ({ card, row, going, count }: RowPageProps) => {
         {frame}
         <span>{settings}</span>
       </p>
-      <h2>
+      <h2 ref={heading} tabIndex={-1}>
         Pass <b className="run-number">{row.number}</b> of {card.rows.length} · {row.name}
       </h2>
       <p>{standWords(card, row, going)}</p>

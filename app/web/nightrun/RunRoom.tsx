@@ -1,14 +1,17 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
+import { type RunStep, runSteps } from '../../../core/card/run-steps.ts';
 import type { Verdict } from '../../../core/card/stop-rule-steps.ts';
-import { goingOf, runOf } from '../../../core/card/tonight.ts';
+import { goingOf, type Run } from '../../../core/card/tonight.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { addRun, dropLastRun } from '../state/edits/night-edits.ts';
+import { dropLastRun } from '../state/edits/night-edits.ts';
 import { say, soundsHere, soundWords } from './announce.ts';
-import { changeWords } from './change-words.ts';
-import { localText, nightUnderWay } from './local-now.ts';
+import { FramePage } from './FramePage.tsx';
+import { judgePass } from './judge-pass.ts';
+import { nightUnderWay } from './local-now.ts';
 import { RowPage } from './RowPage.tsx';
 import { useCount } from './use-count.ts';
+import { useExposed } from './use-exposed.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 
 const verdicts: readonly (readonly [Verdict, string])[] = [
@@ -17,45 +20,65 @@ const verdicts: readonly (readonly [Verdict, string])[] = [
   ['flat', 'Flat'],
 ];
 
-/** The passes of the night one after the other: count, say how it came out, go on. */
+const isOf = ({ passId, frameId }: Run, step: RunStep | undefined): boolean =>
+  step?.kind === 'pass' && passId === step.row.passId && frameId === step.row.frameId;
+
+/** The passes and frames of the night one after the other: count, say how it came out, go on. */
 export const RunRoom = ({ card }: { card: FieldCard }) => {
   useWakeLock();
   const setup = useSetup();
   const scheme = useScheme();
   const { edit } = useApp.getState();
+  const exposed = useExposed(setup.id, scheme.id);
+  const steps = runSteps(card);
   const night = nightUnderWay(setup.nights, scheme.id, new Date());
-  const isDone = (at: number) =>
-    night?.runs.findLast(({ passId, frameId }) => {
-      const row = card.rows[at];
-      return passId === row?.passId && frameId === row.frameId;
-    })?.verdict === 'good';
+  const isDone = (step: RunStep | undefined) =>
+    step?.kind === 'frame'
+      ? exposed.has(step.frame.frameId)
+      : night?.runs.findLast((run) => isOf(run, step))?.verdict === 'good';
+  // a frame without a lamp is not in the log: it was exposed where something after it was done
+  const isPast = (step: RunStep, i: number) =>
+    isDone(step) || (step.kind === 'frame' && steps.slice(i + 1).some(isDone));
   const [at, setAt] = useState(() =>
     Math.max(
       0,
-      card.rows.findIndex((_, i) => !isDone(i)),
+      steps.findIndex((step, i) => !isPast(step, i)),
     ),
   );
   const [said, setSaid] = useState('');
   const [sounds] = useState(soundsHere);
   const [sound, setSound] = useState(sounds[0] ?? 'silent');
-  const row = card.rows[Math.min(at, card.rows.length - 1)];
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [moves, setMoves] = useState(0);
+  // the button that was pressed may be gone, or off; what is next is read out
+  useEffect(() => {
+    if (moves > 0) heading.current?.focus();
+  }, [moves]);
+  const step = steps[Math.min(at, steps.length - 1)];
+  const row = step?.kind === 'pass' ? step.row : null;
   const going = row ? goingOf(card, row, night) : null;
   const count = useCount(going?.seconds ?? 0, row?.strokes ?? 1, sound);
-  if (!row || !going) return <p className="quiet">This scheme has no passes yet: there is nothing to count.</p>;
-  const goTo = (to: number) => {
+  if (!step) return null;
+  const isLast = at >= steps.length - 1;
+  const goTo = (to: number, words = '') => {
     count.stop();
-    setAt(Math.max(0, Math.min(card.rows.length - 1, to)));
+    setSaid(words);
+    setAt(Math.max(0, Math.min(steps.length - 1, to)));
+    setMoves(moves + 1);
   };
   const judge = (verdict: Verdict) => {
-    const now = new Date();
-    const run = runOf(card, row, going, verdict, localText(now));
-    edit((s) => addRun(s, nightUnderWay(s.nights, scheme.id, now)?.id ?? null, scheme, run));
-    const after = nightUnderWay(useApp.getState().history.present.nights, scheme.id, now);
-    const words = changeWords(card, row, going, verdict, goingOf(card, row, after));
-    const isLast = at === card.rows.length - 1;
-    setSaid(verdict === 'good' && isLast ? `${words} That was the last pass.` : words);
+    if (!row || !going) return;
+    const { isKept, words } = judgePass(card, row, scheme, going, verdict);
     say(words, sound);
-    goTo(verdict === 'good' || verdict === 'not-said' ? at + 1 : at);
+    if (isKept && (verdict === 'good' || verdict === 'not-said'))
+      return goTo(at + 1, verdict === 'good' && isLast ? `${words} That was the last.` : words);
+    count.stop();
+    setSaid(words);
+  };
+  const done = () => {
+    if (step.kind === 'pass') return judge('good');
+    exposed.add(step.frame.frameId);
+    goTo(at + 1, isLast ? 'Done. That was the last.' : 'Done.');
   };
   /** A pass that was counted and not spoken of was gone all the same. */
   const goOn = () => (count.state?.phase === 'over' ? judge('not-said') : goTo(at + 1));
@@ -63,33 +86,37 @@ export const RunRoom = ({ card }: { card: FieldCard }) => {
     const last = night?.runs.at(-1);
     if (!night || !last) return;
     edit((s) => dropLastRun(s, night.id));
-    goTo(card.rows.findIndex(({ passId, frameId }) => passId === last.passId && frameId === last.frameId));
-    setSaid('Taken back.');
+    const its = steps.findIndex((each) => isOf(last, each));
+    goTo(its < 0 ? at : its, 'Taken back.');
   };
   const isCounting = count.state !== null && count.state.phase !== 'over';
   const next = sounds[(sounds.indexOf(sound) + 1) % sounds.length] ?? 'silent';
   return (
     <>
-      <RowPage card={card} row={row} going={going} count={count.state} />
+      {row && going && <RowPage card={card} row={row} going={going} count={count.state} heading={heading} />}
+      {step.kind === 'frame' && <FramePage card={card} frame={step.frame} heading={heading} />}
       <p className="run-said" role="status">
         {said}
-        {isDone(at) && !said && 'Done tonight.'}
+        {isDone(step) && !said && 'Done tonight.'}
       </p>
       <div className="run-buttons">
-        <button
-          type="button"
-          className="strong run-wide"
-          disabled={row.staysOn}
-          onClick={isCounting ? count.stop : count.start}
-        >
-          {isCounting ? 'Stop' : 'Count'}
-        </button>
-        {verdicts.map(([verdict, words]) => (
-          <button key={verdict} type="button" onClick={() => judge(verdict)}>
-            {words}
+        {row && (
+          <button
+            type="button"
+            className="strong run-wide"
+            disabled={row.staysOn}
+            onClick={isCounting ? count.stop : count.start}
+          >
+            {isCounting ? 'Stop' : 'Count'}
           </button>
-        ))}
-        <button type="button" className="run-wide" onClick={() => judge('good')}>
+        )}
+        {row &&
+          verdicts.map(([verdict, words]) => (
+            <button key={verdict} type="button" onClick={() => judge(verdict)}>
+              {words}
+            </button>
+          ))}
+        <button type="button" className="run-wide" onClick={done}>
           Done
         </button>
         <button type="button" disabled={at === 0} onClick={() => goTo(at - 1)}>
@@ -98,10 +125,10 @@ export const RunRoom = ({ card }: { card: FieldCard }) => {
         <button type="button" disabled={!night?.runs.length} onClick={takeBack}>
           Undo
         </button>
-        <button type="button" disabled={at >= card.rows.length - 1} onClick={goOn}>
+        <button type="button" disabled={isLast} onClick={goOn}>
           Next
         </button>
-        {sounds.length > 1 && (
+        {row && sounds.length > 1 && (
           <button type="button" className="run-wide" onClick={() => setSound(next)}>
             {soundWords[sound]}
           </button>
