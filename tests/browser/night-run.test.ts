@@ -71,7 +71,7 @@ describe('run it tonight', () => {
     await press('Undo');
     await expect.poll(() => count.innerText()).toContain('4 s');
     await press('Flat');
-    await expect.poll(() => page.locator('.run-row').innerText()).toContain('2:00');
+    await expect.poll(() => page.getByRole('status').innerText()).toContain('lower the lamp');
     await press('Done');
 
     await press('Nights');
@@ -86,6 +86,13 @@ describe('run it tonight', () => {
     await expect.poll(() => count.innerText()).toContain('4 s');
     await press('Nights');
     expect(await page.getByLabel('Notes').inputValue()).toBe('Dew on the lens at ten.');
+    await page.goBack();
+    await expect.poll(() => count.innerText()).toContain('4 s');
+    await page.goBack();
+    await page.getByRole('tab', { name: /^As run on/ }).waitFor();
+    await page.goForward();
+    await expect.poll(() => count.innerText()).toContain('4 s');
+    await press('Nights');
     await press('Delete');
     await press('Undo');
     await expect.poll(() => page.getByLabel('Notes').count()).toBe(1);

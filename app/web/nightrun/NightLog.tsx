@@ -4,7 +4,7 @@ import type { Night } from '../../../core/card/tonight.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
-import { useNightRun } from '../state/night-run.ts';
+import { leaveNightRun } from '../state/night-pages.ts';
 import { NightSlip, nightHeadingId } from './NightSlip.tsx';
 
 /** Goes on from a night: a scheme as it was run, counted from the mark that the scheme’s card has now. */
@@ -18,7 +18,7 @@ const startFrom = (night: Night, { mark }: FieldCard): void => {
   });
   if (made === null) return;
   chooseScheme(made);
-  useNightRun.setState({ isOpen: false });
+  leaveNightRun();
   tell({ tone: 'done', text: 'A scheme with counts and places as they were run is beside the others.' });
 };
 
@@ -74,7 +74,13 @@ export const NightLog = ({ card }: { card: FieldCard | null }) => {
       )}
       {nights.length === 0 && <p className="quiet">Nothing yet. What you tap while you run it tonight is kept here.</p>}
       {nights.toReversed().map((night) => (
-        <NightSlip key={night.id} night={night} onStart={() => start(night)} onDelete={() => remove(night.id)} />
+        <NightSlip
+          key={night.id}
+          night={night}
+          card={night.schemeId === scheme.id ? card : null}
+          onStart={() => start(night)}
+          onDelete={() => remove(night.id)}
+        />
       ))}
     </div>
   );

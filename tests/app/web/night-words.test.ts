@@ -40,7 +40,9 @@ describe('what the phone says of a verdict', () => {
   it('too bright: halves, then steps back and says why, then what else helps', () => {
     expect(said('too-bright')).toBe('Too bright: now count 4 s.');
     expect(said('too-bright', 4)).toBe('Too bright: 0.5 s are too few to count: step back, to 11 paces.');
-    expect(said('too-bright', 9)).toMatch(/^Too bright: 0.5 s are too few to count, and farther is no use: turn the lamp down/);
+    expect(said('too-bright', 9)).toMatch(
+      /^Too bright: 0.5 s are too few to count, and farther is no use: turn the lamp down/,
+    );
   });
 
   it('flat: where to, and that nothing is left where nothing is', () => {
@@ -70,7 +72,8 @@ describe('the pass and the log', () => {
   it('says of a pass of the log where it was; in words against the plan where that is gone', () => {
     const run = { ...planned, distanceTimes: Math.SQRT1_2, hoursMoved: -1, heightTimes: 0.5, frameId: row.frameId };
     expect(goneWords(card, { ...run, passId: row.passId })).toMatch(/^3:00 · 6 paces \(4\.\d m\) · hip, 1\.1 m$/);
-    const factors = '0.7 times as far from what it lit as planned · 1 hour back round the clock · 0.50 times as high as planned';
+    const factors =
+      '0.7 times as far from what it lit as planned · 1 hour back round the clock · 0.50 times as high as planned';
     expect(goneWords(card, { ...run, passId: 'gone' })).toBe(factors);
     expect(goneWords(null, { ...run, passId: row.passId })).toBe(factors);
   });

@@ -45,7 +45,7 @@ describe('the running order of a night', () => {
     const [sky] = scheme.frames;
     const text = document.body.textContent;
     expect(text).toContain(`Frame 1 of ${scheme.frames.length} · ${sky?.name}: no lamp`);
-    expect(text).toMatch(/\d+ s · f\/[\d.]+ · ISO \d+ · focus /);
+    expect(text).toMatch(/\d+ s · f\/[\d.]+ · ISO \d+ · \d+ K · focus /);
     expect(text).not.toContain('Too bright');
     page.press('Done');
     expect(document.body.textContent).toContain('Too bright');
