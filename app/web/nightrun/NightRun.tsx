@@ -71,8 +71,7 @@ export const NightRun = () => {
         <button type="button" onClick={showsLog ? stepBack : openNights}>
           {showsLog ? 'Tonight' : 'Nights'}
         </button>
-        <fieldset className="run-themes">
-          <legend>Light of the screen</legend>
+        <fieldset className="run-themes" aria-label="Light of the screen">
           {themes.map(([id, words]) => (
             <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
               {words}
