@@ -41,6 +41,8 @@ describe('run it tonight', () => {
     await page.locator('.menu > summary').click();
     await page.getByRole('button', { name: /^Run it tonight/ }).click();
     const count = page.getByRole('timer');
+    await expect.poll(() => page.locator('.run-row').innerText()).toContain('Sky: no lamp');
+    await press('Done');
     await expect.poll(() => count.innerText()).toContain('8 s');
     expect((await told()).locks).toBeGreaterThan(0);
 
@@ -83,6 +85,7 @@ describe('run it tonight', () => {
     expect((await told()).released).toBeGreaterThan(0);
     await page.locator('.menu > summary').click();
     await page.getByRole('button', { name: /^Run it tonight/ }).click();
+    await press('Next');
     await expect.poll(() => count.innerText()).toContain('4 s');
     await press('Nights');
     expect(await page.getByLabel('Notes').inputValue()).toBe('Dew on the lens at ten.');
