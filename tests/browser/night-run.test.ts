@@ -41,7 +41,8 @@ describe('run it tonight', () => {
     await page.locator('.menu > summary').click();
     await page.getByRole('button', { name: /^Run it tonight/ }).click();
     const count = page.getByRole('timer');
-    await press('Next');
+    await expect.poll(() => page.locator('.run-row').innerText()).toContain('Sky: no lamp');
+    await press('Done');
     await expect.poll(() => count.innerText()).toContain('8 s');
     expect((await told()).locks).toBeGreaterThan(0);
 
