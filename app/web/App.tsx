@@ -37,6 +37,7 @@ import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
+import { isTyping } from './ui/is-typing.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
@@ -58,10 +59,9 @@ const useKeys = () => {
     const onKeyDown = (event: KeyboardEvent) => {
       const { undo, redo, cancel } = useApp.getState();
       // a field with half-typed text undoes its own letters
-      const isTyping = event.target instanceof HTMLInputElement && event.target.getAttribute('data-draft') !== 'false';
       const key = event.key.toLowerCase();
       if (event.key === 'Escape') cancel();
-      if (!(event.ctrlKey || event.metaKey) || isTyping) return;
+      if (!(event.ctrlKey || event.metaKey) || isTyping(event.target)) return;
       if (key === 'z' || key === 'y') event.preventDefault();
       if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
       else if (key === 'z') undo();
@@ -157,9 +157,12 @@ export const App = () => {
   const isRunning = useNightRun((state) => state.isOpen);
   if (isRunning)
     return (
-      <Suspense fallback={<p className="quiet">Coming…</p>}>
-        <NightRun />
-      </Suspense>
+      <>
+        <SavingNotices />
+        <Suspense fallback={<p className="quiet">Coming…</p>}>
+          <NightRun />
+        </Suspense>
+      </>
     );
   return (
     <StepGesture.Provider value={stepGesture}>

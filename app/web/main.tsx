@@ -9,6 +9,7 @@ import { drawSkiesWith, startDarkroomOver } from './render/darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
+import { watchNightPages } from './state/night-pages.ts';
 import { startNightTheme } from './state/night-theme.ts';
 import { beforeTakingUp, holdFiles, keepFiles } from './state/offline.ts';
 import { pageSaving } from './state/page-saving.ts';
@@ -83,6 +84,7 @@ startMarks();
 startThumbnails();
 let root = put();
 watchAddress();
+watchNightPages();
 window.lampfallStartOver = async () => {
   root.unmount();
   await pageSaving.startOver(useApp.getInitialState().history.present);

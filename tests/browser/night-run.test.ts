@@ -41,6 +41,8 @@ describe('run it tonight', () => {
     await page.locator('.menu > summary').click();
     await page.getByRole('button', { name: /^Run it tonight/ }).click();
     const count = page.getByRole('timer');
+    await expect.poll(() => page.locator('.run-row').innerText()).toContain('Sky: no lamp');
+    await press('Done');
     await expect.poll(() => count.innerText()).toContain('8 s');
     expect((await told()).locks).toBeGreaterThan(0);
 
@@ -71,21 +73,28 @@ describe('run it tonight', () => {
     await press('Undo');
     await expect.poll(() => count.innerText()).toContain('4 s');
     await press('Flat');
-    await expect.poll(() => page.locator('.run-row').innerText()).toContain('2:00');
+    await expect.poll(() => page.getByRole('status').innerText()).toContain('lower the lamp');
     await press('Done');
 
     await press('Nights');
     const log = page.getByRole('list').first();
-    await expect.poll(() => log.innerText()).toMatch(/8 s · too bright\s.*4 s · flat\s.*4 s.*done/);
+    await expect.poll(() => log.innerText()).toMatch(/8 s · 3:00 · .* · too bright\s.*4 s · .* · flat\s.*4 s.*done/);
     await page.getByLabel('Notes').fill('Dew on the lens at ten.');
     await press('Start from it');
     await page.getByRole('tab', { name: /^As run on/ }).waitFor();
     expect((await told()).released).toBeGreaterThan(0);
     await page.locator('.menu > summary').click();
     await page.getByRole('button', { name: /^Run it tonight/ }).click();
+    await press('Next');
     await expect.poll(() => count.innerText()).toContain('4 s');
     await press('Nights');
     expect(await page.getByLabel('Notes').inputValue()).toBe('Dew on the lens at ten.');
+    await page.goBack();
+    await page.getByRole('button', { name: 'Shutter' }).waitFor();
+    await page.goBack();
+    await page.getByRole('tab', { name: /^As run on/ }).waitFor();
+    await page.goForward();
+    await press('Nights');
     await press('Delete');
     await press('Undo');
     await expect.poll(() => page.getByLabel('Notes').count()).toBe(1);

@@ -4,7 +4,7 @@ import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { canDrawPicture } from '../render/capability.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
-import { useNightRun } from '../state/night-run.ts';
+import { openNightRun } from '../state/night-pages.ts';
 import { useReports } from '../state/reports.ts';
 import { useSession } from '../state/session.ts';
 import { CardBar } from './CardBar.tsx';
@@ -71,7 +71,7 @@ export const FieldCardRoom = () => {
         <button type="button" disabled={!laidOut} onClick={() => laidOut && savePlan(laidOut, names)}>
           Plan as SVG
         </button>
-        <button type="button" onClick={() => useNightRun.setState({ isOpen: true })}>
+        <button type="button" id="card-on-phone" onClick={() => openNightRun('#card-on-phone')}>
           On the phone
         </button>
       </CardBar>

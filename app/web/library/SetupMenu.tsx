@@ -2,7 +2,7 @@ import { lazy, Suspense, useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
-import { useNightRun } from '../state/night-run.ts';
+import { openNightRun } from '../state/night-pages.ts';
 import { useSaving } from '../state/page-saving.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
@@ -91,7 +91,7 @@ export const SetupMenu = () => {
             <button type="button" onClick={closing(() => useSharing.setState({ isOpen: true }))}>
               Share by link…
             </button>
-            <button type="button" onClick={closing(() => useNightRun.setState({ isOpen: true }))}>
+            <button type="button" onClick={closing(() => openNightRun('.menu > summary'))}>
               Run it tonight, and the log of nights
             </button>
             <h3>Your own</h3>

@@ -1,11 +1,11 @@
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Night } from '../../../core/card/tonight.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
-import { useNightRun } from '../state/night-run.ts';
-import { NightSlip } from './NightSlip.tsx';
+import { leaveNightRun } from '../state/night-pages.ts';
+import { NightSlip, nightHeadingId } from './NightSlip.tsx';
 
 /** Goes on from a night: a scheme as it was run, counted from the mark that the scheme’s card has now. */
 const startFrom = (night: Night, { mark }: FieldCard): void => {
@@ -18,7 +18,7 @@ const startFrom = (night: Night, { mark }: FieldCard): void => {
   });
   if (made === null) return;
   chooseScheme(made);
-  useNightRun.setState({ isOpen: false });
+  leaveNightRun();
   tell({ tone: 'done', text: 'A scheme with counts and places as they were run is beside the others.' });
 };
 
@@ -42,23 +42,45 @@ export const NightLog = ({ card }: { card: FieldCard | null }) => {
     else useApp.getState().tell({ tone: 'problem', text: 'The scheme of that night is not in this setup any more.' });
     setWanted(night);
   };
+  const heading = useRef<HTMLHeadingElement>(null);
+  /** The night to be focused once it is drawn; "" = the heading of all. */
+  const [focused, setFocused] = useState<{ readonly id: string } | null>(null);
+  useEffect(() => {
+    if (focused) (document.getElementById(nightHeadingId(focused)) ?? heading.current)?.focus();
+  }, [focused]);
   const remove = (id: string) => {
+    const shown = nights.toReversed();
+    const next = shown[shown.findIndex((night) => night.id === id) + 1];
     edit((s) => deleteNight(s, id));
     setAfterDeletion(useApp.getState().history.present);
+    setFocused({ id: next?.id ?? '' });
+  };
+  const restore = () => {
+    undo();
+    setFocused({ id: '' });
   };
   return (
     <div className="night-log">
+      <h2 ref={heading} tabIndex={-1}>
+        Nights
+      </h2>
       {afterDeletion === setup && (
         <p role="status">
           Deleted.{' '}
-          <button type="button" onClick={undo}>
+          <button type="button" onClick={restore}>
             Undo
           </button>
         </p>
       )}
       {nights.length === 0 && <p className="quiet">Nothing yet. What you tap while you run it tonight is kept here.</p>}
       {nights.toReversed().map((night) => (
-        <NightSlip key={night.id} night={night} onStart={() => start(night)} onDelete={() => remove(night.id)} />
+        <NightSlip
+          key={night.id}
+          night={night}
+          card={night.schemeId === scheme.id ? card : null}
+          onStart={() => start(night)}
+          onDelete={() => remove(night.id)}
+        />
       ))}
     </div>
   );

@@ -1,5 +1,6 @@
-import { useState } from 'react';
+import { useEffect } from 'react';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
+import { leaveNightRun, openNights, stepBack } from '../state/night-pages.ts';
 import { useNightRun } from '../state/night-run.ts';
 import { chooseNightTheme, useNightTheme } from '../state/night-theme.ts';
 import { useReports } from '../state/reports.ts';
@@ -16,6 +17,27 @@ const themes = [
   ['dim', 'Dim white'],
 ] as const;
 
+const useEscape = () => {
+  useEffect(() => {
+    const onKeyDown = ({ key }: KeyboardEvent) => {
+      if (key === 'Escape') stepBack();
+    };
+    window.addEventListener('keydown', onKeyDown);
+    return () => window.removeEventListener('keydown', onKeyDown);
+  }, []);
+};
+
+/** Whoever comes back is where they went from. */
+const useFocusBack = () => {
+  useEffect(
+    () => () => {
+      const { opener } = useNightRun.getState();
+      if (opener) setTimeout(() => document.querySelector<HTMLElement>(opener)?.focus());
+    },
+    [],
+  );
+};
+
 /** The page for the dark. It stands in place of all else, so that nothing is traced meanwhile. */
 export const NightRun = () => {
   const { name } = useSetup();
@@ -24,7 +46,9 @@ export const NightRun = () => {
   const hasFailed = useReports((state) => state.failed);
   const theme = useNightTheme((state) => state.theme);
   const notice = useApp((state) => state.notice);
-  const [showsLog, setShowsLog] = useState(false);
+  const showsLog = useNightRun((state) => state.showsLog);
+  useEscape();
+  useFocusBack();
   return (
     <main className="night-run">
       {notice && <Notice key={notice.text} tone={notice.tone} text={notice.text} onClose={closeNotice} />}
@@ -32,7 +56,7 @@ export const NightRun = () => {
         <h1>
           {name} · {scheme.name}
         </h1>
-        <button type="button" onClick={() => useNightRun.setState({ isOpen: false })}>
+        <button type="button" onClick={leaveNightRun}>
           Leave
         </button>
       </header>
@@ -44,14 +68,16 @@ export const NightRun = () => {
         </p>
       )}
       <footer>
-        <button type="button" onClick={() => setShowsLog(!showsLog)}>
+        <button type="button" onClick={showsLog ? stepBack : openNights}>
           {showsLog ? 'Tonight' : 'Nights'}
         </button>
-        {themes.map(([id, words]) => (
-          <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
-            {words}
-          </button>
-        ))}
+        <fieldset className="run-themes" aria-label="Light of the screen">
+          {themes.map(([id, words]) => (
+            <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
+              {words}
+            </button>
+          ))}
+        </fieldset>
       </footer>
     </main>
   );

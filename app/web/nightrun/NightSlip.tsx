@@ -1,8 +1,9 @@
 import { useId, useState } from 'react';
+import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Night } from '../../../core/card/tonight.ts';
 import { useApp } from '../state/app-store.ts';
 import { dayWords, noteNight } from '../state/edits/night-edits.ts';
-import { secondsWords, verdictWords } from './run-words.ts';
+import { goneWords, secondsWords, verdictWords } from './run-words.ts';
 
 const photoWords = ({ name, aperture, seconds, iso, focalLengthMm, overStops }: Night['photos'][number]): string =>
   [
@@ -16,43 +17,38 @@ const photoWords = ({ name, aperture, seconds, iso, focalLengthMm, overStops }: 
     .filter(Boolean)
     .join(' · ');
 
-const wayWords = ({ distanceTimes, hoursMoved, heightTimes }: Night['runs'][number]): string =>
-  [
-    distanceTimes !== 1 && `${distanceTimes.toFixed(1)}× as far`,
-    hoursMoved !== 0 && `${Math.abs(hoursMoved)} h ${hoursMoved > 0 ? 'on' : 'back'} round the clock`,
-    heightTimes !== 1 && `${heightTimes.toFixed(2)}× as high`,
-  ]
-    .filter(Boolean)
-    .map((words) => ` · ${words}`)
-    .join('');
+/** Where the focus goes for a night. */
+export const nightHeadingId = ({ id }: Pick<Night, 'id'>): string => `heading-${id}`;
 
 interface NightSlipProps {
   readonly night: Night;
+  /** Of its scheme, where that is at hand. */
+  readonly card: FieldCard | null;
   readonly onStart: () => void;
   readonly onDelete: () => void;
 }
 
 /** One night: what was done, what to remember of it, and how to go on from it. */
-export const NightSlip = ({ night, onStart, onDelete }: NightSlipProps) => {
+export const NightSlip = ({ night, card, onStart, onDelete }: NightSlipProps) => {
   const id = useId();
   const { edit } = useApp.getState();
   const [draft, setDraft] = useState<string | null>(null);
-  const settle = () => {
-    if (draft !== null) edit((s) => noteNight(s, night.id, draft));
-    setDraft(null);
+  const write = (text: string) => {
+    setDraft(text);
+    edit((s) => noteNight(s, night.id, text), `note ${night.id}`);
   };
   return (
-    <section className="night-slip" aria-labelledby={`${id}-title`}>
-      <h2 id={`${id}-title`}>
+    <section className="night-slip" aria-labelledby={nightHeadingId(night)}>
+      <h3 id={nightHeadingId(night)} tabIndex={-1}>
         {dayWords(night.startedAt)} {night.startedAt.slice(0, 4)}, {night.startedAt.slice(11, 16)} · {night.schemeName}
-      </h2>
+      </h3>
       <ol>
         {night.runs.map((run, i) => (
           // biome-ignore lint/suspicious/noArrayIndexKey: a log, which only grows at its end
           <li key={i}>
             {run.at.slice(11, 16)} · {run.frameName} · {run.passName} · {secondsWords(run.seconds)}
             {run.strokes > 1 && ` in ${run.strokes} strokes`}
-            {wayWords(run)} · <b>{verdictWords[run.verdict]}</b>
+            {[goneWords(card, run)].filter(Boolean).map((words) => ` · ${words}`)} · <b>{verdictWords[run.verdict]}</b>
           </li>
         ))}
       </ol>
@@ -70,8 +66,9 @@ export const NightSlip = ({ night, onStart, onDelete }: NightSlipProps) => {
         rows={3}
         maxLength={2000}
         value={draft ?? night.note}
-        onChange={({ currentTarget }) => setDraft(currentTarget.value)}
-        onBlur={settle}
+        data-draft={draft !== null}
+        onChange={({ currentTarget }) => write(currentTarget.value)}
+        onBlur={() => setDraft(null)}
       />
       <div className="night-ends">
         <button type="button" onClick={onStart}>

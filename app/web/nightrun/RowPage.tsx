@@ -1,20 +1,21 @@
+import type { RefObject } from 'react';
 import { countText, levelText, onText } from '../../../core/card/card-words.ts';
-import type { CountState } from '../../../core/card/count-cues.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
+import { ClockLine } from './ClockLine.tsx';
+import type { RunState } from './run-clock.ts';
 import { frameWords, secondsWords, standWords, troubleWords } from './run-words.ts';
 
 interface RowPageProps {
   readonly card: FieldCard;
   readonly row: CardRow;
   readonly going: Going;
-  readonly count: CountState | null;
+  readonly state: RunState | null;
+  readonly heading: RefObject<HTMLHeadingElement | null>;
 }
 
-const phaseWords: Readonly<Record<CountState['phase'], string>> = { 'lead-in': 'in', on: 'on', over: 'off' };
-
 /** One pass, as large as a screen in the hand can have it. */
-export const RowPage = ({ card, row, going, count }: RowPageProps) => {
+export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
   const trouble = troubleWords(card, row, going);
   const isChanged = going.seconds !== row.countSeconds;
@@ -24,7 +25,7 @@ export const RowPage = ({ card, row, going, count }: RowPageProps) => {
         {frame}
         <span>{settings}</span>
       </p>
-      <h2>
+      <h2 ref={heading} tabIndex={-1}>
         Pass <b className="run-number">{row.number}</b> of {card.rows.length} · {row.name}
       </h2>
       <p>{standWords(card, row, going)}</p>
@@ -33,11 +34,8 @@ export const RowPage = ({ card, row, going, count }: RowPageProps) => {
         aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
       </p>
       <p className="run-count" role="timer" aria-label="Count">
-        {count ? (
-          <>
-            <b className="run-seconds">{count.shown}</b> {phaseWords[count.phase]}
-            {row.strokes > 1 && ` · stroke ${count.stroke} of ${row.strokes}`}
-          </>
+        {state ? (
+          <ClockLine state={state} strokes={row.strokes} />
         ) : (
           <>
             COUNT <b className="run-seconds">{row.staysOn ? countText(row) : secondsWords(going.seconds)}</b>

@@ -1,112 +1,131 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
+import { type ClockState, frameClock } from '../../../core/card/frame-clock.ts';
+import { type RunStep, runSteps } from '../../../core/card/run-steps.ts';
 import type { Verdict } from '../../../core/card/stop-rule-steps.ts';
-import { goingOf, runOf } from '../../../core/card/tonight.ts';
+import { goingOf, type Run } from '../../../core/card/tonight.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
-import { addRun, dropLastRun } from '../state/edits/night-edits.ts';
-import { say, soundsHere, soundWords } from './announce.ts';
-import { changeWords } from './change-words.ts';
-import { localText, nightUnderWay } from './local-now.ts';
+import { dropLastRun } from '../state/edits/night-edits.ts';
+import { say, soundsHere } from './announce.ts';
+import { EndPage } from './EndPage.tsx';
+import { FramePage } from './FramePage.tsx';
+import { judgePass } from './judge-pass.ts';
+import { nightUnderWay } from './local-now.ts';
 import { RowPage } from './RowPage.tsx';
-import { useCount } from './use-count.ts';
+import { RunButtons } from './RunButtons.tsx';
+import { countClock, shutterClock } from './run-clock.ts';
+import { useCounting } from './use-counting.ts';
+import { useExposed } from './use-exposed.ts';
+import { useRunClock } from './use-run-clock.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 
-const verdicts: readonly (readonly [Verdict, string])[] = [
-  ['too-bright', 'Too bright'],
-  ['too-dark', 'Too dark'],
-  ['flat', 'Flat'],
-];
+const isOf = ({ passId, frameId }: Run, step: RunStep | undefined): boolean =>
+  step?.kind === 'pass' && passId === step.row.passId && frameId === step.row.frameId;
 
-/** The passes of the night one after the other: count, say how it came out, go on. */
+const frameNumberOf = (step: RunStep | undefined): number | null =>
+  step ? (step.kind === 'pass' ? step.row.frameNumber : step.frame.number) : null;
+
+const clockRowOf = (
+  { rows }: FieldCard,
+  { phase, rowNumber }: ClockState,
+  frameNumber: number | null,
+): number | null =>
+  phase === 'closed' ? (rows.find((row) => row.frameNumber === frameNumber)?.number ?? null) : rowNumber;
+
+/** The passes and frames of the night one after the other: count, say how it came out, go on. */
 export const RunRoom = ({ card }: { card: FieldCard }) => {
   useWakeLock();
   const setup = useSetup();
   const scheme = useScheme();
   const { edit } = useApp.getState();
+  const exposed = useExposed(setup.id, scheme.id);
+  const steps = runSteps(card);
   const night = nightUnderWay(setup.nights, scheme.id, new Date());
-  const isDone = (at: number) =>
-    night?.runs.findLast(({ passId, frameId }) => {
-      const row = card.rows[at];
-      return passId === row?.passId && frameId === row.frameId;
-    })?.verdict === 'good';
-  const [at, setAt] = useState(() =>
-    Math.max(
-      0,
-      card.rows.findIndex((_, i) => !isDone(i)),
-    ),
-  );
+  const isDone = (step: RunStep | undefined) =>
+    step?.kind === 'frame'
+      ? exposed.has(step.frame.frameId)
+      : night?.runs.findLast((run) => isOf(run, step))?.verdict === 'good';
+  // a frame without a lamp is not in the log: it was exposed where something after it was done
+  const isPast = (step: RunStep, i: number) =>
+    isDone(step) || (step.kind === 'frame' && steps.slice(i + 1).some(isDone));
+  // after the last step there is nothing left to note
+  const [at, setAt] = useState(() => {
+    const first = steps.findIndex((each, i) => !isPast(each, i));
+    return first < 0 ? steps.length : first;
+  });
   const [said, setSaid] = useState('');
-  const [sounds] = useState(soundsHere);
-  const [sound, setSound] = useState(sounds[0] ?? 'silent');
-  const row = card.rows[Math.min(at, card.rows.length - 1)];
+  const [sound, setSound] = useState(soundsHere()[0] ?? 'silent');
+  const heading = useRef<HTMLHeadingElement>(null);
+  const [moves, setMoves] = useState(0);
+  // the button that was pressed may be gone, or off; what is next is read out
+  useEffect(() => {
+    if (moves > 0) heading.current?.focus();
+  }, [moves]);
+  const step = steps[at];
+  const row = step?.kind === 'pass' ? step.row : null;
   const going = row ? goingOf(card, row, night) : null;
-  const count = useCount(going?.seconds ?? 0, row?.strokes ?? 1, sound);
-  if (!row || !going) return <p className="quiet">This scheme has no passes yet: there is nothing to count.</p>;
-  const goTo = (to: number) => {
-    count.stop();
-    setAt(Math.max(0, Math.min(card.rows.length - 1, to)));
+  const { state, start, stop } = useRunClock(sound);
+  const isRunning = state !== null && !state.isOver;
+  useCounting(isRunning, stop);
+  /** The row that the frame’s clock has come to: its next lamp; once it has closed, the first, to be judged. */
+  const clockRow = state?.kind === 'frame' ? clockRowOf(card, state.frame, frameNumberOf(step)) : null;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: only as the clock comes to another lamp
+  useEffect(() => {
+    const its = steps.findIndex((each) => each.kind === 'pass' && each.row.number === clockRow);
+    if (its >= 0) setAt(its);
+  }, [clockRow]);
+  const goTo = (to: number, words = '') => {
+    const isOfSameFrame = frameNumberOf(steps[to]) === frameNumberOf(step);
+    if (!(isRunning && state.kind === 'frame' && isOfSameFrame)) stop();
+    setSaid(words);
+    setAt(Math.max(0, Math.min(steps.length, to)));
+    setMoves(moves + 1);
   };
   const judge = (verdict: Verdict) => {
-    const now = new Date();
-    const run = runOf(card, row, going, verdict, localText(now));
-    edit((s) => addRun(s, nightUnderWay(s.nights, scheme.id, now)?.id ?? null, scheme, run));
-    const after = nightUnderWay(useApp.getState().history.present.nights, scheme.id, now);
-    const words = changeWords(card, row, going, verdict, goingOf(card, row, after));
-    const isLast = at === card.rows.length - 1;
-    setSaid(verdict === 'good' && isLast ? `${words} That was the last pass.` : words);
+    if (!row || !going) return;
+    const { isKept, words } = judgePass(card, row, scheme, going, verdict);
     say(words, sound);
-    goTo(verdict === 'good' || verdict === 'not-said' ? at + 1 : at);
+    if (isKept && (verdict === 'good' || verdict === 'not-said')) return goTo(at + 1, words);
+    if (state?.kind === 'count') stop();
+    setSaid(words);
+  };
+  const done = () => {
+    if (step?.kind !== 'frame') return judge('good');
+    exposed.add(step.frame.frameId);
+    goTo(at + 1, 'Done.');
   };
   /** A pass that was counted and not spoken of was gone all the same. */
-  const goOn = () => (count.state?.phase === 'over' ? judge('not-said') : goTo(at + 1));
+  const goOn = () => (row && state?.isOver ? judge('not-said') : goTo(at + 1));
   const takeBack = () => {
     const last = night?.runs.at(-1);
     if (!night || !last) return;
     edit((s) => dropLastRun(s, night.id));
-    goTo(card.rows.findIndex(({ passId, frameId }) => passId === last.passId && frameId === last.frameId));
-    setSaid('Taken back.');
+    const its = steps.findIndex((each) => isOf(last, each));
+    goTo(its < 0 ? at : its, 'Taken back.');
   };
-  const isCounting = count.state !== null && count.state.phase !== 'over';
-  const next = sounds[(sounds.indexOf(sound) + 1) % sounds.length] ?? 'silent';
+  const frameNumber = frameNumberOf(step);
   return (
     <>
-      <RowPage card={card} row={row} going={going} count={count.state} />
+      {row && going && <RowPage card={card} row={row} going={going} state={state} heading={heading} />}
+      {step?.kind === 'frame' && <FramePage card={card} frame={step.frame} state={state} heading={heading} />}
+      {!step && <EndPage heading={heading} />}
       <p className="run-said" role="status">
         {said}
-        {isDone(at) && !said && 'Done tonight.'}
+        {isDone(step) && !said && 'Done tonight.'}
       </p>
-      <div className="run-buttons">
-        <button
-          type="button"
-          className="strong run-wide"
-          disabled={row.staysOn}
-          onClick={isCounting ? count.stop : count.start}
-        >
-          {isCounting ? 'Stop' : 'Count'}
-        </button>
-        {verdicts.map(([verdict, words]) => (
-          <button key={verdict} type="button" onClick={() => judge(verdict)}>
-            {words}
-          </button>
-        ))}
-        <button type="button" className="run-wide" onClick={() => judge('good')}>
-          Done
-        </button>
-        <button type="button" disabled={at === 0} onClick={() => goTo(at - 1)}>
-          Back
-        </button>
-        <button type="button" disabled={!night?.runs.length} onClick={takeBack}>
-          Undo
-        </button>
-        <button type="button" disabled={at >= card.rows.length - 1} onClick={goOn}>
-          Next
-        </button>
-        {sounds.length > 1 && (
-          <button type="button" className="run-wide" onClick={() => setSound(next)}>
-            {soundWords[sound]}
-          </button>
-        )}
-      </div>
+      <RunButtons
+        isRunning={isRunning}
+        onShutter={frameNumber === null ? null : () => start(shutterClock(frameClock(card, frameNumber, night)))}
+        onCount={row && going && !row.staysOn ? () => start(countClock(going.seconds, row.strokes)) : null}
+        onStop={stop}
+        onJudge={row ? judge : null}
+        onDone={step ? done : null}
+        onBack={at > 0 ? () => goTo(at - 1) : null}
+        onUndo={night?.runs.length ? takeBack : null}
+        onNext={step ? goOn : null}
+        sound={sound}
+        onSound={setSound}
+      />
     </>
   );
 };

@@ -22,10 +22,17 @@ export const verdictWords: Readonly<Record<Verdict, string>> = {
 
 export const secondsWords = (seconds: number): string => `${countText({ staysOn: false, countSeconds: seconds })} s`;
 
-/** What the camera is set to, and its self-timer. */
-export const settingsWords = (frame: CardFrame, { lengths }: Pick<FieldCard, 'lengths'>): string =>
+/** "Frame 2 of 3 · Painted"; like ones in a row, "Frames 1 to 3 of 5 · Sky". */
+export const frameTitle = (card: FieldCard, { number, count, name }: CardFrame): string => {
+  const frames = card.frames.reduce((sum, each) => sum + each.count, 0);
+  const which = count > 1 ? `Frames ${number} to ${number + count - 1}` : `Frame ${number}`;
+  return `${which} of ${frames} · ${name}`;
+};
+
+/** "12 s · f/2 · ISO 5000 · 3800 K · focus 4.2 m · delay 10 s": what the camera is set to, with its self-timer. */
+export const exposureWords = ({ lengths }: FieldCard, frame: CardFrame): string =>
   [
-    `shutter ${shutterText(frame)} s`,
+    `${shutterText(frame)} s`,
     `f/${apertureText(frame)}`,
     `ISO ${Math.round(frame.iso)}`,
     `${Math.round(frame.kelvin)} K`,
@@ -33,12 +40,16 @@ export const settingsWords = (frame: CardFrame, { lengths }: Pick<FieldCard, 'le
     `delay ${secondsWords(frame.delaySeconds)}`,
   ].join(' · ');
 
+/** What to do for frames without a lamp. */
+export const unlitWords = ({ count, gapSeconds }: CardFrame): string =>
+  count > 1
+    ? `Open the shutter ${count} times${gapSeconds ? `, ${secondsWords(gapSeconds)} apart` : ''}. Keep all lamps off.`
+    : 'Open the shutter. Keep all lamps off.';
+
 /** "Frame 2 of 3 · Painted", and what the camera is set to for it. */
 export const frameWords = (card: FieldCard, row: CardRow): readonly [string, string] => {
   const frame = frameOfRow(card, row);
-  const frames = card.frames.reduce((sum, { count }) => sum + count, 0);
-  const title = `Frame ${row.frameNumber} of ${frames}${frame ? ` · ${frame.name}` : ''}`;
-  return [title, frame ? settingsWords(frame, card) : ''];
+  return frame ? [frameTitle(card, frame), `shutter ${exposureWords(card, frame)}`] : [`Frame ${row.frameNumber}`, ''];
 };
 
 /** "overhead, 2.1 m". */

@@ -5,6 +5,7 @@ import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts'
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
 import { documentKeyOf } from './document-key.ts';
+import { useNightRun } from './night-run.ts';
 import { schemesOnScreen, useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
@@ -65,6 +66,8 @@ export const startReports = (): void => {
       last = null;
       useReports.setState({ byScheme: {} });
     }
+    // what is noted in the field changes no reading
+    if (useNightRun.getState().isOpen && useReports.getState().byScheme[state.schemeId]) return;
     const schemeIds = schemesOnScreen();
     const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
     if (pending || isSame) return;
@@ -82,5 +85,6 @@ export const startReports = (): void => {
   };
   useApp.subscribe(ask);
   useSession.subscribe(ask);
+  useNightRun.subscribe(ask);
   ask();
 };

@@ -42,6 +42,17 @@ describe('night themes', () => {
     },
   );
 
+  it.each(['red', 'dim'] as const)(
+    '%s: the edges of buttons in the run have a contrast of 3 and more on the ground (WCAG 2.2, 1.4.11)',
+    (name) => {
+      expect(readFileSync('app/web/nightrun/night-run.css', 'utf8')).toMatch(
+        /\.night-run button {[^}]*border-color: var\(--edge, /,
+      );
+      for (const ground of ['ground', 'step-1', 'step-2'])
+        expect(contrast(seen[name](colourOf('edge')), seen[name](colourOf(ground))), ground).toBeGreaterThanOrEqual(3);
+    },
+  );
+
   it('red: green and blue get nothing of anything, and red gets the luma of Rec. ITU-R BT.709', () => {
     expect(matrix.slice(0, 5)).toEqual([0.2126, 0.7152, 0.0722, 0, 0]);
     expect(matrix.slice(5, 15)).toEqual(Array(10).fill(0));

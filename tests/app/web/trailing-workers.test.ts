@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { useApp } from '../../../app/web/state/app-store.ts';
 import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
 import { startMarks, useMarksStore } from '../../../app/web/state/marks.ts';
+import { useNightRun } from '../../../app/web/state/night-run.ts';
 import { startReports, useReports } from '../../../app/web/state/reports.ts';
 import { useSession } from '../../../app/web/state/session.ts';
 import { useSweeps } from '../../../app/web/state/sweeps.ts';
@@ -42,6 +43,26 @@ const answerReports = (name: string) => {
 const stones = useApp.getState().history.present;
 const other = { ...stones, id: 'other' };
 const marked = () => Object.keys(useMarksStore.getState().byScheme);
+
+describe('while a night is run', () => {
+  it('reports are not asked for with each pass that is noted; afterwards they are, once', () => {
+    answerReports('of the stones');
+    useNightRun.setState({ isOpen: true });
+    const before = reports.asked.length;
+    for (const note of ['a', 'b']) useApp.getState().edit((setup) => ({ ...setup, note }));
+    expect(reports.asked.length).toBe(before);
+    useNightRun.setState({ isOpen: false });
+    expect(reports.asked.length).toBe(before + 1);
+    expect(last(reports).setup).toMatchObject({ note: 'b' });
+    // a scheme that has no report yet has one made, so that it has a card
+    answerReports('of the stones');
+    useNightRun.setState({ isOpen: true });
+    useReports.setState({ byScheme: {} });
+    useApp.getState().edit((setup) => ({ ...setup, note: 'c' }));
+    expect(reports.asked.length).toBe(before + 2);
+    useNightRun.setState({ isOpen: false });
+  });
+});
 
 describe('answers that come late', () => {
   beforeEach(() => {

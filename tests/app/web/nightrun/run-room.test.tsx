@@ -1,0 +1,137 @@
+// @vitest-environment happy-dom
+import { act } from 'react';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { RunRoom } from '../../../../app/web/nightrun/RunRoom.tsx';
+import { useApp } from '../../../../app/web/state/app-store.ts';
+import {
+  leaveNightRun,
+  openNightRun,
+  openNights,
+  stepBack,
+  watchNightPages,
+} from '../../../../app/web/state/night-pages.ts';
+import { useNightRun } from '../../../../app/web/state/night-run.ts';
+import { cardData } from '../../../../core/card/card-data.ts';
+import { reportScheme } from '../../../../core/cautions/setup-report.ts';
+import type { Scheme } from '../../../../core/setup/schema/setup.ts';
+import { mounted } from './mounted.tsx';
+
+const stones = useApp.getState().history.present;
+const scheme = stones.schemes[0] as Scheme;
+const card = cardData(stones, scheme, reportScheme(stones, scheme));
+const runs = () => useApp.getState().history.present.nights.flatMap((night) => night.runs);
+const text = () => document.body.textContent ?? '';
+const timer = () => document.querySelector('[role="timer"]')?.textContent ?? '';
+/** So much later a hand taps. */
+const wait = (milliseconds: number) => act(() => void vi.advanceTimersByTime(milliseconds));
+
+describe('the run in a gloved hand', () => {
+  let page: ReturnType<typeof mounted>;
+  beforeEach(() => {
+    vi.useFakeTimers();
+    useNightRun.setState(useNightRun.getInitialState(), true);
+    useApp.getState().startOn(stones);
+    page = mounted(<RunRoom card={card} />);
+  });
+  afterEach(() => {
+    page.leave();
+    vi.useRealTimers();
+  });
+
+  it('begins with the focus on the first button', () => {
+    expect(document.activeElement?.textContent).toBe('Shutter');
+  });
+
+  it('takes two knocks for one tap, and notes nothing after the last pass until one goes back', () => {
+    page.press('Done');
+    for (const _ of card.rows) {
+      wait(1000);
+      page.press('Done');
+      if (!text().includes('That was the last one')) {
+        wait(200);
+        page.press('Done');
+      }
+    }
+    expect(runs().map(({ passId }) => passId)).toEqual(card.rows.map(({ passId }) => passId));
+    expect(text()).toContain('That was the last one');
+    for (const words of ['Done', 'Flat', 'Too dark', 'Count']) expect(() => page.button(words)).toThrow(/no button/);
+    expect(page.button('Next').disabled).toBe(true);
+    wait(1000);
+    page.press('Back');
+    expect(page.button('Done').disabled).toBe(false);
+    // opened again, it is at the end still
+    page.leave();
+    page = mounted(<RunRoom card={card} />);
+    expect(text()).toContain('That was the last one');
+  });
+
+  it('Shutter: the delay, then from the opening to the lamp and on to the closing, whatever the ticks did', () => {
+    const [row] = card.rows;
+    const frame = card.frames.find(({ rowNumbers }) => rowNumbers.includes(1));
+    if (!row || !frame) throw new Error('no pass');
+    page.press('Next');
+    expect(text()).toContain(`delay ${frame.delaySeconds} s`);
+    expect(text()).toMatch(/\d+ K · focus/);
+    expect(text()).toContain(`Pass 1 of ${card.rows.length} · ${row.name}`);
+    page.press('Shutter');
+    wait(50);
+    if (frame.delaySeconds > 0) expect(timer()).toContain('to opening');
+    wait(frame.delaySeconds * 1000 + row.onSeconds * 1000 + 1500);
+    expect(timer()).toMatch(/^1 lamp on/);
+    // the page slept
+    act(() => {
+      vi.setSystemTime(Date.now() + 3_600_000);
+      vi.advanceTimersByTime(60);
+    });
+    expect(timer()).toContain('closed');
+    expect(page.button('Shutter').disabled).toBe(false);
+  });
+});
+
+describe('steps back', () => {
+  const go = vi.fn();
+  beforeEach(() => {
+    go.mockClear();
+    history.replaceState(null, '');
+    vi.spyOn(history, 'back').mockImplementation(() => go(-1));
+    vi.spyOn(history, 'go').mockImplementation(go);
+    useNightRun.setState(useNightRun.getInitialState(), true);
+  });
+  watchNightPages();
+  const back = (state: unknown) => window.dispatchEvent(Object.assign(new Event('popstate'), { state }));
+  const shown = () => [useNightRun.getState().isOpen, useNightRun.getState().showsLog];
+
+  it('the phone’s Back leads from the nights to the run, and from there to the plan', () => {
+    openNightRun('#a');
+    const run = history.state;
+    openNights();
+    expect(shown()).toEqual([true, true]);
+    back(run);
+    expect(shown()).toEqual([true, false]);
+    back(null);
+    expect(shown()).toEqual([false, false]);
+  });
+
+  it('stops a count first, and stays', () => {
+    openNightRun('#a');
+    const stop = vi.fn(() => useNightRun.setState({ stopCounting: null }));
+    useNightRun.setState({ stopCounting: stop });
+    back(null);
+    expect(stop).toHaveBeenCalledOnce();
+    expect(shown()).toEqual([true, false]);
+    useNightRun.setState({ stopCounting: stop });
+    stepBack();
+    expect(stop).toHaveBeenCalledTimes(2);
+    expect(go).not.toHaveBeenCalled();
+    stepBack();
+    expect(go).toHaveBeenCalledWith(-1);
+  });
+
+  it('Leave takes its steps out of the history', () => {
+    openNightRun('#a');
+    openNights();
+    leaveNightRun();
+    expect(shown()).toEqual([false, false]);
+    expect(go).toHaveBeenCalledWith(-2);
+  });
+});
