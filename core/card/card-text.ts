@@ -1,3 +1,4 @@
+import { cautionWord } from './caution-lines.ts';
 import {
   apertureText,
   bearingText,
@@ -40,9 +41,11 @@ const frameLine = (frame: CardFrame, { lengths }: FieldCard): string =>
     `count ${frame.count}`,
   ].join(', ');
 
-const cautionLine = ({ severity, message, rowNumber, frameNumber }: CardCaution): string => {
+const cautionLine = (caution: CardCaution): string => {
+  const { message, rowNumber, frameNumber } = caution;
   const where = rowNumber !== null ? `row ${rowNumber}: ` : frameNumber !== null ? `frame ${frameNumber}: ` : '';
-  return `  ${severity.toUpperCase()} ${where}${message}`;
+  const word = cautionWord(caution);
+  return `  ${word === '' ? '' : `${word} `}${where}${message}`;
 };
 
 const focusLines = ({ focusStacks, lengths }: FieldCard): string[] =>

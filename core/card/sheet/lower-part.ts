@@ -18,14 +18,14 @@ export interface Setting {
   readonly cautionLines: number;
 }
 
-/** From roomy to close: pictures shrink and cautions are cut short before a card takes a second page. */
+/** From roomy to close: pictures shrink and cautions of less weight are left out before a card takes a second page. */
 export const settings: readonly Setting[] = [
   { rowMm: 11, previewMm: 55, cautionLines: 9 },
-  { rowMm: 11, previewMm: 55, cautionLines: 6 },
+  { rowMm: 11, previewMm: 55, cautionLines: 7 },
   { rowMm: 10.6, previewMm: 48, cautionLines: 5 },
   { rowMm: 10.2, previewMm: 42, cautionLines: 4 },
-  { rowMm: 9.8, previewMm: 36, cautionLines: 3 },
-  { rowMm: 9.8, previewMm: 30, cautionLines: 2 },
+  { rowMm: 9.8, previewMm: 36, cautionLines: 4 },
+  { rowMm: 9.8, previewMm: 30, cautionLines: 4 },
 ];
 
 /** Between one part of the card and the next, and between pictures and words, millimetres. */
