@@ -1,4 +1,3 @@
-import { cautionWord } from './caution-lines.ts';
 import {
   apertureText,
   bearingText,
@@ -13,6 +12,7 @@ import {
   roundText,
   shutterText,
 } from './card-words.ts';
+import { cautionWord } from './caution-lines.ts';
 import type { CardCaution, CardFrame, CardRow, CardStand, FieldCard } from './field-card.ts';
 import { sightTexts } from './sight-texts.ts';
 import { darkTexts, moonTexts } from './sky-texts.ts';

@@ -131,10 +131,27 @@ describe('the layout of a card', () => {
     expect(texts.flat().at(-1)).toMatch(/–12$/);
   });
 
-  it('leaves room for a pencil: a box to tick of 4.8 mm, and 20 mm or more for what was done', () => {
+  it('leaves room for a pencil: a box to tick of 4.8 mm, and 35 mm or more for what was done', () => {
     const [page] = pagesOf(cardWith(1)) as [Page];
     const did = ownTextsOf(page).find(({ text }) => text === 'I did');
-    expect(page.widthMm - 8 - (did?.x ?? Number.NaN)).toBeGreaterThan(20);
+    expect(page.widthMm - 8 - (did?.x ?? Number.NaN)).toBeGreaterThanOrEqual(35);
+  });
+
+  it('says with each row which pass it is, what heights are over and where clock and paces count from', () => {
+    for (const rows of [2, 8]) {
+      const words = ownTextsOf(pagesOf(cardWith(rows))[0] as Page).map(({ text }) => text);
+      expect(words.filter((text) => text === 'Key')).toHaveLength(rows);
+      expect(words).toContain('from the mark');
+      expect(words).toContain('over the ground there');
+      if (rows === 2) expect(words).toContain('where the lamp points');
+    }
+  });
+
+  it('sets two things before a lamp on two lines, none cut', () => {
+    const card = cardWith(1, {}, { gelWord: '1/4 CTO + snoot 10°' });
+    const words = ownTextsOf(pagesOf(card)[0] as Page).map(({ text }) => text);
+    expect(words.some((text) => text === '1/4 CTO' || text === '1/4 CTO +')).toBe(true);
+    expect(words).toContain('snoot 10°');
   });
 
   it('does without pictures where there are none', () => {
