@@ -8,9 +8,11 @@ const png = (name: string, size: number, purpose: string) => ({
   purpose,
 });
 
-/** What a device keeps of the page where it is installed (W3C Web Application Manifest). */
+/**
+ * What a device keeps of the page where it is installed (W3C Web Application Manifest). It has no `id`: a relative one goes by
+ * the origin, not by the folder, so that two pages of one server would be the same; without one, `start_url` tells them apart.
+ */
 export const appManifest = {
-  id: './',
   name: 'Lampfall',
   short_name: 'Lampfall',
   description: 'Rehearse the lighting of a night foreground before you travel.',

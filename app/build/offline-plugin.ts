@@ -23,6 +23,12 @@ const filesIn = (folder: string): KeptFile[] =>
       return [address === 'index.html' ? './' : `./${address}`, sha256(readFileSync(path))] as const;
     });
 
+/** The worker’s text for a build. Its name for the build changes with any file, and with what the worker does. */
+export const workerText = (files: readonly KeptFile[], code: string): string => {
+  const list = JSON.stringify(files);
+  return `const build = ${JSON.stringify(sha256(list + code))};\nconst files = ${list};\n${code}`;
+};
+
 const link = (attrs: Record<string, string>): HtmlTagDescriptor => ({ tag: 'link', attrs, injectTo: 'head' });
 
 /** Before all that it is about. */
@@ -59,7 +65,6 @@ export const offlinePlugin = (): Plugin => ({
     const files = filesIn(dir);
     const path = join(import.meta.dirname, 'offline-worker.ts');
     const { code } = await transformWithOxc(readFileSync(path, 'utf8'), path);
-    const list = `const build = ${JSON.stringify(sha256(JSON.stringify(files)))};\nconst files = ${JSON.stringify(files)};\n`;
-    writeFileSync(join(dir, workerName), list + code.replace(/^export \{\};?$/m, ''));
+    writeFileSync(join(dir, workerName), workerText(files, code.replace(/^export \{\};?$/m, '')));
   },
 });

@@ -37,12 +37,14 @@ const keep = async (cache: Cache, [address, hash]: (typeof files)[number]): Prom
 };
 
 const keepAll = async (): Promise<void> => {
+  // what is there already may be what an open page lives on
+  const wasThere = await caches.has(cacheName);
   const cache = await caches.open(cacheName);
   try {
     // a few at a time leave the network to the page
     for (let i = 0; i < files.length; i += 4) await Promise.all(files.slice(i, i + 4).map((file) => keep(cache, file)));
   } catch (error) {
-    await caches.delete(cacheName);
+    if (!wasThere) await caches.delete(cacheName);
     throw error;
   }
 };
@@ -69,8 +71,10 @@ const answer = async (request: Request): Promise<Response> => {
 
 worker.addEventListener('install', (event) => event.waitUntil(keepAll()));
 worker.addEventListener('activate', (event) => event.waitUntil(worker.clients.claim().then(dropOld)));
-worker.addEventListener('message', ({ data }) => {
-  if (data === 'take-up') void worker.skipWaiting();
+worker.addEventListener('message', (event) => {
+  if (event.data === 'take-up') void worker.skipWaiting();
+  // the browser may throw a cache away and leave the worker
+  if (event.data === 'keep-again') event.waitUntil(keepAll().then(() => event.source?.postMessage('kept-again')));
 });
 worker.addEventListener('fetch', (event) => {
   const { request } = event;

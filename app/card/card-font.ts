@@ -55,13 +55,6 @@ export class CardFont {
     return runs;
   }
 
-  /** Whether every letter of a text is there. */
-  has(text: string): boolean {
-    return [...text.normalize('NFC')].every((letter) =>
-      [...this.fonts.values()].some((font) => font.hasGlyphForCodePoint(letter.codePointAt(0) as number)),
-    );
-  }
-
   /** Width of a line in millimetres. */
   readonly measure: Measure = (text, style) => {
     const key = `${style.weight} ${text}`;

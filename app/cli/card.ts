@@ -46,7 +46,7 @@ const fileOption = ({ option }: Words, name: 'pdf' | 'svg'): string | undefined 
 export const card: Command = {
   usage,
   about:
-    'writes the field card of a scheme: as text, as a PDF of one page, or its plan alone as SVG; without choice as text',
+    'writes the field card of a scheme: as text, as a PDF (of one page where it fits), or its plan alone as SVG; without choice as text',
   run: async (line) => {
     const text = { type: 'string' } as const;
     const options = {

@@ -10,7 +10,7 @@ import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
 import { startNightTheme } from './state/night-theme.ts';
-import { beforeTakingUp, keepFiles } from './state/offline.ts';
+import { beforeTakingUp, holdFiles, keepFiles } from './state/offline.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { startReports } from './state/reports.ts';
 import { skyWorkerDrawer } from './state/sky-drawer.ts';
@@ -44,7 +44,6 @@ import './ui/scan-dialog.css';
 import './ui/approach.css';
 import './ui/test-shot.css';
 import './ui/place.css';
-import './ui/share.css';
 import './ui/night-themes.css';
 import './ui/own-setups.css';
 
@@ -75,6 +74,7 @@ const keepFilesAfterPicture = (second = 0): void => {
   else setTimeout(keepFilesAfterPicture, 1000, second + 1);
 };
 
+holdFiles();
 startNightTheme();
 drawSkiesWith(skyWorkerDrawer());
 await startSaving();

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { errorFromIssues } from '../setup/field-error.ts';
-import { jsonFaultOffset } from '../setup/json-fault.ts';
+import { parseJson } from '../setup/parse-json.ts';
 import { lamp } from '../setup/schema/lamp.ts';
 import { measuredBeam } from '../setup/schema/measured-beam.ts';
 import type { Lamp, MeasuredBeam } from '../setup/schema/setup.ts';
@@ -28,15 +28,6 @@ const bagSchema = z.strictObject({
 
 const beamIdOf = (own: Lamp): string | null =>
   'beam' in own && own.beam.shape === 'measured' ? own.beam.beamId : null;
-
-const parseJson = (text: string): unknown => {
-  try {
-    return JSON.parse(text);
-  } catch {
-    const line = text.slice(0, jsonFaultOffset(text)).split('\n').length;
-    throw new SetupError('syntax', `line ${line}`, 'must be JSON; the text breaks off or has a stray character here');
-  }
-};
 
 const checkIds = (list: readonly { readonly id: string }[], path: string): void => {
   const seen = new Set<string>();

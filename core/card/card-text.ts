@@ -4,6 +4,7 @@ import {
   coordinatesShort,
   countText,
   dateText,
+  focusText,
   hourText,
   lengthText,
   levelText,
@@ -35,7 +36,7 @@ const frameLine = (frame: CardFrame, { lengths }: FieldCard): string =>
     `${shutterText(frame)} s`,
     `ISO ${Math.round(frame.iso)}`,
     `${Math.round(frame.kelvin)} K`,
-    `focus ${lengthText(frame.focusMetres, lengths)}`,
+    `focus ${focusText(frame.focusMetres, lengths)}`,
     `delay ${frame.delaySeconds} s`,
     ...(frame.gapSeconds === null ? [] : [`gap ${frame.gapSeconds} s`]),
     `count ${frame.count}`,
@@ -51,7 +52,7 @@ const cautionLine = (caution: CardCaution): string => {
 const focusLines = ({ focusStacks, lengths }: FieldCard): string[] =>
   focusStacks.map(
     ({ frameNumbers, focusMetres }) =>
-      `  Focus steps, frames ${frameNumbers.join(', ')}: ${focusMetres.map((metres) => lengthText(metres, lengths)).join(', ')}. Turn the ring, touch nothing else.`,
+      `  Focus steps, frames ${frameNumbers.join(', ')}: ${focusMetres.map((metres) => focusText(metres, lengths)).join(', ')}. Turn the ring, touch nothing else.`,
   );
 
 /** The card as plain text, in the order of the printed one. */

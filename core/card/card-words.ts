@@ -8,18 +8,21 @@ type Lengths = FieldCard['lengths'];
 /** The international foot, metres (exact by definition, 1959). */
 export const footMetres = 0.3048;
 
-/** Focus beyond this is set at the lens's infinity mark: no ring is marked farther. Common practice, no published source. */
-const infinityFromMetres = 500;
-
 /** Three figures at most, no tail of noughts. */
 const figures = (value: number): string => String(Number(value.toPrecision(value < 1 ? 2 : 3)));
 
-/** "6.0 m", "0.45 m", "80 m"; "19.7 ft" in feet; "inf" for null and beyond any lens's marks. */
-export const lengthText = (metres: number | null, lengths: Lengths): string => {
-  if (metres === null || metres >= infinityFromMetres) return 'inf';
+/** "6.0 m", "0.45 m", "80 m"; "19.7 ft" in feet. */
+export const lengthText = (metres: number, lengths: Lengths): string => {
   const value = lengths === 'feet' ? metres / footMetres : metres;
   return `${value.toFixed(value < 1 ? 2 : value < 20 ? 1 : 0)} ${lengths === 'feet' ? 'ft' : 'm'}`;
 };
+
+/** A lens focused beyond this is set at its infinity mark: no ring is marked farther. Common practice, no published source. */
+const infinityFromMetres = 500;
+
+/** Where a lens is focused, or how far it is sharp: a length, or "infinity" for null and past all marks of a lens. */
+export const focusText = (metres: number | null, lengths: Lengths): string =>
+  metres === null || metres >= infinityFromMetres ? 'infinity' : lengthText(metres, lengths);
 
 /** Whole paces, halves under three: "8", "1½"; "0" right at the mark. */
 export const pacesText = (paces: number): string => {

@@ -1,6 +1,6 @@
 import { errorFromIssues } from './field-error.ts';
-import { jsonFaultOffset } from './json-fault.ts';
 import { migrateSetup } from './migrate.ts';
+import { parseJson } from './parse-json.ts';
 import { checkReferences } from './references.ts';
 import { type Setup, setupSchema } from './schema/setup.ts';
 import { SetupError } from './setup-error.ts';
@@ -31,15 +31,6 @@ export const validateSetup = (value: unknown): Setup => {
   if (!result.success) throw errorFromIssues(document, result.error.issues);
   checkReferences(result.data);
   return settle(result.data);
-};
-
-const parseJson = (text: string): unknown => {
-  try {
-    return JSON.parse(text);
-  } catch {
-    const line = text.slice(0, jsonFaultOffset(text)).split('\n').length;
-    throw new SetupError('syntax', `line ${line}`, 'must be JSON; the text breaks off or has a stray character here');
-  }
 };
 
 /** Freezes a document deeply. JSON can't write minus nought, so it becomes nought. */

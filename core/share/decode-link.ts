@@ -8,9 +8,6 @@ import { adler32, decodeBase64Url, linkStart, maxLinkLetters } from './link-text
 /** Most bytes of JSON that a link may unpack to: ten times what the largest of our samples takes. */
 export const maxUnpackedBytes = 2_000_000;
 
-/** Whether a fragment means to hold a setup, in whatever version. */
-export const isLink = (fragment: string): boolean => fragment.startsWith('setup=');
-
 const damaged = (): SetupError =>
   new SetupError('syntax', '', 'The link must be whole; it was cut short or changed on its way');
 

@@ -1,7 +1,9 @@
 import { decodeBase64, encodeBase64 } from '../scan/base64.ts';
 
-/** What the fragment of a link begins with where it holds a setup; the letter says how the rest is written. */
-export const linkStart = 'setup=a';
+/** What a fragment begins with that means to hold a setup, in whatever version. */
+export const linkField = 'setup=';
+/** What ours begin with; the letter says how the rest is written. */
+export const linkStart = `${linkField}a`;
 
 /** Most characters that a link’s fragment may have: what browsers, mail and messages carry without harm, with room to spare. */
 export const maxLinkLetters = 40_000;

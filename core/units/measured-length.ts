@@ -10,12 +10,7 @@ export interface MeasuredLength {
   readonly riseMetres: number;
   /** Way from the first to the second, degrees clockwise from the scene's north; null straight up, down or at one place. */
   readonly bearingDegrees: number | null;
-  /** Paces over level ground. */
-  readonly paces: number;
 }
-
-/** One pace of an adult on rough ground. Common practice, no published source. */
-export const paceMetres = 0.75;
 
 type Place = readonly [east: number, north: number, up: number];
 
@@ -29,6 +24,5 @@ export const measuredLength = (from: Place, to: Place): MeasuredLength => {
     levelMetres,
     riseMetres: up,
     bearingDegrees: levelMetres < 1e-6 ? null : bearing,
-    paces: levelMetres / paceMetres,
   };
 };

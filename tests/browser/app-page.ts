@@ -139,7 +139,7 @@ export class AppPage {
   }
 
   async openText(name: string, text: string | Buffer): Promise<void> {
-    await this.page.setInputFiles('input[type=file]:not([data-scan])', {
+    await this.page.setInputFiles('input[aria-label="Setup file"]', {
       name,
       mimeType: 'application/json',
       buffer: Buffer.from(text),

@@ -33,8 +33,18 @@ describe('the field card', () => {
     await expect.poll(() => paper.textContent()).toContain('Asked at the farm');
     expect(await paper.textContent()).toContain('19.7 ft');
     expect(await paper.locator('image').count()).toBe(2);
-    // all of it is seen: no letter is set in a stand-in typeface
-    expect(await page.evaluate(() => document.fonts.check('11px "Field Card"'))).toBe(true);
+    // no letter is set in a stand-in typeface: both weights of the card's own are there (check() is true for any name)
+    const loaded = () =>
+      page.evaluate(() =>
+        [...document.fonts]
+          .filter(({ family, status }) => family.replaceAll('"', '') === 'Field Card' && status === 'loaded')
+          .map(({ weight }) => weight),
+      );
+    await expect.poll(loaded).toEqual(expect.arrayContaining(['400', '700']));
+    // those who don't see the paper have its words
+    await page.getByText('The card as text').click();
+    await expect.poll(() => page.locator('.card-words pre').innerText()).toContain('Asked at the farm');
+    await page.getByText('The card as text').click();
 
     // the browser's own way to print gives the card and nothing else
     const printed = await page.pdf({ preferCSSPageSize: true });
@@ -48,7 +58,7 @@ describe('the field card', () => {
     await expect.poll(() => paper.textContent()).toContain('pace is 2.5 ft');
 
     const [pdf] = await Promise.all([page.waitForEvent('download'), press('PDF')]);
-    expect(pdf.suggestedFilename()).toBe('three-stones-side-card.pdf');
+    expect(pdf.suggestedFilename()).toBe('three-standing-stones-side-card.pdf');
     const bytes = readFileSync(await pdf.path());
     expect(poppler('pdfinfo', bytes)).toMatch(/Pages:\s+1\n/);
     expect(poppler('pdftotext', bytes, ['-layout'], ['-'])).toContain('Asked at the farm');

@@ -26,7 +26,7 @@ describe('night themes', () => {
   afterAll(() => leave(browser));
 
   it('red: no pixel has green or blue, pictures, menus and dialogs too; it is kept when the page is loaded again', async () => {
-    const app = await AppPage.open(browser, { samples: 1, width: 1000, height: 560, isOwn: true });
+    const app = await AppPage.open(browser, { samples: 1, width: 920, height: 480 });
     await app.settled();
     const usual = await most(app);
     expect(Math.min(...usual)).toBeGreaterThan(150);

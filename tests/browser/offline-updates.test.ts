@@ -1,5 +1,5 @@
 import { once } from 'node:events';
-import { writeFileSync } from 'node:fs';
+import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
@@ -22,11 +22,19 @@ const buildPage = (name: string) =>
     build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023' },
   });
 
+const lateFile = () => `${outDir}/assets/${readdirSync(`${outDir}/assets`).find((name) => name.startsWith('late-'))}`;
+
 const buildOf = (page: Page) => page.evaluate(() => window.offlinePage.build);
 const lateOf = (page: Page) => page.evaluate(() => window.offlinePage.late());
 const stateOf = (page: Page) => page.evaluate(() => window.offlinePage.state());
+/** Has the browser ask for a newer worker; what has become of that one once it is settled, or null where there was none. */
 const lookForNewer = (page: Page) =>
-  page.evaluate(async () => void (await (await navigator.serviceWorker.ready).update()));
+  page.evaluate(async () => {
+    const { installing } = await (await navigator.serviceWorker.ready).update();
+    while (installing?.state === 'installing')
+      await new Promise((resolve) => installing.addEventListener('statechange', resolve, { once: true }));
+    return installing?.state ?? null;
+  });
 const cachesOf = (page: Page) => page.evaluate(async () => (await caches.keys()).length);
 
 describe('newer builds of the page', () => {
@@ -60,7 +68,7 @@ describe('newer builds of the page', () => {
   it('never mix: an open page keeps the files of its own build, another takes up the newer one when told to', async () => {
     const [old, other] = [await openPage(), await openPage()];
     await buildPage('second');
-    await lookForNewer(other);
+    expect(await lookForNewer(other)).toBe('installed');
     await expect.poll(() => stateOf(other)).toEqual({ isReady: true, hasNewer: true });
     // loaded again without being told to: still the first build, whole
     await other.reload();
@@ -88,14 +96,36 @@ describe('newer builds of the page', () => {
     const page = await openPage();
     await buildPage('third');
     // a file that is not what its build says, as when a server is being written to
-    await context.route('**/assets/late-*.js', (route) => route.fulfill({ body: 'export const lateWord = 0;' }));
-    await lookForNewer(page);
-    await page.waitForTimeout(500);
+    writeFileSync(lateFile(), 'export const lateWord = 0;');
+    expect(await lookForNewer(page)).toBe('redundant');
     expect(await stateOf(page)).toEqual({ isReady: true, hasNewer: false });
     await page.reload();
     expect(await buildOf(page)).toBe('second');
     expect(await lateOf(page)).toBe('late part of second');
     expect(await cachesOf(page)).toBe(1);
+    await page.close();
+  });
+
+  it('are kept again where the browser threw them away, and not called ready before', async () => {
+    await buildPage('fourth');
+    const page = await openPage();
+    await lookForNewer(page);
+    await page.evaluate(() => window.offlinePage.takeUpNewer());
+    await page.waitForFunction(() => window.offlinePage?.build === 'fourth' && window.offlinePage.state().isReady);
+    await page.evaluate(async () => {
+      for (const name of await caches.keys()) await caches.delete(name);
+    });
+    const text = readFileSync(lateFile());
+    writeFileSync(lateFile(), 'not what it was');
+    await page.reload();
+    await page.evaluate(() => window.offlinePage.followed);
+    expect((await stateOf(page)).isReady).toBe(false);
+    writeFileSync(lateFile(), text);
+    await page.reload();
+    await page.waitForFunction(() => window.offlinePage?.state().isReady);
+    await context.setOffline(true);
+    expect(await lateOf(page)).toBe('late part of fourth');
+    await context.setOffline(false);
     await page.close();
   });
 

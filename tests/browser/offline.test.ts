@@ -2,6 +2,7 @@ import type { Browser, BrowserContext } from 'playwright-core';
 import { type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { servedPolicy } from '../../app/build/page-policy.ts';
+import { findPoppler, poppler } from '../app/card/find-poppler.ts';
 import { launch, leave } from './browser.ts';
 
 describe('without a network', () => {
@@ -10,6 +11,7 @@ describe('without a network', () => {
   let server: PreviewServer;
   let address = '';
   beforeAll(async () => {
+    findPoppler();
     browser = await launch();
     context = await browser.newContext({ viewport: { width: 1000, height: 640 }, deviceScaleFactor: 0.5 });
     server = await preview({
@@ -32,9 +34,23 @@ describe('without a network', () => {
     const menu = page.locator('.menu > summary');
     const press = (name: string) => page.getByRole('button', { name, exact: true }).first().click();
 
+    // what each lock was asked for, and whether there was a picture then
+    await page.addInitScript(() => {
+      const asked: string[] = [];
+      Object.assign(window, { asked });
+      const request = navigator.locks.request.bind(navigator.locks) as (...all: unknown[]) => Promise<unknown>;
+      navigator.locks.request = (name: string, ...rest: unknown[]) => {
+        asked.push(`${name} ${document.querySelector('.picture') ? 'late' : 'early'}`);
+        return request(name, ...rest) as never;
+      };
+    });
     await page.goto(`${address}?samples=1`);
     await menu.click();
     await page.getByText('Ready without a network').waitFor();
+    // a newer version in another tab must not throw away what this page is made of, from its first moment on
+    expect(await page.evaluate(() => (window as never as { asked: string[] }).asked)).toContainEqual(
+      expect.stringMatching(/\/assets\/index-[^/]+\.js early$/),
+    );
     await context.setOffline(true);
     await server.close();
 
@@ -61,9 +77,11 @@ describe('without a network', () => {
     });
     await press('Print');
     await page.locator('body[data-printed]').waitFor();
-    const paper = (await page.pdf({ preferCSSPageSize: true })).toString('latin1');
-    // A4 in points: 210 x 297 mm
-    expect(paper).toMatch(/MediaBox \[0 0 59[45][.\d]* 84[12][.\d]*\]/);
+    const paper = await page.pdf({ preferCSSPageSize: true });
+    expect(poppler('pdfinfo', paper)).toMatch(/Pages:\s+1\n[\s\S]*\(A4\)/);
+    const words = poppler('pdftotext', paper, ['-layout'], ['-']);
+    for (const word of ['Natural arch', 'COUNT', 'If it came out', 'Where I must not stand'])
+      expect(words).toContain(word);
     const download = page.waitForEvent('download');
     await press('PDF');
     expect((await download).suggestedFilename()).toMatch(/\.pdf$/);

@@ -8,7 +8,7 @@ import { launch, leave } from './browser.ts';
 const bunny = 'tests/app/web/scans/fixtures/bunny.glb';
 
 const bring = (app: AppPage, file: string | { name: string; mimeType: string; buffer: Buffer }) =>
-  app.page.setInputFiles('input[data-scan]', file);
+  app.page.setInputFiles('input[aria-label="Scan file"]', file);
 
 const saved = async (app: AppPage): Promise<Setup> => {
   const [download] = await Promise.all([

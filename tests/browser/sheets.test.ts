@@ -75,7 +75,7 @@ describe('sheets out of the page', () => {
     const app = await openCompare(browser);
     await setWidth(app, 900);
     const download = await save(app);
-    expect(download.suggestedFilename()).toBe('three-stones-compare.png');
+    expect(download.suggestedFilename()).toBe('three-standing-stones-compare.png');
     const png = decode(readFileSync(await download.path()));
     expect(png.width).toBe(900);
     const at = (x: number, y: number) => {

@@ -1,3 +1,5 @@
+import { plainName } from '../state/edits/plain-name.ts';
+
 interface RenameFieldProps {
   readonly name: string;
   /** Told the new name, or null when it stays as it was. */
@@ -6,7 +8,7 @@ interface RenameFieldProps {
 
 /** A scheme's name while it is typed. Enter takes it, Escape gives the old one back. */
 export const RenameField = ({ name, onDone }: RenameFieldProps) => {
-  const settle = (text: string) => onDone(text.trim().slice(0, 80) || null);
+  const settle = (text: string) => onDone(plainName(text) || null);
   return (
     <input
       className="text"

@@ -1,4 +1,5 @@
 import { useMemo } from 'react';
+import { cardText } from '../../../core/card/card-text.ts';
 import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { canDrawPicture } from '../render/capability.ts';
@@ -63,7 +64,7 @@ export const FieldCardRoom = () => {
     const treesOf = (hasPictures: boolean) =>
       laidOut
         ?.layOut(hasPictures)
-        .map((page, i) => svgTree(page, `${label}, page ${i + 1}`, pngs ? urlsOf(pngs) : {})) ?? [];
+        .map((page, i) => svgTree(page, `${label}, page ${i + 1}; its words stand below as text`, pngs ? urlsOf(pngs) : {})) ?? [];
     // what is on its way has its place on screen, and no empty box on paper
     const screen = treesOf(pngs !== null || isComing);
     return { shown: screen, printed: isComing ? treesOf(false) : screen };
@@ -108,6 +109,12 @@ export const FieldCardRoom = () => {
         // biome-ignore lint/suspicious/noArrayIndexKey: pages without a life of their own
         <PagePaper key={i} page={page} />
       ))}
+      {laidOut && (
+        <details className="card-words">
+          <summary>The card as text</summary>
+          <pre>{cardText(laidOut.card)}</pre>
+        </details>
+      )}
       {laidOut && <PrintedCard pages={printed} paper={laidOut.card.paper} />}
     </section>
   );

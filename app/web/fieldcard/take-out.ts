@@ -2,8 +2,9 @@ import { planPage } from '../../../core/card/plan/draw-plan.ts';
 import { svgOfPage } from '../../../core/card/sheet/svg-of-page.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
-import { download } from '../sheets/download.ts';
 import { useApp } from '../state/app-store.ts';
+import { download } from '../ui/download.ts';
+import { fileStem } from '../ui/file-stem.ts';
 import { loadPdf } from './late-files.ts';
 import type { LaidOutCard } from './use-field-card.ts';
 
@@ -12,7 +13,7 @@ interface Names {
   readonly scheme: Scheme;
 }
 
-const stem = ({ setup, scheme }: Names): string => `${setup.id}-${scheme.id}`;
+const stem = ({ setup, scheme }: Names): string => `${fileStem(setup)}-${fileStem(scheme)}`;
 
 const done = (name: string) => useApp.getState().tell({ tone: 'done', text: `Saved as ${name}` });
 

@@ -2,9 +2,10 @@ import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Position } from '../../../core/setup/schema/setup.ts';
 import { pointerPlace } from '../picture/use-svg-drag.ts';
+import { useApp } from '../state/app-store.ts';
 import { type Tape, useSession } from '../state/session.ts';
 import { fromPlan, type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
-import { tapeWords } from '../ui/tape-words.ts';
+import { shortTapeWords, tapeWords } from '../ui/tape-words.ts';
 import { nudgedPosition } from './nudge.ts';
 import { toStep } from './to-step.ts';
 
@@ -13,6 +14,7 @@ const holdUnits = 24;
 
 /** The measuring tape on the plan: press and drag from one place to the other; ends can be taken up again, by hand and by keys. */
 export const PlanTape = ({ view, tape }: { view: PlanView; tape: Tape }) => {
+  const paceMetres = useApp((state) => state.history.present.walking.paceMetres);
   const held = useRef<'from' | 'to' | null>(null);
   const put = (part: Partial<Tape>) => {
     const { tape: now, set } = useSession.getState();
@@ -45,7 +47,7 @@ export const PlanTape = ({ view, tape }: { view: PlanView; tape: Tape }) => {
     put({ from, to: next });
   };
   const [a, b] = [tape.from, tape.to].map((end) => end && toPlan(view, end));
-  const words = tapeWords(tape);
+  const words = tapeWords(tape, paceMetres);
   const middle = a && b ? ([(a[0] + b[0]) / 2, (a[1] + b[1]) / 2] as const) : null;
   const keep = (v: number) => Math.min(Math.max(v, 90 - planHalf), planHalf - 90);
   return (
@@ -71,7 +73,7 @@ export const PlanTape = ({ view, tape }: { view: PlanView; tape: Tape }) => {
       )}
       {middle && (
         <text x={keep(middle[0])} y={middle[1] - 10} className="mark-text hour">
-          {words.split(' · ').slice(0, 2).join(' · ')}
+          {shortTapeWords(tape, paceMetres)}
         </text>
       )}
     </g>

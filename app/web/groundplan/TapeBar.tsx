@@ -4,7 +4,7 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { type Tape, useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
-import { paceWords, tapeWords } from '../ui/tape-words.ts';
+import { tapeWords } from '../ui/tape-words.ts';
 import { setTrueLength } from './true-length.ts';
 
 /** The selected subject, where it is a scan whose size a measured length can set right. */
@@ -53,8 +53,8 @@ export const TapeBar = () => {
         <Check label="Walks" isOn={showsWalks} onChange={(isOn) => set({ showsWalks: isOn })} />
       </span>
       {tape && (
-        <span role="status" title={paceWords}>
-          {tapeWords(tape)}
+        <span role="status" title={`A pace is ${setup.walking.paceMetres} m`}>
+          {tapeWords(tape, setup.walking.paceMetres)}
         </span>
       )}
       {tape && scan && <RealLength tape={tape} scan={scan} />}

@@ -7,6 +7,7 @@ import { emitterOf } from '../../../core/world/lamp-light.ts';
 import { useApp } from '../state/app-store.ts';
 import { measuredBeamOf, setLampBeam } from '../state/edits/lamp-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
+import { FilePicker } from '../ui/FilePicker.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { threeFigures } from '../ui/words.ts';
 import { beamDegreesText } from './beam-width-text.ts';
@@ -83,18 +84,7 @@ export const MeasuredBeamFields = ({ lamp, files }: { lamp: Lamp; files: Setup['
         </button>{' '}
         <span className="quiet">.ies, or drop one here</span>
       </p>
-      <input
-        ref={picker}
-        type="file"
-        accept=".ies"
-        aria-label="Photometric file"
-        hidden
-        onChange={(event) => {
-          const [given] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          read(given);
-        }}
-      />
+      <FilePicker label="Photometric file" accept=".ies" picker={picker} onFile={read} />
     </section>
   );
 };

@@ -7,6 +7,7 @@ import { useSaving } from '../state/page-saving.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
+import { FilePicker } from '../ui/FilePicker.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
 import { openAnyFile, scanEndings } from './open-any-file.ts';
@@ -119,17 +120,11 @@ export const SetupMenu = () => {
                 ))}
               </div>
             ))}
-            <input
-              ref={picker}
-              type="file"
+            <FilePicker
+              label="Setup file"
               accept={['.json', 'application/json', ...scanEndings].join()}
-              aria-label="Setup file"
-              hidden
-              onChange={(event) => {
-                const [file] = event.currentTarget.files ?? [];
-                event.currentTarget.value = '';
-                if (file) openAnyFile(file);
-              }}
+              picker={picker}
+              onFile={openAnyFile}
             />
           </>
         );

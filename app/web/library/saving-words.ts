@@ -8,6 +8,7 @@ export const storageWords = (problem: StorageProblemKind): string =>
     denied: 'This browser lets the page keep nothing: it is a private window, or storage is switched off.',
     hangs: 'The browser’s storage does not answer.',
     newer: 'A newer Lampfall runs in another tab, and this page can keep nothing any more.',
+    unreadable: 'Something in this setup could not be read again.',
     broken: 'The browser’s storage failed.',
   })[problem];
 
@@ -17,6 +18,7 @@ const whatToDo = (problem: StorageProblemKind): string =>
     denied: 'Save them as a file before you close the page.',
     hangs: 'Save them as a file. Each change tries again.',
     newer: 'Save them as a file, then reload the page.',
+    unreadable: 'What was kept before is still there. Undo the last change, or save it as a file.',
     broken: 'Save them as a file. Each change tries again.',
   })[problem];
 

@@ -7,7 +7,7 @@ import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
 import { useNightRun } from '../state/night-run.ts';
 import { NightSlip } from './NightSlip.tsx';
 
-/** Goes on from a night: a scheme as it was run, counted from the mark of the card that was run by. */
+/** Goes on from a night: a scheme as it was run, counted from the mark that the scheme’s card has now. */
 const startFrom = (night: Night, { mark }: FieldCard): void => {
   const { edit, chooseScheme, tell } = useApp.getState();
   let made: string | null = null;

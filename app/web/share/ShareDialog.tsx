@@ -5,6 +5,7 @@ import { maxLinkLetters } from '../../../core/share/link-text.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Check } from '../ui/Check.tsx';
+import '../ui/share.css';
 
 const count = (letters: number): string => letters.toLocaleString('en');
 const close = () => useSharing.setState({ isOpen: false });
@@ -63,7 +64,7 @@ export const ShareDialog = ({ onSaveFile }: { onSaveFile: () => void }) => {
       <h2 id={titleId}>Share by link</h2>
       <p>
         The setup is in the link itself and is sent to nobody by this page. Whoever has the link can read all of it,
-        names and notes too. The log of your nights stays here.
+        names and notes too. The log of your nights, who gave permission, and the dates of test shots stay here.
       </p>
       <Check label="Leave out where it is" isOn={leavesOutPlace} onChange={setLeavesOutPlace} />
       <p className="quiet">

@@ -1,8 +1,9 @@
+import { linkField } from '../../../core/share/link-text.ts';
 import { useApp } from '../state/app-store.ts';
 
 const look = async (): Promise<void> => {
   // all else after “#” is none of ours
-  if (!location.hash.startsWith('#setup=')) return;
+  if (!location.hash.startsWith(`#${linkField}`)) return;
   try {
     (await import('./open-link.ts')).openLink();
   } catch {

@@ -1,5 +1,6 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { Marks } from '../state/session.ts';
+import { fileStem } from '../ui/file-stem.ts';
 import { sharedPlanView } from '../ui/plan-view.ts';
 import { settingWords } from './setting-words.ts';
 import type { Sheet, SheetCell } from './sheet.ts';
@@ -71,7 +72,7 @@ export const compareSheet = ({ setup, tiles, frame, marks, samples }: Compared):
     };
   });
   return {
-    fileName: `${setup.id}-compare`,
+    fileName: `${fileStem(setup)}-compare`,
     title: setup.name,
     subtitle: settings[0] ?? '',
     hasLevelKey: marks.levels,

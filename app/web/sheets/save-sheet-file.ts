@@ -1,5 +1,5 @@
+import { download } from '../ui/download.ts';
 import { developPictures, type Watch } from './develop-pictures.ts';
-import { download } from './download.ts';
 import { drawSheet, measureOnPage } from './draw-sheet.ts';
 import { fitSheet } from './fit-sheet.ts';
 import type { Sheet } from './sheet.ts';

@@ -1,4 +1,5 @@
 import type { Frame } from '../../../core/setup/schema/setup.ts';
+import { fileStem } from '../ui/file-stem.ts';
 import { sharedPlanView } from '../ui/plan-view.ts';
 import { settingWords } from './setting-words.ts';
 import type { Sheet, SheetCell } from './sheet.ts';
@@ -48,7 +49,7 @@ export const sweepSheet = ({ described, pictureOf, frame, samples }: Swept): She
     }),
   }));
   return {
-    fileName: `${setup.id}-sweep`,
+    fileName: `${fileStem(setup)}-sweep`,
     title: described.title,
     subtitle: `${setup.name} · ${settingWords(setup, first.scheme, frame)}`,
     hasLevelKey: false,

@@ -28,6 +28,17 @@ export const record = <T>(history: History<T>, next: T, continues = false): Hist
   };
 };
 
+/** The same history with every document changed alike. */
+export const changeAll = <T>(
+  { past, present, future, gestureStart }: History<T>,
+  change: (one: T) => T,
+): History<T> => ({
+  past: past.map(change),
+  present: change(present),
+  future: future.map(change),
+  gestureStart: gestureStart === null ? null : change(gestureStart),
+});
+
 export const beginGesture = <T>(history: History<T>): History<T> =>
   history.gestureStart === null ? { ...history, gestureStart: history.present } : history;
 

@@ -42,7 +42,7 @@ const read = async ({ connection }: Saving, key: string) => {
  */
 export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
   const { setup, summary, scanKeys } = await saving.readSettled(() => read(saving, key));
-  saving.beginKept(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
+  saving.beginRead(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
   saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() })).catch(() => undefined);
   return setup;
 };
@@ -50,10 +50,11 @@ export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
 const write = async (saving: Saving, key: string, setup: Setup, from: SetupSummary, scanKeys: ScanKeys) => {
   const follows = key === from.key ? [from.revision] : [];
   const { sampleId, thumbnail } = from;
-  const what = { key, setup, scanKeys, follows, revision: newKey(), sampleId, thumbnail, changedAt: Date.now() };
+  const revision = newKey();
+  const what = { key, setup, scanKeys, follows, revision, sampleId, thumbnail, changedAt: Date.now() };
   const outcome = await saving.connection.use((database) => writeSetup(database, prepareWrite(what)));
   saving.tellTabs({ kind: 'kept', key });
-  return outcome;
+  return { outcome, revision };
 };
 
 /** Gives a kept setup that is not on screen another name; tried again where another tab writes just then. */
@@ -61,7 +62,9 @@ export const renameOwn = async (saving: Saving, key: string, name: string): Prom
   await saving.autosave.flush();
   for (;;) {
     const { setup, summary, scanKeys } = await read(saving, key);
-    if ((await write(saving, key, renameSetup(setup, name), summary, scanKeys)) !== 'overtaken') return;
+    const { outcome, revision } = await write(saving, key, renameSetup(setup, name), summary, scanKeys);
+    if (outcome === 'overtaken') continue;
+    return saving.tookName(key, summary.revision, revision, name);
   }
 };
 
@@ -79,6 +82,7 @@ export const duplicateOwn = async (saving: Saving, key: string): Promise<string>
 export const deleteOwn = async (saving: Saving, key: string): Promise<void> => {
   await saving.autosave.flush();
   await saving.connection.use((database) => changeSummary(database, key, { deletedAt: Date.now() }));
+  saving.forget(key);
   saving.tellTabs({ kind: 'deleted', key });
 };
 

@@ -23,30 +23,39 @@ export const takeUpNewer = async (): Promise<void> => {
   newer?.postMessage('take-up');
 };
 
-const follow = (registration: ServiceWorkerRegistration): void => {
-  const look = () => {
-    const { active, waiting } = registration;
-    useOffline.setState({ isReady: active !== null, newer: active ? waiting : null });
-  };
-  const watch = (worker: ServiceWorker | null) => worker?.addEventListener('statechange', look);
-  watch(registration.installing);
-  registration.addEventListener('updatefound', () => watch(registration.installing));
-  look();
+const entry = (): string | undefined => document.querySelector<HTMLScriptElement>('script[type=module][src]')?.src;
+
+/** Whether what this page is made of is kept. The browser may have thrown it away and left the worker. */
+const areFilesThere = async (scope: string): Promise<boolean> => {
+  const found = await Promise.all([scope, entry() ?? scope].map((url) => caches.match(url)));
+  return found.every(Boolean);
 };
 
-/** As long as a page is open, no newer version throws away the files that it may still need. */
-const holdFiles = (): void => {
-  const entry = document.querySelector<HTMLScriptElement>('script[type=module][src]');
-  if (entry && navigator.locks)
-    void navigator.locks.request(entry.src, { mode: 'shared' }, () => new Promise(() => undefined));
+const follow = async (registration: ServiceWorkerRegistration): Promise<void> => {
+  const look = async (): Promise<boolean> => {
+    const areThere = await areFilesThere(registration.scope);
+    const { active, waiting } = registration;
+    useOffline.setState({ isReady: active !== null && areThere, newer: active ? waiting : null });
+    return areThere;
+  };
+  const watch = (worker: ServiceWorker | null) => worker?.addEventListener('statechange', () => void look());
+  watch(registration.installing);
+  registration.addEventListener('updatefound', () => watch(registration.installing));
+  navigator.serviceWorker.addEventListener('message', () => void look());
+  if (!(await look())) registration.active?.postMessage('keep-again');
+};
+
+/** As long as a page is open, no newer version throws away the files that it may still need: done as soon as it runs. */
+export const holdFiles = (): void => {
+  const url = entry();
+  if (url && navigator.locks) void navigator.locks.request(url, { mode: 'shared' }, () => new Promise(() => undefined));
 };
 
 /** Has the browser keep the page’s files. Where it can’t, the page works as ever, with a network. */
 export const keepFiles = async (): Promise<void> => {
   if (!navigator.serviceWorker) return;
   try {
-    holdFiles();
-    follow(await navigator.serviceWorker.register('./offline.js', { updateViaCache: 'none' }));
+    await follow(await navigator.serviceWorker.register('./offline.js', { updateViaCache: 'none' }));
   } catch {
     // nothing is lost: private windows and some settings have no service workers
   }

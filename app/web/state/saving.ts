@@ -74,6 +74,32 @@ export class Saving {
     this.autosave.isKeptAs(document, setup);
   }
 
+  /** A setup just read from the store, about to be taken up: on its old line where nobody else wrote since. */
+  beginRead(setup: Setup, document: KeptDocument & { readonly key: string }): void {
+    const isSame = (line: KeptDocument) =>
+      !this.autosave.isBehind(line) && document.revisions.every((each) => line.revisions.includes(each));
+    this.beginKept(setup, this.documents.under(document.key).find(isSame) ?? document);
+  }
+
+  /** What is kept under the key was deleted: shown again, it is to be kept again. */
+  forget(key: string): void {
+    for (const document of this.documents.under(key)) this.autosave.isNotKept(document);
+  }
+
+  /** This page has given a kept setup another name: its lines in the history have it, too, and go on from there. */
+  tookName(key: string, before: string, revision: string, name: string): void {
+    const lines = this.documents.under(key).filter(({ revisions }) => revisions.includes(before));
+    for (const line of lines) line.revisions = [revision];
+    this.app.getState().rewrite((setup) => {
+      const line = this.documents.of(setup);
+      if (!line || !lines.includes(line)) return setup;
+      const named = renameSetup(setup, name);
+      if (this.autosave.isKept(line, setup)) this.beginKept(named, line);
+      else this.documents.begin(named, line);
+      return named;
+    });
+  }
+
   /** From now on the page's setup is kept, and other tabs are heard. */
   start(): void {
     this.channel = this.openChannel((message) => this.hear(message));
@@ -127,10 +153,16 @@ export class Saving {
     document.revisions = [revision];
     scanKeys.areKept(prepared.scanKeys);
     this.writes++;
-    if (outcome === 'brought back') this.state.getState().tell({ kind: 'brought back', name: setup.name });
+    if (outcome === 'brought back') this.tellBroughtBack(key, setup.name);
     if (document === this.current && this.state.getState().key !== key) this.show(document);
     this.tellTabs({ kind: 'kept', key });
     void askToPersist();
+  }
+
+  private tellBroughtBack(key: string, name: string): void {
+    const { news, take, tell } = this.state.getState();
+    for (const each of news) if (each.kind === 'deleted' && each.key === key) take(each);
+    tell({ kind: 'brought back', name });
   }
 
   /** Another tab wrote since: what is here becomes a setup of its own. */

@@ -1,5 +1,6 @@
 import type { Connection } from '../storage/connection.ts';
 import type { PreparedWrite } from '../storage/prepare-write.ts';
+import { refuseUnreadable } from '../storage/refuse-unreadable.ts';
 import { StorageProblem } from '../storage/storage-problem.ts';
 import { within } from '../storage/within.ts';
 import { type WriteOutcome, writeSetup } from '../storage/write-setup.ts';
@@ -20,8 +21,10 @@ const mostMilliseconds = 30_000;
 /** Writes by way of the page's own connection. */
 export const directWriter =
   (connection: Connection): SetupWriter =>
-  (write) =>
-    connection.use((database) => writeSetup(database, write));
+  async (write) => {
+    refuseUnreadable(write);
+    return connection.use((database) => writeSetup(database, write));
+  };
 
 /** Writes in a worker, so that a busy page holds up nothing; where there can be no worker, in the page. */
 export const workerWriter = (direct: SetupWriter, start: () => KeepWorker = startWorker): SetupWriter => {

@@ -4,6 +4,7 @@ import { EditRefused } from './edits/edit-refused.ts';
 import {
   beginGesture,
   cancelGesture,
+  changeAll,
   commitGesture,
   type History,
   record,
@@ -60,6 +61,8 @@ interface AppState {
    * within a second (a key held down) are one entry. One that throws `EditRefused` changes nothing; the user is told why.
    */
   edit(change: (setup: Setup) => Setup, run?: string): void;
+  /** Changes every step of the history alike: what was changed elsewhere holds whichever way one steps. */
+  rewrite(change: (setup: Setup) => Setup): void;
   begin(): void;
   commit(): void;
   cancel(): void;
@@ -177,6 +180,7 @@ export const createAppStore = (setup: Setup) =>
           run: run === undefined ? null : { name: run, at: now },
         };
       }),
+    rewrite: (change) => set(({ history }) => ({ history: changeAll(history, change) })),
     begin: () => set(({ history }) => ({ history: beginGesture(history) })),
     commit: () => set(({ history }) => ({ history: commitGesture(history) })),
     cancel: () => set((state) => settle(state, cancelGesture(state.history))),

@@ -48,6 +48,16 @@ export class Autosave<D extends object, S> {
     this.kept.set(document, state);
   }
 
+  /** Says that what was kept of a document is there no more: it is written again as soon as it is noted. */
+  isNotKept(document: D): void {
+    this.kept.delete(document);
+  }
+
+  /** Whether a state of a document is the one that is kept. */
+  isKept(document: D, state: S): boolean {
+    return this.kept.get(document) === state;
+  }
+
   isBehind(document: D): boolean {
     return this.behind.has(document);
   }

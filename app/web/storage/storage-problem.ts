@@ -1,8 +1,8 @@
 /**
  * Why nothing can be kept: no room is left; the browser refuses; it does not answer; a newer page has changed the store;
- * something else broke.
+ * what was to be kept could not be read back; something else broke.
  */
-export type StorageProblemKind = 'full' | 'denied' | 'hangs' | 'newer' | 'broken';
+export type StorageProblemKind = 'full' | 'denied' | 'hangs' | 'newer' | 'unreadable' | 'broken';
 
 /** The only error that leaves this folder, beside the faults of documents. */
 export class StorageProblem extends Error {

@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { plainLine } from '../../../core/setup/plain-text.ts';
 
 /** A short name, or a line. Empty ones are taken only where they may be. */
 export const TextField = ({
@@ -17,9 +18,9 @@ export const TextField = ({
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const settle = () => {
-    const text = draft?.trim() ?? value;
+    const text = draft === null ? value : plainLine(draft, longest);
     setDraft(null);
-    if ((text || mayBeEmpty) && text !== value) onChange(text.slice(0, longest));
+    if ((text || mayBeEmpty) && text !== value) onChange(text);
   };
   return (
     <div className="field">

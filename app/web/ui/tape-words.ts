@@ -1,12 +1,17 @@
 import type { Position } from '../../../core/setup/schema/setup.ts';
-import { measuredLength, paceMetres } from '../../../core/units/measured-length.ts';
+import { measuredLength } from '../../../core/units/measured-length.ts';
 import { signed } from './words.ts';
 
+interface LaidTape {
+  readonly from: Position | null;
+  readonly to: Position | null;
+}
+
 /** What a tape says: "4.83 m · 6 paces · 12° from the scene’s north · +0.50 m higher"; a hint while it is not laid. */
-export const tapeWords = ({ from, to }: { readonly from: Position | null; readonly to: Position | null }): string => {
+export const tapeWords = ({ from, to }: LaidTape, paceMetres: number): string => {
   if (!from || !to) return 'Press one place and drag to the other';
-  const { metres, levelMetres, riseMetres, bearingDegrees, paces } = measuredLength(from, to);
-  const steps = Math.round(paces);
+  const { metres, levelMetres, riseMetres, bearingDegrees } = measuredLength(from, to);
+  const steps = Math.round(levelMetres / paceMetres);
   const rises = Math.abs(riseMetres) >= 0.005;
   return [
     `${metres.toFixed(2)} m`,
@@ -16,5 +21,6 @@ export const tapeWords = ({ from, to }: { readonly from: Position | null; readon
   ].join(' · ');
 };
 
-/** How long a pace is, in words. */
-export const paceWords = `A pace is ${paceMetres} m`;
+/** The same for a label: length and paces alone. */
+export const shortTapeWords = (tape: LaidTape, paceMetres: number): string =>
+  tapeWords(tape, paceMetres).split(' · ').slice(0, 2).join(' · ');

@@ -1,14 +1,16 @@
 import { Line } from '@react-three/drei';
 import { mix, type Vec3 } from '../../../core/geometry/vec.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
+import { useApp } from '../state/app-store.ts';
 import type { Tape } from '../state/session.ts';
-import { tapeWords } from '../ui/tape-words.ts';
+import { shortTapeWords } from '../ui/tape-words.ts';
 import { WalkLabel } from './WalkLabel.tsx';
 
 const colour = '#d8d2c4';
 
 /** The measuring tape between two places of the scene. */
 export const TapeFigure = ({ tape }: { tape: Tape }) => {
+  const paceMetres = useApp((state) => state.history.present.walking.paceMetres);
   const ends = [tape.from, tape.to].flatMap((place) => (place ? [worldFromDocument(place)] : []));
   const [from, to] = ends as [Vec3 | undefined, Vec3 | undefined];
   return (
@@ -20,9 +22,7 @@ export const TapeFigure = ({ tape }: { tape: Tape }) => {
         </mesh>
       ))}
       {from && to && <Line points={[from, to]} color={colour} lineWidth={1.5} depthTest={false} />}
-      {from && to && (
-        <WalkLabel at={mix(from, to, 0.5)} text={tapeWords(tape).split(' · ').slice(0, 2).join(' · ')} isStrong />
-      )}
+      {from && to && <WalkLabel at={mix(from, to, 0.5)} text={shortTapeWords(tape, paceMetres)} isStrong />}
     </group>
   );
 };

@@ -6,11 +6,19 @@ import type { KeepAnswer, KeepRequest } from './keep-messages.ts';
 const connection = new Connection();
 // opened before the first write asks for it
 connection.use(async () => undefined).catch(() => undefined);
+/** What reads a setup is large, and comes after the page. Without it, a setup is written as it is. */
+const checking = () =>
+  import('../storage/refuse-unreadable.ts').then(
+    ({ refuseUnreadable }) => refuseUnreadable,
+    () => () => undefined,
+  );
+setTimeout(() => void checking(), 1500);
 const answer = (message: KeepAnswer) => postMessage(message);
 
 // a page that is busy drawing would come late to each step of a transaction
 self.onmessage = async ({ data: { id, write } }: MessageEvent<KeepRequest>) => {
   try {
+    (await checking())(write);
     answer({ id, outcome: await connection.use((database) => writeSetup(database, write)) });
   } catch (error) {
     answer({ id, problem: problemOf(error).kind });

@@ -37,13 +37,13 @@ const subjectShapes = (outlines: readonly (readonly GroundPoint[])[], { place }:
 
 const hazardShapes = (
   { name, position, radiusMetres }: PlanData['hazards'][number],
-  { place, scale }: PlanFrame,
+  { place, scale, box }: PlanFrame,
 ): Shape[] => {
   const [x, y] = place([position[0], position[1]]);
   const radius = (radiusMetres * 1000) / scale;
   return [
     { kind: 'circle', name: 'hazard', x, y, radius, width: stroke, fill: 'none' },
-    { kind: 'path', path: hatchOfCircle([x, y], radius), width: stroke, fill: 'none' },
+    { kind: 'path', path: hatchOfCircle([x, y], radius, box), width: stroke, fill: 'none' },
     { kind: 'text', text: name, style: type.strong, anchor: 'middle', x, y: y + 1.4, hasRim: true },
   ];
 };

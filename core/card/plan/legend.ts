@@ -56,7 +56,12 @@ const signsOf = ({ rows }: FieldCard, { walks, hazards }: PlanData): Sign[] => [
           words: 'hazard: keep off',
           draw: (x: number, y: number): Shape[] => [
             { kind: 'circle', x: x + 4, y, radius: 1.9, width: stroke, fill: 'none' },
-            { kind: 'path', path: hatchOfCircle([x + 4, y], 1.9, 1.3), width: stroke, fill: 'none' },
+            {
+              kind: 'path',
+              path: hatchOfCircle([x + 4, y], 1.9, { x, y: y - 4, width: 8, height: 8 }, 1.3),
+              width: stroke,
+              fill: 'none',
+            },
           ],
         },
       ]

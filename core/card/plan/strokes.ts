@@ -1,5 +1,6 @@
 import type { GroundPoint } from '../../geometry/hull.ts';
 import type { Shape } from '../sheet/shapes.ts';
+import type { Box } from './plan-frame.ts';
 
 /** The one stroke weight of the plan, millimetres. */
 export const stroke = 0.3;
@@ -30,14 +31,32 @@ export const arrowHead = ([x, y]: GroundPoint, [dx, dy]: GroundPoint): Shape => 
   return { kind: 'path', path: closedPath([[x, y], side(1), side(-1)]), width: 0, fill: 'black' };
 };
 
-/** Slanting lines through a circle, as one path. */
-export const hatchOfCircle = ([x, y]: GroundPoint, radius: number, spacing = 2.2): string => {
-  const [c, s] = [Math.SQRT1_2, Math.SQRT1_2];
+/** Between the lines of a hatch, millimetres. */
+const hatchSpacing = 2.2;
+
+/**
+ * Slanting lines through a circle, as one path, no longer than what of them lies in a box: a hazard may be far larger than
+ * the plan.
+ */
+export const hatchOfCircle = ([x, y]: GroundPoint, radius: number, box: Box, spacing = hatchSpacing): string => {
+  const d = Math.SQRT1_2;
   const lines: string[] = [];
-  for (let off = -Math.floor(radius / spacing) * spacing; off < radius; off += spacing) {
+  // how far across the lines the box's corners lie
+  const corners = [box.x, box.x + box.width].flatMap((cx) =>
+    [box.y, box.y + box.height].map((cy) => (cx - x + cy - y) * d),
+  );
+  const first = Math.max(-Math.floor(radius / spacing), Math.floor(Math.min(...corners) / spacing));
+  const last = Math.min(radius, Math.max(...corners));
+  for (let k = first; k * spacing < last; k++) {
+    const off = k * spacing;
     const half = Math.sqrt(Math.max(radius * radius - off * off, 0));
-    const at = (along: number): GroundPoint => [x + off * c + along * s, y + off * s - along * c];
-    lines.push(`M${text(at(-half))}L${text(at(half))}`);
+    // a place along a line is [x + (off + along) d, y + (off - along) d]
+    const [middleX, middleY] = [x + off * d, y + off * d];
+    const from = Math.max(-half, (box.x - middleX) / d, (middleY - box.y - box.height) / d);
+    const to = Math.min(half, (box.x + box.width - middleX) / d, (middleY - box.y) / d);
+    if (from >= to) continue;
+    const at = (along: number): GroundPoint => [middleX + along * d, middleY - along * d];
+    lines.push(`M${text(at(from))}L${text(at(to))}`);
   }
   return lines.join('');
 };

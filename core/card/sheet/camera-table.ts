@@ -1,4 +1,4 @@
-import { apertureText, lengthText, shutterText } from '../card-words.ts';
+import { apertureText, focusText, shutterText } from '../card-words.ts';
 import type { CardFrame, FieldCard } from '../field-card.ts';
 import type { Measure, Shape, TextStyle } from './shapes.ts';
 import { type Block, paragraphs } from './text-lines.ts';
@@ -36,7 +36,7 @@ const columnWidths = (rows: readonly Cells[], width: number, measure: Measure): 
 };
 
 const sharpText = ({ sharpFromMetres, sharpToMetres }: CardFrame, lengths: FieldCard['lengths']): string =>
-  sharpFromMetres === null ? '–' : `${lengthText(sharpFromMetres, lengths)} to ${lengthText(sharpToMetres, lengths)}`;
+  sharpFromMetres === null ? '–' : `${focusText(sharpFromMetres, lengths)} to ${focusText(sharpToMetres, lengths)}`;
 
 const cellsOf = (frame: CardFrame, { lengths }: FieldCard): Cells => [
   frame.count > 1 ? `${frame.number}–${frame.number + frame.count - 1}` : String(frame.number),
@@ -45,7 +45,7 @@ const cellsOf = (frame: CardFrame, { lengths }: FieldCard): Cells => [
   `${shutterText(frame)} s`,
   String(Math.round(frame.iso)),
   String(Math.round(frame.kelvin)),
-  lengthText(frame.focusMetres, lengths),
+  focusText(frame.focusMetres, lengths),
   sharpText(frame, lengths),
   `${Number(frame.delaySeconds.toFixed(1))} s`,
   frame.gapSeconds === null ? '–' : `${Number(frame.gapSeconds.toFixed(1))} s`,
@@ -56,7 +56,7 @@ const cellsOf = (frame: CardFrame, { lengths }: FieldCard): Cells => [
 const focusTexts = ({ focusStacks, lengths }: FieldCard): string[] =>
   focusStacks.map(
     ({ frameNumbers, focusMetres }) =>
-      `Focus steps, frames ${frameNumbers.join(', ')}: ${focusMetres.map((metres) => lengthText(metres, lengths)).join(', ')}. Turn the ring and touch nothing else.`,
+      `Focus steps, frames ${frameNumbers.join(', ')}: ${focusMetres.map((metres) => focusText(metres, lengths)).join(', ')}. Turn the ring and touch nothing else.`,
   );
 
 /** The camera block: lens, then a line per shutter opening, then the focus steps. */

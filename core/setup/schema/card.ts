@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isPlainLine } from '../plain-text.ts';
 import { choice, plainText } from './fields.ts';
 
 /** How the field card is written. */
@@ -7,7 +8,7 @@ export const card = z
     lengths: choice(['metres', 'feet'], 'unit of the lengths on the card').default('metres'),
     paper: choice(['a4', 'letter'], 'paper that it is printed on').default('a4'),
     permission: plainText(160)
-      .regex(/^[^\t\n\r]*$/, 'must be one line')
+      .refine(isPlainLine, 'must be one line')
       .default('')
       .describe('who was asked, and what they said, in a line; empty = a line to write on'),
   })

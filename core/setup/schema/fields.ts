@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { isPlainLine, isPlainText } from '../plain-text.ts';
 
 // no code made from strings: the page's content security policy forbids it
 z.config({ jitless: true });
@@ -36,10 +37,7 @@ export const name = z
   .string({ error: 'must be a text' })
   .min(1, 'must not be empty')
   .max(80, 'must be at most 80 characters')
-  .refine(
-    (text) => !/[\p{Cc}\p{Cs}\p{Zl}\p{Zp}]/u.test(text),
-    'must be plain text on one line, without control characters',
-  )
+  .refine(isPlainLine, 'must be plain text on one line, without control characters')
   .describe('name shown on screen and on paper');
 
 /** A name that may be left empty. */
@@ -53,7 +51,7 @@ export const plainText = (most: number) =>
   z
     .string({ error: 'must be a text' })
     .max(most, `must be at most ${most} characters`)
-    .refine((text) => !/(?![\t\n\r])[\p{Cc}\p{Cs}]/u.test(text), 'must be plain text, without control characters');
+    .refine(isPlainText, 'must be plain text, without control characters');
 
 /** A place in the scene. */
 export const position = z

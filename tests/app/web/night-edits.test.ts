@@ -96,6 +96,13 @@ describe('schemeFromNight', () => {
     expect(validateSetup(structuredClone(next)).schemes).toEqual(next.schemes);
   });
 
+  it('made twice, has two names', () => {
+    const once = schemeFromNight(after, night, card.mark.place);
+    const twice = schemeFromNight(once.setup, night, card.mark.place).setup.schemes.map(({ name }) => name);
+    expect(new Set(twice).size).toBe(twice.length);
+    expect(twice).toContain('As run on 12 October 2');
+  });
+
   it('goes on from the last good try, not from a later one that was not', () => {
     const mixed = goneAs('good', 'too-dark');
     const { setup: next, schemeId } = schemeFromNight(mixed, mixed.nights[0] as typeof night, card.mark.place);

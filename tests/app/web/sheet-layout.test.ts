@@ -154,7 +154,7 @@ describe('sweepSheet', () => {
   it('keeps rows and order, six cells side by side, all plans to one scale', () => {
     const sheet = sweepSheet({ described, pictureOf, frame: null, samples: 16 });
     expect(sheet?.columns).toBe(6);
-    expect(sheet?.fileName).toBe('three-stones-sweep');
+    expect(sheet?.fileName).toBe('three-standing-stones-sweep');
     expect(sheet?.groups.map(({ name }) => name)).toEqual(['knee · 0.5 m', 'hip · 1 m']);
     const cells = sheet ? cellsOf(sheet) : [];
     expect(cells.map(({ picture }) => picture.screen)).toEqual(

@@ -4,15 +4,18 @@ import { tapeWords } from '../../../app/web/ui/tape-words.ts';
 
 describe('tapeWords', () => {
   it('says length, paces and bearing on level ground, and no rise', () => {
-    expect(tapeWords({ from: [0, 0, 0], to: [3, 4, 0] })).toBe('5.00 m · 7 paces · 37° from the scene’s north');
+    expect(tapeWords({ from: [0, 0, 0], to: [3, 4, 0] }, 0.75)).toBe('5.00 m · 7 paces · 37° from the scene’s north');
+  });
+  it('counts paces as long as the user’s own', () => {
+    expect(tapeWords({ from: [0, 0, 0], to: [3, 4, 0] }, 1)).toContain(' 5 paces ');
   });
   it('says the rise and the way over the ground where there is one', () => {
-    expect(tapeWords({ from: [0, 0, 1], to: [0, 0.75, 0] })).toBe(
+    expect(tapeWords({ from: [0, 0, 1], to: [0, 0.75, 0] }, 0.75)).toBe(
       '1.25 m · 1 pace · 0° from the scene’s north · −1.00 m up, 0.75 m over the ground',
     );
   });
   it('says what to do before it is laid', () => {
-    expect(tapeWords({ from: [0, 0, 0], to: null })).toMatch(/^Press/);
+    expect(tapeWords({ from: [0, 0, 0], to: null }, 0.75)).toMatch(/^Press/);
   });
 });
 

@@ -1,5 +1,5 @@
 import '../../../app/web/own-scripts.ts';
-import { keepFiles, takeUpNewer, useOffline } from '../../../app/web/state/offline.ts';
+import { holdFiles, keepFiles, takeUpNewer, useOffline } from '../../../app/web/state/offline.ts';
 
 declare const buildName: string;
 
@@ -7,6 +7,8 @@ declare global {
   interface Window {
     offlinePage: {
       readonly build: string;
+      /** Comes when it is known whether the files are kept. */
+      readonly followed: Promise<void>;
       late: () => Promise<string>;
       takeUpNewer: () => Promise<void>;
       state: () => { isReady: boolean; hasNewer: boolean };
@@ -14,8 +16,10 @@ declare global {
   }
 }
 
+holdFiles();
 window.offlinePage = {
   build: buildName,
+  followed: keepFiles(),
   late: async () => (await import('./late.ts')).lateWord,
   takeUpNewer,
   state: () => {
@@ -23,4 +27,3 @@ window.offlinePage = {
     return { isReady, hasNewer: newer !== null };
   },
 };
-void keepFiles();

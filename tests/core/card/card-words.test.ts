@@ -3,6 +3,7 @@ import {
   bearingText,
   countText,
   dateText,
+  focusText,
   lengthText,
   levelText,
   onText,
@@ -11,14 +12,18 @@ import {
 } from '../../../core/card/card-words.ts';
 
 describe('words of the card', () => {
-  it('lengths in metres or in feet of 0.3048 m; infinity for the stars and past all lens marks', () => {
+  it('lengths in metres or in feet of 0.3048 m; infinity for a focus alone', () => {
     expect([0.45, 6, 80].map((metres) => lengthText(metres, 'metres'))).toEqual(['0.45 m', '6.0 m', '80 m']);
     expect([0.3048 / 2, 3.048, 30.48].map((metres) => lengthText(metres, 'feet'))).toEqual([
       '0.50 ft',
       '10.0 ft',
       '100 ft',
     ]);
-    expect([null, 10_000, 1000].map((metres) => lengthText(metres, 'metres'))).toEqual(['inf', 'inf', 'inf']);
+    // a lamp or a camera 600 m away is 600 m away
+    expect(lengthText(600, 'metres')).toBe('600 m');
+    // a lens focused there is set at its infinity mark
+    expect([null, 10_000, 600].map((metres) => focusText(metres, 'metres'))).toEqual(Array(3).fill('infinity'));
+    expect(focusText(30, 'metres')).toBe('30 m');
   });
 
   it('paces are whole, halves under three', () => {

@@ -107,4 +107,25 @@ describe('the printed plan', () => {
     expect(svg).toContain('>Deep &lt;water&gt;</text>');
     expect(svg).toContain('overflow="hidden"');
   });
+
+  it('writes no more of a vast hazard’s hatch than lies on the plan, and all of that', () => {
+    const { card, data } = planOf(setup);
+    const box = { x: 0, y: 0, width: 120, height: 90 };
+    const pathsOf = (radiusMetres: number) =>
+      everyShape(drawPlan(card, { ...data, hazards: [{ name: 'Bog', position: [3, 2], radiusMetres }] }, box)).flatMap(
+        (shape) => (shape.kind === 'path' ? [shape.path] : []),
+      );
+    const hatch = pathsOf(500).toSorted((a, b) => b.length - a.length)[0] as string;
+    const ends = [...hatch.matchAll(/[ML](-?[\d.]+) (-?[\d.]+)/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    // lines at 45°, 2.2 mm apart, over a box whose diagonal is (120 + 90) / √2 across them: 67 or 68 of them
+    expect(ends.length / 2).toBeGreaterThanOrEqual(67);
+    expect(ends.length / 2).toBeLessThanOrEqual(68);
+    for (const [x, y] of ends) {
+      expect(Math.min(x, y)).toBeGreaterThanOrEqual(-0.001);
+      expect(x).toBeLessThanOrEqual(120.001);
+      expect(y).toBeLessThanOrEqual(90.001);
+      // from edge to edge: each end is on one
+      expect(Math.min(x, y, 120 - x, 90 - y)).toBeLessThanOrEqual(0.001);
+    }
+  });
 });

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { deflateSync } from 'fflate';
+import { seededRandom } from '../../../core/geometry/random.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import { encodeLink } from '../../../core/share/encode-link.ts';
 import { adler32, encodeBase64Url, linkStart } from '../../../core/share/link-text.ts';
@@ -11,14 +12,6 @@ export interface Hostile {
   readonly way: 'link' | 'file';
   readonly text: string;
 }
-
-/** Random numbers from 0 up to 1, always the same for a seed (mulberry32). */
-const seeded = (seed: number) => () => {
-  seed = (seed + 0x6d2b79f5) | 0;
-  let t = Math.imul(seed ^ (seed >>> 15), 1 | seed);
-  t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-  return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-};
 
 /** Any text as a link with a right sum: what only somebody who knows the format can make. */
 export const forgedLink = (text: string): string => {
@@ -38,7 +31,7 @@ const strange = [...'%<>"\'&#;=+/ \\', '\u202e', '\ud800', '\0', 'é', '💡'];
 
 /** 1,000 hostile links and 1,000 hostile files, always the same for a seed. */
 export const hostileOnes = (seed: number): Hostile[] => {
-  const random = seeded(seed);
+  const random = seededRandom(seed);
   const upTo = (n: number) => Math.floor(random() * n);
   const samples = ['three-stones', 'lesson-high-and-low', 'lone-tree'].map((name) =>
     readFileSync(`assets/setups/${name}.json`, 'utf8'),

@@ -65,9 +65,21 @@ describe('a setup as a link', () => {
 describe('forSharing', () => {
   const setup = validateSetup(richSetup());
 
-  it('keeps the log of nights at home', () => {
+  it('keeps at home the log of nights, who gave permission and when test shots were taken, and nothing else', () => {
     expect(setup.nights.length).toBeGreaterThan(0);
-    expect(forSharing(setup, false)).toEqual({ ...setup, nights: [] });
+    expect(setup.card.permission).not.toBe('');
+    const taken = setup.lamps[0]?.testShots[0]?.at as string;
+    const given = forSharing(setup, false);
+    const text = JSON.stringify(given);
+    for (const own of [setup.card.permission, taken]) {
+      expect(JSON.stringify(setup)).toContain(own);
+      expect(text).not.toContain(own);
+    }
+    expect(given.nights).toEqual([]);
+    expect(given.lamps[0]?.testShots).toEqual([{ ...setup.lamps[0]?.testShots[0], at: null }]);
+    const { nights, card, lamps } = setup;
+    expect({ ...given, nights, lamps, card: { ...given.card, permission: card.permission } }).toEqual(setup);
+    expect({ ...given.lamps[0], testShots: [] }).toEqual({ ...lamps[0], testShots: [] });
   });
 
   it('rounds the place to whole degrees and takes the names of towns off, and nothing else', () => {
@@ -76,7 +88,7 @@ describe('forSharing', () => {
     expect([given.place.latitudeDegrees, given.place.longitudeDegrees]).toEqual([54, 0]);
     expect(Object.is(given.place.longitudeDegrees, -0)).toBe(false);
     expect(given.place.glowDomes.every(({ name }) => name === '')).toBe(true);
-    expect({ ...given, place: setup.place, nights: setup.nights }).toEqual(setup);
+    expect({ ...given, place: setup.place }).toEqual(forSharing(setup, false));
     expect(JSON.stringify(given)).not.toContain('54.4873');
   });
 });

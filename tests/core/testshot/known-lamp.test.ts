@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { encodeSrgb } from '../../../core/colour/srgb.ts';
+import { seededRandom } from '../../../core/geometry/random.ts';
 import { lampFromShot } from '../../../core/testshot/lamp-from-shot.ts';
 import { measuredAgainstPredicted } from '../../../core/testshot/measured-against-predicted.ts';
 import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
@@ -28,15 +29,10 @@ const judge = (
   return { compared, lamp };
 };
 
-/** Noise of a fixed seed, even from -1 to 1 (mulberry32). */
+/** Noise of a fixed seed, even from -1 to 1. */
 const noiseOf = (seed: number) => {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 2 ** 31 - 1;
-  };
+  const random = seededRandom(seed);
+  return () => 2 * random() - 1;
 };
 
 describe('a JPEG of a lamp 1.3 stops weaker than its box, rendered by the reference, plain response', () => {

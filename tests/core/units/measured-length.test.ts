@@ -19,8 +19,8 @@ describe('measuredLength', () => {
     expect(measuredLength([0, 0, 0], [east, north, 3]).bearingDegrees).toBeCloseTo(degrees, 9);
   });
 
-  it('has no bearing straight up, and counts paces of 0.75 m over the ground only', () => {
-    expect(measuredLength([2, 2, 0], [2, 2, 5])).toMatchObject({ bearingDegrees: null, paces: 0 });
-    expect(measuredLength([0, 0, 0], [0, 30, 9]).paces).toBeCloseTo(40, 12);
+  it('has no bearing straight up, and is as long on the level as the ground it goes over', () => {
+    expect(measuredLength([2, 2, 0], [2, 2, 5])).toMatchObject({ bearingDegrees: null, levelMetres: 0 });
+    expect(measuredLength([0, 0, 0], [0, 30, 9]).levelMetres).toBeCloseTo(30, 12);
   });
 });

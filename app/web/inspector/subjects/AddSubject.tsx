@@ -6,6 +6,7 @@ import { addKitSubject, addPartSubject, type WithSubject } from '../../state/edi
 import { newPartKinds, partWords } from '../../state/edits/new-parts.ts';
 import { useSession } from '../../state/session.ts';
 import { Drop } from '../../ui/Drop.tsx';
+import { FilePicker } from '../../ui/FilePicker.tsx';
 import { showOpenSlip } from './show-open-slip.ts';
 
 /** Puts another subject where the camera looks. */
@@ -42,18 +43,11 @@ export const AddSubject = ({ schemeId }: { schemeId: string }) => {
         <span>A file from your phone or computer…</span>
         <span className="quiet">GLB, glTF, OBJ or PLY; it stays on this machine</span>
       </button>
-      <input
-        ref={picker}
-        type="file"
-        data-scan
+      <FilePicker
+        label="Scan file"
         accept=".glb,.gltf,.obj,.ply"
-        aria-label="Scan file"
-        hidden
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (file) useSession.getState().set({ scanFile: file });
-        }}
+        picker={picker}
+        onFile={(scanFile) => useSession.getState().set({ scanFile })}
       />
       <h3>Part by part</h3>
       <div className="add-parts">

@@ -2,6 +2,7 @@ import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { infinityMetres, nearestFocusMetres } from '../../../../core/units/focus-range.ts';
 import { cutTo, longestName } from './cut-to.ts';
+import { renamed } from './plain-name.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** The fields of a frame that are plain numbers. */
@@ -55,7 +56,7 @@ export const duplicateScheme = (setup: Setup, schemeId: string): { setup: Setup;
 };
 
 export const renameScheme = (setup: Setup, schemeId: string, name: string): Setup =>
-  changeScheme(setup, schemeId, (scheme) => ({ ...scheme, name }));
+  changeScheme(setup, schemeId, (scheme) => renamed(scheme, name));
 
 /** A lesson without a scheme: steps that showed nothing else go, and nothing is asked of one that is not there. */
 const lessonWithout = ({ lesson }: Setup, schemeId: string): Setup['lesson'] => {

@@ -4,12 +4,11 @@ import type { Frame, Lesson, Scheme, Setup } from '../../../../core/setup/schema
 import { infinityMetres } from '../../../../core/units/focus-range.ts';
 import { stepThird } from '../../../../core/units/third-stops.ts';
 import { blendWithCopies } from './blend-with-copies.ts';
-import { cutTo, longestName } from './cut-to.ts';
 import { EditRefused } from './edit-refused.ts';
 import { frameKinds } from './frame-kinds.ts';
 import { mostFrames } from './most-frames.ts';
 import { cameraOf } from './place-edits.ts';
-import { freshName, plainName } from './plain-name.ts';
+import { freshName, renamed } from './plain-name.ts';
 import { changeFrame, changeScheme, type FramePlace, freshId } from './within.ts';
 
 /** Edits of the frames of a scheme: pure, each one step of the history. */
@@ -102,10 +101,8 @@ export const duplicateFrame = (setup: Setup, { schemeId, frameId }: FramePlace):
 };
 
 /** Gives a frame another name; an empty one is not taken. */
-export const renameFrame = (setup: Setup, place: FramePlace, typed: string): Setup => {
-  const name = cutTo(plainName(typed), longestName);
-  return changeFrame(setup, place, (frame) => (name === '' || name === frame.name ? frame : { ...frame, name }));
-};
+export const renameFrame = (setup: Setup, place: FramePlace, typed: string): Setup =>
+  changeFrame(setup, place, (frame) => renamed(frame, typed));
 
 /** Puts a frame at another place in the order in which they are exposed, counted from nought. */
 export const moveFrame = (setup: Setup, { schemeId, frameId }: FramePlace, index: number): Setup =>

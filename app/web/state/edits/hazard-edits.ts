@@ -2,7 +2,7 @@ import type { GroundPoint } from '../../../../core/geometry/hull.ts';
 import type { Hazard, Setup } from '../../../../core/setup/schema/setup.ts';
 import { EditRefused } from './edit-refused.ts';
 import { cameraOf } from './place-edits.ts';
-import { freshName, plainName } from './plain-name.ts';
+import { freshName, plainName, renamed } from './plain-name.ts';
 import { freshId, replaceById } from './within.ts';
 
 /** Edits of the places to keep off: pure, each (setup, arguments) -> setup. */
@@ -35,7 +35,7 @@ export const addHazard = (
   if (hazards.length >= mostHazards) throw new EditRefused(`At most ${mostHazards} hazards are taken.`);
   const name = freshName(
     hazards.map((hazard) => hazard.name),
-    wish,
+    plainName(wish) || 'Hazard',
   );
   const id = freshId(hazards, 'hazard');
   const hazard: Hazard = { id, name, position: [...firstPlace(setup, schemeId)], radiusMetres: firstRadiusMetres };
@@ -61,10 +61,7 @@ export const resizeHazard = (setup: Setup, id: string, metres: number): Setup =>
 
 /** Gives a hazard another name; an empty one is not taken. */
 export const renameHazard = (setup: Setup, id: string, typed: string): Setup =>
-  changeHazard(setup, id, (hazard) => {
-    const name = plainName(typed);
-    return name === '' || name === hazard.name ? hazard : { ...hazard, name };
-  });
+  changeHazard(setup, id, (hazard) => renamed(hazard, typed));
 
 export const removeHazard = (setup: Setup, id: string): Setup => {
   const hazards = setup.hazards.filter((hazard) => hazard.id !== id);

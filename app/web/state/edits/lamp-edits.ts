@@ -4,6 +4,7 @@ import { luxAtOneMetrePerLumen } from '../../../../core/photometry/open-light.ts
 import type { Beam, Lamp, MeasuredBeam, Setup } from '../../../../core/setup/schema/setup.ts';
 import { emitterOf, fluxOf } from '../../../../core/world/lamp-light.ts';
 import { type Output, outputFrom } from './lamp-output.ts';
+import { renamed } from './plain-name.ts';
 import { freshId, replaceById } from './within.ts';
 
 /** Edits of a lamp in the bag: pure, each (setup, lamp, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -14,7 +15,7 @@ const changeLamp = (setup: Setup, lampId: string, change: (lamp: Lamp) => Lamp):
 };
 
 export const setLampName = (setup: Setup, lampId: string, name: string): Setup =>
-  changeLamp(setup, lampId, (lamp) => ({ ...lamp, name }));
+  changeLamp(setup, lampId, (lamp) => renamed(lamp, name));
 
 export const setLampKelvin = (setup: Setup, lampId: string, temperatureKelvin: number): Setup =>
   changeLamp(setup, lampId, (lamp) => ({ ...lamp, temperatureKelvin }));

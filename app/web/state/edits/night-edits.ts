@@ -1,9 +1,13 @@
+import { movedPlace } from '../../../../core/card/moved-place.ts';
 import type { Night, Run } from '../../../../core/card/tonight.ts';
 import type { GroundPoint } from '../../../../core/geometry/hull.ts';
 import { litFrom } from '../../../../core/passes/lit-from.ts';
+import { plainLines } from '../../../../core/setup/plain-text.ts';
 import type { Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import { buildWorld } from '../../../../core/world/world.ts';
 import { EditRefused } from './edit-refused.ts';
 import { duplicateScheme, renameScheme } from './frame-edits.ts';
+import { freshName } from './plain-name.ts';
 import { changeScheme, replaceById } from './within.ts';
 
 const mostNights = 60;
@@ -17,13 +21,15 @@ const nightId = ({ nights }: Setup): string => {
 export const addRun = (setup: Setup, inNightId: string | null, scheme: Scheme, run: Run): Setup => {
   const night = setup.nights.find(({ id }) => id === inNightId);
   if (night && night.runs.length >= mostRuns)
-    throw new EditRefused(`A night keeps at most ${mostRuns} passes. Start a new one.`);
+    throw new EditRefused(
+      `A night keeps at most ${mostRuns} passes. Delete an old night under “Nights” first, or this one.`,
+    );
   if (night) {
     const nights = replaceById(setup.nights, night.id, (it) => ({ ...it, runs: [...it.runs, run] }));
     return { ...setup, nights };
   }
   if (setup.nights.length >= mostNights)
-    throw new EditRefused(`A setup keeps at most ${mostNights} nights. Delete one from the log first.`);
+    throw new EditRefused(`A setup keeps at most ${mostNights} nights. Delete an old one under “Nights” first.`);
   const begun: Night = {
     id: nightId(setup),
     startedAt: run.at,
@@ -54,31 +60,18 @@ export const deleteNight = (setup: Setup, id: string): Setup => ({
 const longestNote = 2000;
 
 export const noteNight = (setup: Setup, id: string, note: string): Setup => {
-  const text = note.replace(/(?![\t\n\r])[\p{Cc}\p{Cs}]/gu, '').slice(0, longestNote);
+  const text = plainLines(note, longestNote);
   const nights = replaceById(setup.nights, id, (night) => (night.note === text ? night : { ...night, note: text }));
   return nights === setup.nights ? setup : { ...setup, nights };
-};
-
-/** A place as far round a mark, away from it and over the ground as it was stood on the night. */
-const movedPlace = ([east, north, up]: Position, [markEast, markNorth]: GroundPoint, run: Run): Position => {
-  const turn = (run.hoursMoved * Math.PI) / 6;
-  const [de, dn] = [east - markEast, north - markNorth];
-  const [cos, sin] = [Math.cos(turn), Math.sin(turn)];
-  // clockwise seen from above
-  return [
-    markEast + run.distanceTimes * (de * cos + dn * sin),
-    markNorth + run.distanceTimes * (dn * cos - de * sin),
-    up * run.heightTimes,
-  ];
 };
 
 const isAsPlanned = ({ distanceTimes, hoursMoved, heightTimes }: Run): boolean =>
   distanceTimes === 1 && hoursMoved === 0 && heightTimes === 1;
 
-const asGone = (pass: Pass, run: Run, frameSeconds: number, mark: GroundPoint): Pass => {
+const asGone = (pass: Pass, run: Run, frameSeconds: number, moved: (position: Position) => Position): Pass => {
   const lit = litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01)));
   if (isAsPlanned(run)) return lit;
-  return { ...lit, waypoints: lit.waypoints.map((w) => ({ ...w, position: movedPlace(w.position, mark, run) })) };
+  return { ...lit, waypoints: lit.waypoints.map((w) => ({ ...w, position: moved(w.position) })) };
 };
 
 /** "12 October" of 2026-10-12T22:30. */
@@ -96,27 +89,29 @@ const bestRun = (runs: readonly Run[], frameId: string, passId: string): Run | u
 };
 
 /**
- * A copy of the scheme that a night was gone by, with counts and places as they were gone.
+ * A copy of the scheme that a night was gone by, with counts and places as they were gone, counted from the plan as it is now.
  *
- * @param mark what places were counted from that night, [east, north] in metres
+ * @param mark what places are counted from, [east, north] in metres
  */
 export const schemeFromNight = (
   setup: Setup,
   { schemeId, startedAt, runs }: Night,
   mark: GroundPoint,
 ): { setup: Setup; schemeId: string } => {
-  if (!setup.schemes.some(({ id }) => id === schemeId))
-    throw new EditRefused('The scheme of that night is not in this setup any more.');
+  const scheme = setup.schemes.find(({ id }) => id === schemeId);
+  if (!scheme) throw new EditRefused('The scheme of that night is not in this setup any more.');
+  const { stage } = buildWorld(setup, scheme);
   const copy = duplicateScheme(setup, schemeId);
   if (copy.schemeId === schemeId) throw new EditRefused('A setup has at most 24 schemes. Delete one first.');
-  const named = renameScheme(copy.setup, copy.schemeId, `As run on ${dayWords(startedAt)}`);
+  const names = setup.schemes.map(({ name }) => name);
+  const named = renameScheme(copy.setup, copy.schemeId, freshName(names, `As run on ${dayWords(startedAt)}`));
   const changed = changeScheme(named, copy.schemeId, (scheme) => ({
     ...scheme,
     frames: scheme.frames.map((frame) => ({
       ...frame,
       passes: frame.passes.map((pass) => {
         const run = bestRun(runs, frame.id, pass.id);
-        return run ? asGone(pass, run, frame.seconds, mark) : pass;
+        return run ? asGone(pass, run, frame.seconds, (position) => movedPlace(stage, position, mark, run)) : pass;
       }),
     })),
   }));

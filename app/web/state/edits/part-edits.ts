@@ -3,6 +3,7 @@ import { EditRefused } from './edit-refused.ts';
 import { type NewPartKind, newPart } from './new-parts.ts';
 import { boxOfMeshes, meshOfOwnPart } from './own-box.ts';
 import { partProblem } from './part-problem.ts';
+import { plainName } from './plain-name.ts';
 import { pruneScans } from './prune-scans.ts';
 import { changeSubject, subjectNamed } from './subject-edits.ts';
 import { withinLimits } from './subject-limits.ts';
@@ -25,7 +26,9 @@ const changeParts = (setup: Setup, subjectId: string, change: (subject: Subject)
 };
 
 /** Puts another part in the place of one. */
-export const changePart = (setup: Setup, subjectId: string, index: number, part: Part): Setup => {
+export const changePart = (setup: Setup, subjectId: string, index: number, changed: Part): Setup => {
+  const name = plainName(changed.name);
+  const part = name === changed.name ? changed : { ...changed, name };
   const problem = partProblem(part);
   if (problem) throw new EditRefused(`That part can’t be so: ${problem.text.toLowerCase()}.`);
   return changeParts(setup, subjectId, ({ parts }) =>

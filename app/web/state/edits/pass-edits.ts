@@ -1,5 +1,7 @@
 import { litFrom } from '../../../../core/passes/lit-from.ts';
 import type { Cloth, Gel, Pass, Position, Setup } from '../../../../core/setup/schema/setup.ts';
+import { cutTo, longestName } from './cut-to.ts';
+import { renamed } from './plain-name.ts';
 import { areApart, changeFrame, changePass, freshId, type PassPlace, withinWorld } from './within.ts';
 
 /** Edits of one pass: pure, each (setup, place, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -63,7 +65,7 @@ export const setPassSnoot = (setup: Setup, place: PassPlace, snootDegrees: numbe
   }));
 
 export const setPassName = (setup: Setup, place: PassPlace, name: string): Setup =>
-  changePass(setup, place, (pass) => ({ ...pass, name }));
+  changePass(setup, place, (pass) => renamed(pass, name));
 
 export const setPassHeld = (setup: Setup, place: PassPlace, held: Pass['held']): Setup =>
   changePass(setup, place, (pass) => ({ ...pass, held }));
@@ -79,7 +81,7 @@ export const duplicatePass = (setup: Setup, place: PassPlace): Setup =>
     const waypoints = original.waypoints.map((w) => ({ ...w, position: moved(w.position, [1, 0, 0]) }));
     if (!waypoints.every((w) => areApart(w.position, w.aim))) return frame;
     const id = freshId(frame.passes, original.id);
-    const copy = { ...original, id, name: `${original.name} copy`.slice(0, 80), waypoints };
+    const copy = { ...original, id, name: `${cutTo(original.name, longestName - 5)} copy`, waypoints };
     return { ...frame, passes: [...frame.passes, copy] };
   });
 

@@ -1,5 +1,5 @@
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
-import { plainName } from './plain-name.ts';
+import { renamed } from './plain-name.ts';
 
 /** How many times light is followed from surface to surface: 0, 1 or 2. */
 export const setBounces = (setup: Setup, bounces: number): Setup =>
@@ -10,7 +10,4 @@ export const setNightLevel = (setup: Setup, nightLevelStops: number): Setup =>
   nightLevelStops === setup.nightLevelStops ? setup : { ...setup, nightLevelStops };
 
 /** Gives the setup another name; an empty one is not taken. */
-export const renameSetup = (setup: Setup, typed: string): Setup => {
-  const name = plainName(typed);
-  return name === '' || name === setup.name ? setup : { ...setup, name };
-};
+export const renameSetup = (setup: Setup, typed: string): Setup => renamed(setup, typed);

@@ -1,6 +1,6 @@
 import { recolouredParts } from '../../../../core/setup/recolour.ts';
 import type { Finish, Setup, Subject } from '../../../../core/setup/schema/setup.ts';
-import { plainName } from './plain-name.ts';
+import { renamed } from './plain-name.ts';
 import { replaceById } from './within.ts';
 
 /** Edits of one subject: pure, each (setup, subject, argument) -> setup. They keep every rule that `parseSetup` checks. */
@@ -15,10 +15,7 @@ export const subjectNamed = (setup: Setup, subjectId: string): Subject | undefin
 
 /** Gives it another name; an empty one is not taken. */
 export const renameSubject = (setup: Setup, subjectId: string, typed: string): Setup =>
-  changeSubject(setup, subjectId, (subject) => {
-    const name = plainName(typed);
-    return name === '' || name === subject.name ? subject : { ...subject, name };
-  });
+  changeSubject(setup, subjectId, (subject) => renamed(subject, typed));
 
 /** Leaves it out of the picture and of all numbers, or takes it in again. */
 export const setSubjectHidden = (setup: Setup, subjectId: string, hidden: boolean): Setup =>

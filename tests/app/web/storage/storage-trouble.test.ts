@@ -45,6 +45,23 @@ describe('trouble with the browser’s storage', () => {
     },
   );
 
+  it('what could not be read back is not written: what was kept stays, it is said, and the next good change is kept', async () => {
+    const tab = new Tab();
+    tab.write('before');
+    await tab.flush();
+    tab.write('\u0007');
+    await tab.flush();
+    expect(problem(tab)).toBe('unreadable');
+    expect(tab.news).toEqual(['problem']);
+    expect(tab.saving.wouldLose).toBe(true);
+    expect(await keptNotes()).toEqual([expect.stringMatching(/before$/)]);
+    tab.app.getState().undo();
+    tab.write('after');
+    await tab.flush();
+    expect(problem(tab)).toBeNull();
+    expect(await keptNotes()).toEqual([expect.stringMatching(/before after$/)]);
+  });
+
   it('a file saved by hand is enough to leave', async () => {
     const tab = new Tab();
     failing('put', 'QuotaExceededError');
