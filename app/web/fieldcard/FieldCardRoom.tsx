@@ -64,7 +64,9 @@ export const FieldCardRoom = () => {
     const treesOf = (hasPictures: boolean) =>
       laidOut
         ?.layOut(hasPictures)
-        .map((page, i) => svgTree(page, `${label}, page ${i + 1}; its words stand below as text`, pngs ? urlsOf(pngs) : {})) ?? [];
+        .map((page, i) =>
+          svgTree(page, `${label}, page ${i + 1}; its words stand below as text`, pngs ? urlsOf(pngs) : {}),
+        ) ?? [];
     // what is on its way has its place on screen, and no empty box on paper
     const screen = treesOf(pngs !== null || isComing);
     return { shown: screen, printed: isComing ? treesOf(false) : screen };
