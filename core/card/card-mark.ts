@@ -16,6 +16,9 @@ const commonest = (ids: readonly string[]): string | null => {
   return best;
 };
 
+/** Aims that lie so near each other are one: the mark is then the first of them, as the slips have it. Our choice. */
+const sameAimMetres = 1;
+
 /**
  * The mark that clocks and paces of all rows are counted from: the mean, on the level, of what the passes about the
  * scheme's subject are aimed at, a pass with several waypoints counting once. The subject is the one that most passes
@@ -37,8 +40,13 @@ export const cardMark = (setup: Setup, scheme: Scheme, report: SchemeReport): Ca
   const { aim } = scheme.camera ?? setup.camera;
   const mean = (axis: 0 | 1) =>
     aims.length > 0 ? aims.reduce((sum, place) => sum + place[axis], 0) / aims.length : aim[axis];
+  const own = passes.flatMap(({ pass: { waypoints } }) =>
+    waypoints.map(({ aim: [east, north] }) => [east, north] as const),
+  );
+  const [first] = own;
+  const isOne = own.every((a) => own.every((b) => Math.hypot(a[0] - b[0], a[1] - b[1]) <= sameAimMetres));
   return {
-    place: [mean(0), mean(1)],
+    place: first && isOne ? first : [mean(0), mean(1)],
     subjectName: setup.subjects.find(({ id }) => id === main)?.name ?? null,
   };
 };

@@ -34,9 +34,9 @@ const weight: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, note
 /** The cautions of a scheme, dangers first, each with its frame and row. */
 export const cardCautions = ({ cautions }: SchemeReport, { frames }: Scheme, rows: readonly CardRow[]): CardCaution[] =>
   cautions
-    .map(({ severity, message, frameId, passId }): CardCaution => {
+    .map(({ code, severity, message, frameId, passId }): CardCaution => {
       const place = frames.findIndex(({ id }) => id === frameId);
       const row = rows.find((each) => each.frameId === frameId && each.passId === passId);
-      return { severity, message, frameNumber: place < 0 ? null : place + 1, rowNumber: row?.number ?? null };
+      return { code, severity, message, frameNumber: place < 0 ? null : place + 1, rowNumber: row?.number ?? null };
     })
     .sort((a, b) => weight[a.severity] - weight[b.severity]);

@@ -4,7 +4,7 @@ import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import type { World } from '../world/world.ts';
 import { aimWord } from './aim-word.ts';
 import { cardStand, type Reckoning } from './card-stand.ts';
-import type { CardRow } from './field-card.ts';
+import type { CardRow, CardStand } from './field-card.ts';
 import { gelWord } from './gel-word.ts';
 
 /** Ways shorter than this are the sway of a hand, metres; our choice. */
@@ -15,6 +15,13 @@ const isMoved = ({ waypoints }: Pass): boolean =>
     const [first] = waypoints;
     return first && Math.hypot(east - first.position[0], north - first.position[1]) >= leastWayMetres;
   });
+
+/** As high as a lamp in a raised hand goes, metres; higher takes a pole. Common practice, no published source. */
+const reachMetres = 2.4;
+
+/** A stand in the word for how whoever holds the lamp gets it so high. */
+const inReach = (stand: CardStand, isHeld: boolean): CardStand =>
+  isHeld && stand.heightMetres > reachMetres ? { ...stand, heightWord: 'on a pole' } : stand;
 
 /** What a pass is aimed at; where that changes on its way, from what to what. */
 const aimOf = (world: World, { waypoints }: Pass): string => {
@@ -43,6 +50,7 @@ export const cardRows = (
       if (!first || !last || !lamp) return [];
       const reading = report.frames[f]?.passes.find(({ passId }) => passId === pass.id);
       const moves = isMoved(pass);
+      const isHeld = pass.held === 'hand';
       const way = (moves ? pass.waypoints : [first]).map(({ position }): GroundPoint => [position[0], position[1]]);
       return [
         {
@@ -51,9 +59,15 @@ export const cardRows = (
           name: pass.name,
           lampName: lamp.name,
           frameNumber: f + 1,
+<<<<<<< HEAD
           isHeld: pass.held === 'hand',
           start: cardStand(reckoning, first),
           end: moves ? cardStand(reckoning, last) : null,
+=======
+          isHeld,
+          start: inReach(cardStand(reckoning, first.position), isHeld),
+          end: moves ? inReach(cardStand(reckoning, last.position), isHeld) : null,
+>>>>>>> cb74c83ed25ef4b797edf8cd8cb5fba01485380c
           way,
           aimWord: aimOf(world, pass),
           levelPercent: pass.levelPercent,

@@ -13,6 +13,7 @@ import {
   roundText,
   shutterText,
 } from './card-words.ts';
+import { cautionWord } from './caution-lines.ts';
 import type { CardCaution, CardFrame, CardRow, CardStand, FieldCard } from './field-card.ts';
 import { sightTexts } from './sight-texts.ts';
 import { darkTexts, moonTexts } from './sky-texts.ts';
@@ -41,9 +42,11 @@ const frameLine = (frame: CardFrame, { lengths }: FieldCard): string =>
     `count ${frame.count}`,
   ].join(', ');
 
-const cautionLine = ({ severity, message, rowNumber, frameNumber }: CardCaution): string => {
+const cautionLine = (caution: CardCaution): string => {
+  const { message, rowNumber, frameNumber } = caution;
   const where = rowNumber !== null ? `row ${rowNumber}: ` : frameNumber !== null ? `frame ${frameNumber}: ` : '';
-  return `  ${severity.toUpperCase()} ${where}${message}`;
+  const word = cautionWord(caution);
+  return `  ${word === '' ? '' : `${word} `}${where}${message}`;
 };
 
 const focusLines = ({ focusStacks, lengths }: FieldCard): string[] =>

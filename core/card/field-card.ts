@@ -193,6 +193,8 @@ export interface CardSight {
 }
 
 export interface CardCaution {
+  /** Of the rule. */
+  readonly code: string;
   readonly severity: Severity;
   readonly message: string;
   readonly frameNumber: number | null;

@@ -18,7 +18,13 @@ describe('the field card', () => {
   it('opens from the top edge, prints one page of its paper, and is saved as a PDF and as the plan alone', async () => {
     const { page } = app;
     const press = (name: string) => page.getByRole('button', { name, exact: true }).click();
+    await page.evaluate(() => Object.assign(window, { print: () => Object.assign(window, { asked: true }) }));
     await press('Card');
+    // pressed while its pictures are on their way, it waits for them and then goes on by itself
+    await press('Print');
+    await page.getByText('The print comes by itself').waitFor();
+    expect(await page.evaluate(() => 'asked' in window)).toBe(false);
+    await page.waitForFunction(() => 'asked' in window);
     await page.getByRole('combobox', { name: 'Lengths' }).selectOption('feet');
     await page.getByRole('textbox', { name: 'Permission' }).fill('Asked at the farm');
     await page.keyboard.press('Enter');
@@ -40,14 +46,16 @@ describe('the field card', () => {
     await expect.poll(() => page.locator('.card-words pre').innerText()).toContain('Asked at the farm');
     await page.getByText('The card as text').click();
 
-    await page.evaluate(() => Object.assign(window, { print: () => Object.assign(window, { asked: true }) }));
-    await press('Print');
-    await page.waitForFunction(() => 'asked' in window);
+    // the browser's own way to print gives the card and nothing else
     const printed = await page.pdf({ preferCSSPageSize: true });
     expect(poppler('pdfinfo', printed)).toMatch(/Pages:\s+1\n[\s\S]*\(A4\)/);
     const { data } = pixelsOfPdf(printed, 50);
     expect(data.every((value, i) => value === data[i - (i % 3)])).toBe(true);
-    await page.evaluate(() => window.dispatchEvent(new Event('afterprint')));
+    // the two pictures are there: greys that letters alone don't have
+    expect(data.filter((value) => value > 40 && value < 200).length / data.length).toBeGreaterThan(0.05);
+    await page.getByRole('textbox', { name: 'One pace' }).fill('2 ft 6 in');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => paper.textContent()).toContain('pace is 2.5 ft');
 
     const [pdf] = await Promise.all([page.waitForEvent('download'), press('PDF')]);
     expect(pdf.suggestedFilename()).toBe('three-standing-stones-side-card.pdf');

@@ -1,14 +1,13 @@
 import type { ReactNode } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { setCard } from '../state/edits/card-edits.ts';
-import { setWalking } from '../state/edits/walking-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
-import { NumberField } from '../ui/NumberField.tsx';
 import { TextField } from '../ui/TextField.tsx';
+import { PaceField } from './PaceField.tsx';
 
 /** How the card is written: paper, lengths, pace and permission; beside them what takes it out of the page. */
 export const CardBar = ({ children }: { children: ReactNode }) => {
-  const { card, walking } = useSetup();
+  const { card } = useSetup();
   const { edit } = useApp.getState();
   return (
     <div className="card-bar">
@@ -30,15 +29,7 @@ export const CardBar = ({ children }: { children: ReactNode }) => {
         ]}
         onChange={(to) => edit((s) => setCard(s, { lengths: to === 'feet' ? 'feet' : 'metres' }))}
       />
-      <NumberField
-        label="One pace"
-        unit="m"
-        value={walking.paceMetres}
-        min={0.3}
-        max={1.5}
-        step={0.05}
-        onChange={(to) => edit((s) => setWalking(s, { paceMetres: to }))}
-      />
+      <PaceField />
       <TextField
         label="Permission"
         value={card.permission}

@@ -1,4 +1,4 @@
-import { useCallback, useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { cardText } from '../../../core/card/card-text.ts';
 import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
@@ -13,6 +13,7 @@ import { PrintedCard } from './PrintedCard.tsx';
 import { savePdf, savePlan } from './take-out.ts';
 import { useCardPictures } from './use-card-pictures.ts';
 import { useCardFont, useFieldCard } from './use-field-card.ts';
+import { useWhenReady, type Wanted } from './use-when-ready.ts';
 import './field-card.css';
 
 const able = canDrawPicture();
@@ -25,13 +26,28 @@ const urlsOf = ({ lit, unlit }: PicturePngs) => ({
   ...(unlit ? { unlit: urlOf(unlit) } : {}),
 });
 
-const nothing: PicturePngs = {};
-
 /** Why there is no card to see yet, in words. */
 const waitWords = (font: string | null, hasFailed: boolean): string => {
   if (font !== null)
     return `The card could not be set: ${font}. Load the page again with a network; save your setup first.`;
   return hasFailed ? 'This setup could not be read, so it has no card yet.' : 'The card is being worked out…';
+};
+
+interface CardState {
+  readonly wanted: Wanted | null;
+  readonly isComing: boolean;
+  readonly hasPictures: boolean;
+}
+
+/** What there is to say of a card that is there. */
+const stateWords = ({ wanted, isComing, hasPictures }: CardState): string => {
+  if (wanted)
+    return `${wanted === 'pdf' ? 'The PDF' : 'The print'} comes by itself when the two pictures are developed…`;
+  if (isComing) return 'Its pictures are being developed…';
+  if (hasPictures) return 'Print it at 100 %, black alone, on matt paper.';
+  return able
+    ? 'Its two pictures could not be drawn: the card comes without them.'
+    : 'This browser can’t draw the two pictures: the card comes without them.';
 };
 
 /** The field card as it will print, and what takes it out of the page. */
@@ -42,33 +58,37 @@ export const FieldCardRoom = () => {
   const hasFailed = useReports((state) => state.failed);
   const hidesAnswer = useSession((state) => state.hidesAnswer);
   const laidOut = useFieldCard(typeof font === 'string' ? null : font);
-  const pictures = useCardPictures(setup, scheme) ?? nothing;
-  const [isPrinting, setIsPrinting] = useState(false);
-  const onDone = useCallback(() => setIsPrinting(false), []);
-  const pages = useMemo(
-    () =>
-      laidOut?.pages.map((page, i) =>
-        svgTree(
-          page,
-          `Field card of ${setup.name}, ${scheme.name}, page ${i + 1}; its words stand below as text`,
-          urlsOf(pictures),
-        ),
-      ) ?? [],
-    [laidOut, setup.name, scheme.name, pictures],
-  );
+  const { pngs, isComing } = useCardPictures(setup, scheme);
+  const label = `Field card of ${setup.name}, ${scheme.name}`;
+  const { shown, printed } = useMemo(() => {
+    const treesOf = (hasPictures: boolean) =>
+      laidOut
+        ?.layOut(hasPictures)
+        .map((page, i) =>
+          svgTree(page, `${label}, page ${i + 1}; its words stand below as text`, pngs ? urlsOf(pngs) : {}),
+        ) ?? [];
+    // what is on its way has its place on screen, and no empty box on paper
+    const screen = treesOf(pngs !== null || isComing);
+    return { shown: screen, printed: isComing ? treesOf(false) : screen };
+  }, [laidOut, label, pngs, isComing]);
+  const take = (what: Wanted) => {
+    if (!laidOut) return;
+    if (what === 'pdf') void savePdf(laidOut, isComing ? null : pngs, { setup, scheme });
+    // one frame later the pages are drawn
+    else requestAnimationFrame(() => window.print());
+  };
+  const { wanted, ask } = useWhenReady(isComing, take);
   if (hidesAnswer) return <p className="quiet">Hidden until you have pointed.</p>;
-  const names = { setup, scheme };
-  const isComing = able && pictures === nothing;
   return (
     <section className="field-card" aria-label="Field card">
       <CardBar>
-        <button type="button" disabled={!laidOut} onClick={() => setIsPrinting(true)}>
-          Print
+        <button type="button" disabled={!laidOut} onClick={() => ask('print')}>
+          {wanted === 'print' ? 'Print now, without pictures' : 'Print'}
         </button>
-        <button type="button" disabled={!laidOut} onClick={() => laidOut && void savePdf(laidOut, pictures, names)}>
-          PDF
+        <button type="button" disabled={!laidOut} onClick={() => ask('pdf')}>
+          {wanted === 'pdf' ? 'PDF now, without pictures' : 'PDF'}
         </button>
-        <button type="button" disabled={!laidOut} onClick={() => laidOut && savePlan(laidOut, names)}>
+        <button type="button" disabled={!laidOut} onClick={() => laidOut && savePlan(laidOut, { setup, scheme })}>
           Plan as SVG
         </button>
         <button type="button" id="card-on-phone" onClick={() => openNightRun('#card-on-phone')}>
@@ -76,15 +96,18 @@ export const FieldCardRoom = () => {
         </button>
       </CardBar>
       <p className="quiet" role="status">
-        {!laidOut
-          ? waitWords(typeof font === 'string' ? font : null, hasFailed)
-          : isComing
-            ? 'Its pictures are being developed…'
-            : able
-              ? 'Print it at 100 %, black alone, on matt paper.'
-              : 'This browser can’t draw the two pictures: the card comes without them.'}
+        {laidOut
+          ? stateWords({ wanted, isComing, hasPictures: pngs !== null })
+          : waitWords(typeof font === 'string' ? font : null, hasFailed)}
       </p>
-      {pages.map((page, i) => (
+      {laidOut && (
+        <p className="quiet">
+          Clock and paces of every row count from one mark
+          {laidOut.card.mark.subjectName ? `, at “${laidOut.card.mark.subjectName}”` : ', where the camera looks'}: one
+          place to pace from. The slips count from what each pass is aimed at.
+        </p>
+      )}
+      {shown.map((page, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: pages without a life of their own
         <PagePaper key={i} page={page} />
       ))}
@@ -94,7 +117,7 @@ export const FieldCardRoom = () => {
           <pre>{cardText(laidOut.card)}</pre>
         </details>
       )}
-      {isPrinting && laidOut && <PrintedCard pages={pages} paper={laidOut.card.paper} onDone={onDone} />}
+      {laidOut && <PrintedCard pages={printed} paper={laidOut.card.paper} />}
     </section>
   );
 };

@@ -8,12 +8,10 @@ import { PagePaper } from './PagePaper.tsx';
 interface PrintedCardProps {
   readonly pages: readonly SvgElement[];
   readonly paper: Setup['card']['paper'];
-  /** Paper is done with, or was not wanted. */
-  readonly onDone: () => void;
 }
 
-/** The card's pages for paper alone, at their true size; it asks the browser to print as soon as it is there. */
-export const PrintedCard = ({ pages, paper, onDone }: PrintedCardProps) => {
+/** The card’s pages for paper alone, at their true size: what the browser prints while they are there, however it is asked. */
+export const PrintedCard = ({ pages, paper }: PrintedCardProps) => {
   const { widthMm, heightMm } = paperSizes[paper];
   useEffect(() => {
     // the page’s policy lets no style element pass; a sheet made so is the program’s own
@@ -24,15 +22,6 @@ export const PrintedCard = ({ pages, paper, onDone }: PrintedCardProps) => {
       document.adoptedStyleSheets = document.adoptedStyleSheets.filter((other) => other !== sheet);
     };
   }, [widthMm, heightMm]);
-  useEffect(() => {
-    window.addEventListener('afterprint', onDone);
-    // one frame later the pages are drawn
-    const frame = requestAnimationFrame(() => window.print());
-    return () => {
-      cancelAnimationFrame(frame);
-      window.removeEventListener('afterprint', onDone);
-    };
-  }, [onDone]);
   return createPortal(
     <article className="print-sheet print-card">
       {pages.map((page, i) => (

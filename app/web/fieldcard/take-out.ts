@@ -18,11 +18,11 @@ const stem = ({ setup, scheme }: Names): string => `${fileStem(setup)}-${fileSte
 const done = (name: string) => useApp.getState().tell({ tone: 'done', text: `Saved as ${name}` });
 
 /** Hands the card to the browser as a PDF. */
-export const savePdf = async (laidOut: LaidOutCard, pictures: PicturePngs, names: Names): Promise<void> => {
+export const savePdf = async (laidOut: LaidOutCard, pictures: PicturePngs | null, names: Names): Promise<void> => {
   try {
     const { pdfOfPages } = await loadPdf();
     const title = `Field card: ${names.setup.name}, ${names.scheme.name}`;
-    const bytes = await pdfOfPages(laidOut.pages, title, laidOut.font, pictures);
+    const bytes = await pdfOfPages(laidOut.layOut(pictures !== null), title, laidOut.font, pictures ?? {});
     const name = `${stem(names)}-card.pdf`;
     download(new Blob([bytes.slice()], { type: 'application/pdf' }), name);
     done(name);

@@ -50,24 +50,41 @@ const develop = async (setup: Setup, scheme: Scheme, signal: AbortSignal): Promi
   return lit && unlit ? greyPictures(lit, unlit) : null;
 };
 
-/** The card's two pictures in greys, anew when the setup has been left alone for a moment; null until they are there. */
-export const useCardPictures = (setup: Setup, scheme: Scheme): PicturePngs | null => {
-  const [made, setMade] = useState<{ readonly scheme: Scheme; readonly pngs: PicturePngs } | null>(null);
+interface Made {
+  readonly setup: Setup;
+  readonly scheme: Scheme;
+  /** null where they could not be drawn. */
+  readonly pngs: PicturePngs | null;
+}
+
+/** The card's two pictures, as far as they are there. */
+export interface CardPictures {
+  /** Of the scheme on screen, those before the last change while the next are on their way; null = none. */
+  readonly pngs: PicturePngs | null;
+  /** They are being developed, or will be. */
+  readonly isComing: boolean;
+}
+
+/** The card's two pictures in greys, anew when the setup has been left alone for a moment. */
+export const useCardPictures = (setup: Setup, scheme: Scheme): CardPictures => {
+  const [made, setMade] = useState<Made | null>(null);
   useEffect(() => {
     if (!able) return;
     const controller = new AbortController();
+    const tell = (pngs: PicturePngs | null) => {
+      if (!controller.signal.aborted) setMade({ setup, scheme, pngs });
+    };
     const timer = setTimeout(() => {
-      develop(setup, scheme, controller.signal)
-        .then((pngs) => {
-          if (pngs && !controller.signal.aborted) setMade({ scheme, pngs });
-        })
-        .catch(() => setMade(null));
+      develop(setup, scheme, controller.signal).then(tell, () => tell(null));
     }, restMilliseconds);
     return () => {
       clearTimeout(timer);
       controller.abort();
     };
   }, [setup, scheme]);
-  // those of another scheme are worse than none
-  return made?.scheme.id === scheme.id ? made.pngs : null;
+  return {
+    // those of another scheme are worse than none
+    pngs: made?.scheme.id === scheme.id ? made.pngs : null,
+    isComing: able && (made?.setup !== setup || made.scheme !== scheme),
+  };
 };

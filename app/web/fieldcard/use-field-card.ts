@@ -13,7 +13,8 @@ import { loadCardFont } from './late-files.ts';
 export interface LaidOutCard {
   readonly card: FieldCard;
   readonly plan: PlanData;
-  readonly pages: readonly Page[];
+  /** Its pages, with boxes for the two pictures or without. */
+  readonly layOut: (hasPictures: boolean) => readonly Page[];
   readonly font: CardFont;
 }
 
@@ -43,7 +44,9 @@ export const useFieldCard = (font: CardFont | null): LaidOutCard | null => {
     const card = cardData(setup, scheme, report);
     const plan = planData(setup, report);
     const { sensor } = scheme.camera ?? setup.camera;
-    const pages = layOutCard(card, { plan, aspect: sensor.widthMm / sensor.heightMm, measure: font.measure });
-    return { card, plan, pages, font };
+    const aspect = sensor.widthMm / sensor.heightMm;
+    const layOut = (hasPictures: boolean) =>
+      layOutCard(card, { plan, aspect: hasPictures ? aspect : null, measure: font.measure });
+    return { card, plan, layOut, font };
   }, [setup, scheme, report, font]);
 };

@@ -46,7 +46,13 @@ export const drawPlan = (card: FieldCard, data: PlanData, box: Box): Shape[] => 
       }),
     ),
     ...placed.flatMap(({ row, circle }) => [...wayShapes(row, frame), ...aimShapes(row, circle, frame)]),
-    ...clockShapes(frame, mark, circles),
+    ...clockShapes(frame, mark, circles, {
+      camera,
+      spots: circles.map(({ spot }) => spot),
+      lines: [...walks.map(({ points }) => points), ...card.rows.map(({ way }) => way)].map((line) =>
+        line.map(frame.place),
+      ),
+    }),
     crossAt(mark),
     ...placed.flatMap(({ row, circle }) => leaderShapes(row, circle)),
     ...placed.flatMap(({ row, circle }) => numberCircle(row.number, circle.middle)),

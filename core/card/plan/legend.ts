@@ -3,7 +3,7 @@ import type { Shape } from '../sheet/shapes.ts';
 import type { Block } from '../sheet/text-lines.ts';
 import { lineMm, type } from '../sheet/type.ts';
 import type { PlanData } from './plan-data.ts';
-import { crossAt, hatchOfCircle, stroke, walkDash, wayDash } from './strokes.ts';
+import { arrowHead, crossAt, hatchOfCircle, stroke, walkDash, wayDash } from './strokes.ts';
 
 /** What a sign of the plan looks like, round a place left of its words. */
 interface Sign {
@@ -16,6 +16,11 @@ const across =
   (x: number, y: number): Shape[] => [
     { kind: 'line', x1: x, y1: y, x2: x + 8, y2: y, width: stroke, ...(dash ? { dash } : {}) },
   ];
+
+/** Words that stand in the rows, and what they mean. */
+const onWords = (x: number, y: number): Shape[] => [
+  { kind: 'text', text: 'at 1 s', style: type.body, anchor: 'start', x: x - 0.6, y: y + 1.3 },
+];
 
 const signsOf = ({ rows }: FieldCard, { walks, hazards }: PlanData): Sign[] => [
   { words: 'mark', draw: (x, y) => [crossAt([x + 4, y], 1.7)] },
@@ -30,6 +35,19 @@ const signsOf = ({ rows }: FieldCard, { walks, hazards }: PlanData): Sign[] => [
       },
     ],
   },
+  ...(rows.length > 0
+    ? [
+        {
+          words: 'where the lamp points',
+          draw: (x: number, y: number): Shape[] => [
+            { kind: 'line', x1: x, y1: y, x2: x + 7, y2: y, width: stroke },
+            arrowHead([x + 8, y], [1, 0]),
+          ],
+        },
+        { words: 'lamp on that long after', draw: onWords },
+        { words: 'the shutter opens', draw: () => [] },
+      ]
+    : []),
   ...(walks.length > 0 ? [{ words: 'on foot', draw: across(walkDash) }] : []),
   ...(rows.some(({ end }) => end) ? [{ words: 'way of a moving lamp', draw: across(wayDash) }] : []),
   ...(hazards.length > 0
@@ -50,18 +68,17 @@ const signsOf = ({ rows }: FieldCard, { walks, hazards }: PlanData): Sign[] => [
     : []),
 ];
 
-/** What the plan's signs mean, those that occur, with their last line at the plan's foot; nothing where there is no room. */
+/** What the plan's signs mean, those that occur, as many as there is room for, with their last line at the plan's foot. */
 export const legend = (card: FieldCard, data: PlanData, x: number, least: number, bottom: number): Block => {
-  const signs = signsOf(card, data);
   const line = lineMm(type.body);
+  const signs = signsOf(card, data).slice(0, Math.max(Math.floor((bottom - least) / line), 0));
   const top = bottom - signs.length * line;
-  if (top < least) return { shapes: [], bottom: least };
   return {
     shapes: signs.flatMap(({ words, draw }, i): Shape[] => {
       const base = top + (i + 1) * line - 0.4;
       return [
         ...draw(x, base - 1.3),
-        { kind: 'text', text: words, style: type.body, anchor: 'start', x: x + 10.5, y: base },
+        { kind: 'text', text: words, style: type.body, anchor: 'start', x: x + 12, y: base },
       ];
     }),
     bottom,

@@ -1,27 +1,18 @@
-import type { CardCaution, FieldCard } from '../field-card.ts';
+import { cautionTexts } from '../caution-lines.ts';
+import type { FieldCard } from '../field-card.ts';
 import type { Measure } from './shapes.ts';
 import { type Block, paragraphs, stacked, textLines } from './text-lines.ts';
 import { type } from './type.ts';
 import { wrapped } from './wrap-text.ts';
 
-const severityWords = { danger: 'DANGER', warning: 'Warning', note: 'Note' } as const;
-
-const cautionText = ({ severity, message, rowNumber, frameNumber }: CardCaution): string => {
-  const where = rowNumber !== null ? `, row ${rowNumber}` : frameNumber !== null ? `, frame ${frameNumber}` : '';
-  return `${severityWords[severity]}${where}: ${message}`;
-};
-
-/**
- * The cautions in a number of lines, gravest first: each whole where all have room, else in two lines, else in one; what
- * has no line is counted.
- */
+/** The cautions in a number of lines, harm first: each whole or not at all; what has no room is counted. */
 export const cautionLines = (card: FieldCard, width: number, measure: Measure, most: number): string[] => {
-  const texts = card.cautions.map(cautionText);
-  const inLines = (each: number) => texts.flatMap((text) => wrapped(text, type.body, width, measure, each));
-  const whole = [Number.POSITIVE_INFINITY, 2, 1].map(inLines).find((lines) => lines.length <= most);
-  if (whole) return whole;
-  const shown = inLines(1).slice(0, Math.max(most - 1, 0));
-  return [...shown, `${texts.length - shown.length} more on the screen.`];
+  const texts = cautionTexts(card.cautions).map((text) => wrapped(text, type.body, width, measure));
+  const lengthOf = (count: number) => texts.slice(0, count).reduce((sum, { length }) => sum + length, 0);
+  if (lengthOf(texts.length) <= most) return texts.flat();
+  let count = texts.length - 1;
+  while (count > 0 && lengthOf(count) > most - 1) count -= 1;
+  return [...texts.slice(0, count).flat(), `And ${texts.length - count} more: see the screen.`];
 };
 
 /** Cautions of the scheme in at most so many lines, and what holds always. */

@@ -13,19 +13,21 @@ import { capMm, lineMm, type } from './type.ts';
 export interface Setting {
   /** Height of a row. */
   readonly rowMm: number;
+  /** Whether names of passes have lines of their own. */
+  readonly hasNameLine: boolean;
   /** Width of a picture. */
   readonly previewMm: number;
   readonly cautionLines: number;
 }
 
-/** From roomy to close: pictures shrink and cautions are cut short before a card takes a second page. */
+/** From roomy to close: pictures shrink and cautions of less weight are left out before a card takes a second page. */
 export const settings: readonly Setting[] = [
-  { rowMm: 11, previewMm: 55, cautionLines: 9 },
-  { rowMm: 11, previewMm: 55, cautionLines: 6 },
-  { rowMm: 10.6, previewMm: 48, cautionLines: 5 },
-  { rowMm: 10.2, previewMm: 42, cautionLines: 4 },
-  { rowMm: 9.8, previewMm: 36, cautionLines: 3 },
-  { rowMm: 9.8, previewMm: 30, cautionLines: 2 },
+  { rowMm: 11, hasNameLine: true, previewMm: 55, cautionLines: 9 },
+  { rowMm: 11, hasNameLine: true, previewMm: 55, cautionLines: 7 },
+  { rowMm: 10.6, hasNameLine: true, previewMm: 48, cautionLines: 5 },
+  { rowMm: 10.2, hasNameLine: false, previewMm: 42, cautionLines: 4 },
+  { rowMm: 9.8, hasNameLine: false, previewMm: 36, cautionLines: 4 },
+  { rowMm: 9.8, hasNameLine: false, previewMm: 30, cautionLines: 4 },
 ];
 
 /** Between one part of the card and the next, and between pictures and words, millimetres. */
@@ -48,7 +50,7 @@ export const lowerPart = (
 ): Block => {
   const rows =
     card.rows.length > 0
-      ? rowsTable(card, marginMm, top, width, measure, setting.rowMm)
+      ? rowsTable(card, marginMm, top, width, measure, setting.rowMm, setting.hasNameLine)
       : { shapes: [], bottom: top - space };
   const camera = cameraTable(card, marginMm, rows.bottom + space, width, measure);
   const middle = camera.bottom + space;

@@ -15,23 +15,21 @@ export type ColumnKey =
   | 'gel'
   | 'count'
   | 'strokes'
-  | 'frame'
   | 'done'
   | 'did';
 
 /** All but the last, which takes what is left. */
 const fixed: readonly (readonly [ColumnKey, string, number])[] = [
-  ['number', '', 9.5],
-  ['clock', 'clock', 19.2],
-  ['paces', 'paces', 13.3],
-  ['height', 'lamp', 19.3],
+  ['number', '', 9.2],
+  ['clock', 'clock', 19],
+  ['paces', 'paces', 12.8],
+  ['height', 'lamp', 18.2],
   ['aim', 'aim at', 21],
-  ['level', 'level', 22.2],
+  ['level', 'level', 21.2],
   ['gel', 'gel', 19.6],
-  ['count', 'COUNT', 17],
-  ['strokes', 'strokes', 13.4],
-  ['frame', 'frame', 11],
-  ['done', '', 6.5],
+  ['count', 'COUNT', 16.6],
+  ['strokes', 'strokes', 14.8],
+  ['done', '', 6.4],
 ];
 
 /** The columns of a table of a width. */

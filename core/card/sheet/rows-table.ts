@@ -5,9 +5,15 @@ import { type ColumnKey, rowColumns } from './row-columns.ts';
 import type { Measure, Shape, TextStyle } from './shapes.ts';
 import { type Block, textLines } from './text-lines.ts';
 import { capMm, lineMm, type } from './type.ts';
-import { wrapped } from './wrap-text.ts';
+import { shortened, wrapped } from './wrap-text.ts';
 
-const headMm = 6.2;
+const headMm = 10.8;
+/** Of a line with a pass’s name over its row. */
+const nameMm = 4.9;
+/** Of the column of numbers. */
+const numberMm = 9.2;
+/** What stands over heads: where clock and paces count from, and what heights are over. */
+const overWords: Partial<Record<ColumnKey, string>> = { clock: 'from the mark', height: 'over the ground there' };
 /** Height of a row whose places take so much each: a lamp that moves has two. */
 export const heightOfRow = ({ end }: Pick<CardRow, 'end'>, each: number): number => (end ? 2 : 1) * each;
 
@@ -44,15 +50,22 @@ const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<Co
 const lampCells = (row: CardRow): Partial<Record<ColumnKey, Cell>> => ({
   level: [levelText(row.levelPercent), row.lampName, type.numeral],
   count: [row.staysOn ? 'all' : `${countText(row)} s`, onText(row), type.count],
-  strokes: [`× ${row.strokes}`, '', type.numeral],
-  frame: [String(row.frameNumber), '', type.numeral],
+  strokes: [`× ${row.strokes}`, `frame ${row.frameNumber}`, type.numeral],
 });
 
-/** What is in front of the lamp: each thing on a line of its own where there are two that fit, else one after the other. */
+/** What is in front of the lamp: each thing on a line of its own where two lines hold them, else one after the other. */
 const gelLines = ({ gelWord }: CardRow, room: number, measure: Measure): string[] => {
-  const things = gelWord.split(' + ');
-  const isListed = things.length === 2 && things.every((thing) => measure(thing, type.body) <= room);
-  return isListed ? things : wrapped(gelWord, type.body, room, measure, 2);
+  const [first = '', ...others] = gelWord.split(' + ');
+  const fits = (lines: readonly string[]) => lines.every((line) => measure(line, type.body) <= room);
+  const rest = others.join(' + ');
+  const listed =
+    rest === ''
+      ? [[first]]
+      : [
+          [`${first} +`, rest],
+          [first, rest],
+        ];
+  return listed.find(fits) ?? wrapped(gelWord, type.body, room, measure, 2);
 };
 
 /** One row of the table. */
@@ -60,13 +73,18 @@ const rowShapes = (
   row: CardRow,
   card: FieldCard,
   x: number,
-  top: number,
+  over: number,
   width: number,
   each: number,
   measure: Measure,
+  hasNameLine: boolean,
 ) => {
+  const top = over + (hasNameLine ? nameMm : 0);
   const height = heightOfRow(row, each);
-  const shapes: Shape[] = [];
+  const nameAt = x + numberMm;
+  const shapes: Shape[] = hasNameLine
+    ? [text(shortened(row.name, type.strong, width - numberMm, measure), type.strong, nameAt, over + 4.4)]
+    : [];
   const cells = { ...placeCells(row.start, card), ...lampCells(row) };
   const endCells = row.end ? placeCells(row.end, card) : {};
   let left = x;
@@ -82,7 +100,10 @@ const rowShapes = (
     const cell = cells[key];
     const end = endCells[key];
     if (key === 'number') shapes.push(...numberCircle(row.number, [left + 4.1, top + each / 2]));
-    else if (key === 'aim' || key === 'gel') {
+    else if (key === 'aim' && !hasNameLine) {
+      shapes.push(text(shortened(row.name, type.strong, room, measure), type.strong, left, top + firstLine(each)));
+      shapes.push(text(shortened(row.aimWord, type.body, room, measure), type.body, left, top + secondLine(each)));
+    } else if (key === 'aim' || key === 'gel') {
       const lines = key === 'aim' ? wrapped(row.aimWord, type.body, room, measure, 2) : gelLines(row, room, measure);
       const middle = top + each / 2 - ((lines.length - 1) * lineMm(type.body) + capMm(type.body)) / 2;
       shapes.push(...textLines(lines, type.body, left, middle).shapes);
@@ -100,7 +121,7 @@ const rowShapes = (
   return { shapes: [...shapes, rule(x, top + height, width, 0.18)], bottom: top + height };
 };
 
-/** The passes, a numbered row each, with a box to tick and room for what was done. */
+/** The passes, a numbered row each, its name over it or, where rows are close, over its aim; with a box to tick and room for what was done. */
 export const rowsTable = (
   card: FieldCard,
   x: number,
@@ -108,20 +129,25 @@ export const rowsTable = (
   width: number,
   measure: Measure,
   each: number,
+  hasNameLine: boolean,
 ): Block => {
   let left = x;
-  const heads = rowColumns(width).map(({ head, widthMm }): Shape => {
+  const overHeads: Shape[] = [];
+  const heads = rowColumns(width).map(({ key, head, widthMm }): Shape => {
     const at = left;
     left += widthMm;
+    const over = overWords[key];
+    if (over) overHeads.push(text(over, type.body, at, top + headMm - 6.2));
     return text(head, head === 'COUNT' ? type.strong : type.body, at, top + headMm - 1.7);
   });
   const shapes: Shape[] = [
+    ...overHeads,
     ...heads.filter((head) => head.kind !== 'text' || head.text !== ''),
     rule(x, top + headMm, width, 0.4),
   ];
   let bottom = top + headMm;
   for (const row of card.rows) {
-    const block = rowShapes(row, card, x, bottom, width, each, measure);
+    const block = rowShapes(row, card, x, bottom, width, each, measure, hasNameLine);
     shapes.push(...block.shapes);
     bottom = block.bottom;
   }

@@ -110,17 +110,48 @@ describe('the layout of a card', () => {
     expect(new Set(titles.flat())).toEqual(new Set([true]));
   });
 
-  it('names dangers even where there is no room for all cautions, and says how many are left', () => {
-    const many = [caution('danger', 1), ...Array.from({ length: 30 }, () => caution('warning'))];
+  it('names dangers even where there is no room for all cautions, whole, and says how many are left', () => {
+    const many = [
+      caution('danger', 1, 'cannot-walk'),
+      ...Array.from({ length: 30 }, (_, i) => caution('warning', null, `other-${i}`)),
+    ];
     const words = ownTextsOf(pagesOf(cardWith(8, { cautions: many }))[0] as Page).map(({ text }) => text);
-    expect(words.some((text) => text.startsWith('DANGER, row 1: Key'))).toBe(true);
-    expect(words.some((text) => /^\d+ more on the screen\.$/.test(text))).toBe(true);
+    expect(words).toContain('DANGER, row 1: can’t be walked in time: split the frame, or ask a helper.');
+    expect(words.some((text) => /^And \d+ more: see the screen\.$/.test(text))).toBe(true);
+    expect(words.filter((text) => text.endsWith('…'))).toEqual([]);
   });
 
-  it('leaves room for a pencil: a box to tick of 4.8 mm, and 20 mm or more for what was done', () => {
+  it('gives each further card the cautions of its rows', () => {
+    const cautions = Array.from({ length: 11 }, (_, i) => caution('danger', i + 2, 'cannot-walk'));
+    const texts = pagesOf(cardWith(12, { cautions })).map((page) =>
+      ownTextsOf(page).flatMap(({ text }) => (text.startsWith('DANGER') ? [text.split(':')[0]] : [])),
+    );
+    expect(texts.flat()).toHaveLength(texts.length);
+    expect(texts.flat()[0]).toMatch(/^DANGER, rows 2–\d$/);
+    expect(texts.flat().at(-1)).toMatch(/–12$/);
+  });
+
+  it('leaves room for a pencil: a box to tick of 4.8 mm, and 35 mm or more for what was done', () => {
     const [page] = pagesOf(cardWith(1)) as [Page];
     const did = ownTextsOf(page).find(({ text }) => text === 'I did');
-    expect(page.widthMm - 8 - (did?.x ?? Number.NaN)).toBeGreaterThan(20);
+    expect(page.widthMm - 8 - (did?.x ?? Number.NaN)).toBeGreaterThanOrEqual(35);
+  });
+
+  it('says with each row which pass it is, what heights are over and where clock and paces count from', () => {
+    for (const rows of [2, 8]) {
+      const words = ownTextsOf(pagesOf(cardWith(rows))[0] as Page).map(({ text }) => text);
+      expect(words.filter((text) => text === 'Key')).toHaveLength(rows);
+      expect(words).toContain('from the mark');
+      expect(words).toContain('over the ground there');
+      if (rows === 2) expect(words).toContain('where the lamp points');
+    }
+  });
+
+  it('sets two things before a lamp on two lines, none cut', () => {
+    const card = cardWith(1, {}, { gelWord: '1/4 CTO + snoot 10°' });
+    const words = ownTextsOf(pagesOf(card)[0] as Page).map(({ text }) => text);
+    expect(words.some((text) => text === '1/4 CTO' || text === '1/4 CTO +')).toBe(true);
+    expect(words).toContain('snoot 10°');
   });
 
   it('does without pictures where there are none', () => {

@@ -27,7 +27,12 @@ export const cardWith = (rows: number, rest: Partial<FieldCard> = {}, change: Pa
 };
 
 const long = 'Incomprehensibilities of standing stones ';
-export const caution = (severity: CardCaution['severity'], rowNumber: number | null = null): CardCaution => ({
+export const caution = (
+  severity: CardCaution['severity'],
+  rowNumber: number | null = null,
+  code = 'unheard-of',
+): CardCaution => ({
+  code,
   severity,
   message: `Key: ${long.repeat(5)}.`,
   rowNumber,

@@ -48,6 +48,22 @@ describe('cardData, rows', () => {
     expect(cardOf(setup).rows[0]?.start.heightMetres).toBeCloseTo(0.5, 6);
   });
 
+  it('has its mark at the aim of the first pass where all aim within 1 m of one another', () => {
+    const aimed = (east: number) => ({ waypoints: [{ position: atClock(9, 5, 1), aim: [east, 0, 1] }] });
+    const markAt = (east: number) =>
+      cardOf(stoneSetup(passFrom('a', 3, 5, 1), passFrom('b', 9, 5, 1, { on: 4, off: 6, ...aimed(east) }))).mark.place;
+    expect(markAt(0.4)).toEqual([0, 0]);
+    expect(markAt(-0.4)).toEqual([0, 0]);
+  });
+
+  it('a lamp held in the hand higher than an arm reaches takes a pole', () => {
+    const wordAt = (up: number, held: string) =>
+      cardOf(stoneSetup(passFrom('a', 3, 5, up, { held }))).rows[0]?.start.heightWord;
+    expect(wordAt(2.5, 'hand')).toBe('on a pole');
+    expect(wordAt(2.3, 'hand')).toBe('overhead');
+    expect(wordAt(2.5, 'stand')).toBe('overhead');
+  });
+
   it('numbers rows in the order in which lamps go on, whatever the order of the list', () => {
     const { rows } = cardOf(
       stoneSetup(passFrom('late', 3, 5, 1, { on: 6, off: 8 }), passFrom('early', 9, 5, 1, { on: 1, off: 2 })),

@@ -84,6 +84,19 @@ describe('the printed plan', () => {
     expect(svg).not.toContain('id="spot-1"');
   });
 
+  it('leaves out the hour that would lie on the camera or on a way on foot', () => {
+    const { card, data } = planOf(setup);
+    const box = { x: 0, y: 0, width: 120, height: 90 };
+    const hoursOf = (shown: PlanData) =>
+      everyShape(drawPlan(card, shown, box)).flatMap((shape) =>
+        shape.kind === 'text' && /^\d+$/.test(shape.text) && shape.style.weight === 400 ? [shape.text] : [],
+      );
+    // a way straight up from the camera through the mark, to the north
+    const up: PlanData['walks'][number] = { from: null, to: null, points: [card.camera.place, [0, 100]] };
+    expect(hoursOf({ ...data, walks: [] })).toContain('12');
+    expect(hoursOf({ ...data, walks: [up] })).not.toContain('12');
+  });
+
   it('draws with one stroke weight, in black and white', () => {
     const { card, data } = planOf(setup);
     const hazard = { name: 'Edge', position: [4, 4] as [number, number], radiusMetres: 2 };
