@@ -59,15 +59,9 @@ export const cardRows = (
           name: pass.name,
           lampName: lamp.name,
           frameNumber: f + 1,
-<<<<<<< HEAD
-          isHeld: pass.held === 'hand',
-          start: cardStand(reckoning, first),
-          end: moves ? cardStand(reckoning, last) : null,
-=======
           isHeld,
-          start: inReach(cardStand(reckoning, first.position), isHeld),
-          end: moves ? inReach(cardStand(reckoning, last.position), isHeld) : null,
->>>>>>> cb74c83ed25ef4b797edf8cd8cb5fba01485380c
+          start: inReach(cardStand(reckoning, first), isHeld),
+          end: moves ? inReach(cardStand(reckoning, last), isHeld) : null,
           way,
           aimWord: aimOf(world, pass),
           levelPercent: pass.levelPercent,
