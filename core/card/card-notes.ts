@@ -7,7 +7,7 @@ import type { CardCaution, CardRow, CardSight, StopRule } from './field-card.ts'
 
 /** Common practice, no published source; stepping back by the root of two halves the light (inverse square law). */
 export const stopRules: readonly StopRule[] = [
-  { fault: 'Too bright', remedy: 'halve the count, or stand 1.4 times as far' },
+  { fault: 'Too bright', remedy: 'halve the count, or stand 1.4 times as far from what it lights' },
   { fault: 'Too dark', remedy: 'double the count' },
   { fault: 'Flat', remedy: 'lower the lamp, move one hour round the clock' },
 ];

@@ -28,7 +28,7 @@ const fixed: readonly (readonly [ColumnKey, string, number])[] = [
   ['level', 'level', 21.2],
   ['gel', 'gel', 19.6],
   ['count', 'COUNT', 16.6],
-  ['strokes', 'strokes', 14.8],
+  ['strokes', 'frame', 14.8],
   ['done', '', 6.4],
 ];
 

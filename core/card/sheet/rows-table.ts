@@ -12,8 +12,12 @@ const headMm = 10.8;
 const nameMm = 4.9;
 /** Of the column of numbers. */
 const numberMm = 9.2;
-/** What stands over heads: where clock and paces count from, and what heights are over. */
-const overWords: Partial<Record<ColumnKey, string>> = { clock: 'from the mark', height: 'over the ground there' };
+/** What stands over heads: where clock and paces count from, what heights are over, and of two numbers the upper. */
+const overWords: Partial<Record<ColumnKey, string>> = {
+  clock: 'from the mark',
+  height: 'over the ground there',
+  strokes: 'strokes',
+};
 /** Height of a row whose places take so much each: a lamp that moves has two. */
 export const heightOfRow = ({ end }: Pick<CardRow, 'end'>, each: number): number => (end ? 2 : 1) * each;
 
@@ -38,8 +42,8 @@ const rule = (x: number, y: number, width: number, weight: number): Shape => ({
   width: weight,
 });
 
-/** What stands large in a cell and small under it. */
-type Cell = readonly [large: string, small: string, style?: TextStyle];
+/** What stands large in a cell and, as a rule smaller, under it. */
+type Cell = readonly [large: string, small: string, style?: TextStyle, smallStyle?: TextStyle];
 
 const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<ColumnKey, Cell>> => ({
   clock: [stand.clock, roundText(stand), type.strongNumeral],
@@ -50,7 +54,7 @@ const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<Co
 const lampCells = (row: CardRow): Partial<Record<ColumnKey, Cell>> => ({
   level: [levelText(row.levelPercent), row.lampName, type.numeral],
   count: [row.staysOn ? 'all' : `${countText(row)} s`, onText(row), type.count],
-  strokes: [`× ${row.strokes}`, `frame ${row.frameNumber}`, type.numeral],
+  strokes: [`× ${row.strokes}`, `${row.frameNumber}`, type.numeral, type.numeral],
 });
 
 /** What is in front of the lamp: each thing on a line of its own where two lines hold them, else one after the other. */
@@ -90,12 +94,12 @@ const rowShapes = (
   let left = x;
   for (const { key, widthMm } of rowColumns(width)) {
     const room = widthMm - 1.6;
-    const put = ([large, small, style = type.body]: Cell, at: number) => {
+    const put = ([large, small, style = type.body, smallStyle = type.body]: Cell, at: number) => {
       const isAlone = small === '';
       const y = at + (isAlone ? each / 2 + capMm(style) / 2 : firstLine(each));
       shapes.push(text(large, style, left, y));
-      const line = wrapped(small, type.body, room, measure, 1)[0];
-      if (line) shapes.push(text(line, type.body, left, at + secondLine(each)));
+      const line = wrapped(small, smallStyle, room, measure, 1)[0];
+      if (line) shapes.push(text(line, smallStyle, left, at + secondLine(each)));
     };
     const cell = cells[key];
     const end = endCells[key];
