@@ -76,7 +76,7 @@ const screens: readonly (readonly [name: string, at: readonly SizeName[], go: (a
   ['levels', ['wide'], (app) => mark(app, 'Levels')],
   [
     'time line and blend',
-    all,
+    ends,
     async (app) => {
       if (isPhone(app)) await press(app, 'Exposure');
       await app.page.locator('.blend > .unfold').click();
@@ -88,7 +88,7 @@ const screens: readonly (readonly [name: string, at: readonly SizeName[], go: (a
   ],
   [
     'place and hour',
-    all,
+    ends,
     async (app) => {
       if (isPhone(app)) await press(app, 'Time');
       await app.page.locator('.hour-strip > .unfold').click();
@@ -99,7 +99,7 @@ const screens: readonly (readonly [name: string, at: readonly SizeName[], go: (a
       await app.page.locator('.north-fields p').waitFor();
     },
   ],
-  ['compare', all, (app) => press(app, 'Compare')],
+  ['compare', ends, (app) => press(app, 'Compare')],
   [
     'wipe',
     ends,
