@@ -36,8 +36,8 @@ export default defineConfig({
         hookTimeout: 240_000,
         // what comes from a worker comes late on a busy machine
         expect: { poll: { timeout: 20_000 } },
-        // after all others: software GL takes a core and a half; files of a worker share one browser and its pages
-        maxWorkers: 2,
+        // one at a time, after all others: software GL takes both cores; files share one browser and its pages
+        maxWorkers: 1,
         isolate: false,
         sequence: { groupOrder: 1 },
       }),

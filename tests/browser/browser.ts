@@ -11,7 +11,7 @@ const softwareGl = [
 
 let shared: Promise<Browser> | null = null;
 
-/** The browser of all test files of a worker: they run one after the other, and starting one takes seconds. */
+/** The browser of all test files: they run one after the other in one worker, and starting one takes seconds. */
 export const launch = (): Promise<Browser> => {
   shared ??= chromium.launch({ executablePath: inject('chromiumPath'), args: ['--no-sandbox', ...softwareGl] });
   return shared;
