@@ -16,9 +16,9 @@ interface Size {
   readonly height: number;
   readonly samples: number;
 }
-const fullSize: Size = { width: 112, height: 63, samples: 2 };
+const fullSize: Size = { width: 112, height: 63, samples: 4 };
 /** For the variants of every kind: smaller, since two bounces on the CPU take their time. */
-const smallSize: Size = { width: 64, height: 36, samples: 2 };
+const smallSize: Size = { width: 64, height: 36, samples: 4 };
 
 describe('GPU layers against the CPU reference: median <= 2 %, 95th percentile <= 8 % over 1 % of the maximum', () => {
   let browser: Browser;
