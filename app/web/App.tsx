@@ -58,9 +58,9 @@ const useKeys = () => {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       const { undo, redo, cancel } = useApp.getState();
-      // a field with half-typed text undoes its own letters
       const key = event.key.toLowerCase();
       if (event.key === 'Escape') cancel();
+      // a field with half-typed text undoes its own letters
       if (!(event.ctrlKey || event.metaKey) || isTyping(event.target)) return;
       if (key === 'z' || key === 'y') event.preventDefault();
       if (key === 'y' || (key === 'z' && event.shiftKey)) redo();

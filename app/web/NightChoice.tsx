@@ -1,16 +1,16 @@
-import { chooseNightTheme, type NightTheme, useNightTheme } from './state/night-theme.ts';
+import { chooseNightTheme, type NightTheme, nightThemes, useNightTheme } from './state/night-theme.ts';
 import { Drop } from './ui/Drop.tsx';
 
-const words: readonly (readonly [NightTheme, string, string])[] = [
-  ['usual', 'Usual', 'colours as they are'],
-  ['red', 'Red', 'all of it in one red'],
-  ['dim', 'Dim white', 'half as bright, neutral'],
-];
+const notes: Readonly<Record<NightTheme, string>> = {
+  usual: 'colours as they are',
+  red: 'all of it in one red',
+  dim: 'half as bright, neutral',
+};
 
 /** The night theme of the whole page, pictures too. */
 export const NightChoice = () => {
   const theme = useNightTheme((state) => state.theme);
-  const present = words.find(([id]) => id === theme)?.[1];
+  const present = nightThemes.find(([id]) => id === theme)?.[1];
   return (
     <Drop
       className="drop night-choice"
@@ -18,9 +18,9 @@ export const NightChoice = () => {
       listLabel="Night theme"
       closesOnPress
     >
-      {words.map(([id, name, note]) => (
+      {nightThemes.map(([id, name]) => (
         <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
-          {name} <span className="quiet">{note}</span>
+          {name} <span className="quiet">{notes[id]}</span>
         </button>
       ))}
     </Drop>

@@ -1,6 +1,7 @@
+import type { Night } from '../setup/schema/setup.ts';
 import { type Cue, countCues, countState } from './count-cues.ts';
 import type { FieldCard } from './field-card.ts';
-import { goingOf, type Night } from './tonight.ts';
+import { goingOf } from './tonight.ts';
 
 /** A pass within an opening of the shutter, in seconds from when it opens. */
 export interface ClockPass {

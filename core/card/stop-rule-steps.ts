@@ -1,4 +1,4 @@
-import type { Setup } from '../setup/schema/setup.ts';
+import type { NightRun } from '../setup/schema/setup.ts';
 
 /** How a pass was gone, or is to be gone, on the night: as planned, but for these. */
 export interface Going {
@@ -12,7 +12,7 @@ export interface Going {
   readonly heightTimes: number;
 }
 
-export type Verdict = Setup['nights'][number]['runs'][number]['verdict'];
+export type Verdict = NightRun['verdict'];
 
 /** What the rules must know of a pass to keep to what can be done and is of use. */
 export interface GoingLimits {

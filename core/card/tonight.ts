@@ -1,10 +1,7 @@
-import type { Setup } from '../setup/schema/setup.ts';
+import type { Night, NightRun } from '../setup/schema/setup.ts';
 import type { CardRow, FieldCard } from './field-card.ts';
 import { frameOfRow, goingLimits } from './going-limits.ts';
 import { afterVerdict, type Going } from './stop-rule-steps.ts';
-
-export type Night = Setup['nights'][number];
-export type Run = Night['runs'][number];
 
 const planned = (row: CardRow): Going => ({
   seconds: row.countSeconds,
@@ -20,7 +17,13 @@ export const goingOf = (card: FieldCard, row: CardRow, night: Night | null): Goi
 };
 
 /** A pass as it was gone, for the log. `at` is the clock there, as 2026-10-09T22:30:00. */
-export const runOf = (card: FieldCard, row: CardRow, going: Going, verdict: Run['verdict'], at: string): Run => ({
+export const runOf = (
+  card: FieldCard,
+  row: CardRow,
+  going: Going,
+  verdict: NightRun['verdict'],
+  at: string,
+): NightRun => ({
   at,
   frameId: row.frameId,
   frameName: frameOfRow(card, row)?.name ?? `Frame ${row.frameNumber}`,

@@ -103,7 +103,7 @@ describe('a test shot', () => {
     await app.keepScreenshot('test-shot');
 
     // held another way, and files that are none, in between
-    const input = page.locator('input[data-test-shot]');
+    const input = page.getByLabel('Photo of a test frame');
     for (let orientation = 1; orientation <= 8; orientation++) {
       const name = `held-${orientation}.jpg`;
       await input.setInputFiles({ name, mimeType: 'image/jpeg', buffer: turned(orientation) });

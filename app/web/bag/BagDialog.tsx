@@ -4,6 +4,7 @@ import { keptOf, pageBag, useBag } from '../state/bag.ts';
 import { useSession } from '../state/session.ts';
 import type { KeptLamp } from '../storage/records.ts';
 import { download } from '../ui/download.ts';
+import { FilePicker } from '../ui/FilePicker.tsx';
 import { BagRow } from './BagRow.tsx';
 import { BeamTaps } from './BeamTaps.tsx';
 import '../ui/test-shot.css';
@@ -79,18 +80,11 @@ export const BagDialog = () => {
           Close
         </button>
       </div>
-      <input
-        ref={picker}
-        type="file"
+      <FilePicker
+        picker={picker}
+        label="Bag of lamps, or photometric file"
         accept=".json,.ies,application/json"
-        aria-label="Bag of lamps, or photometric file"
-        data-bag
-        hidden
-        onChange={(event) => {
-          const [file] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (file) void bringIn(file);
-        }}
+        onFile={(file) => void bringIn(file)}
       />
       <p className="quiet">
         Kept in this browser, for all setups. A lamp added from here is a copy. Import takes an exported bag, or a

@@ -10,6 +10,7 @@ import { cutSpot } from '../photo/decode-photo.ts';
 import { usePhoto } from '../photo/use-photo.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
+import { FilePicker } from '../ui/FilePicker.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { percentText } from '../ui/words.ts';
 import { type TapLens, tapLens } from './tap-lens.ts';
@@ -87,17 +88,11 @@ export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) =
       <button type="button" onClick={() => picker.current?.click()}>
         {file ? 'Another photo of the spot…' : 'Tap in a photo of the spot…'}
       </button>
-      <input
-        ref={picker}
-        type="file"
+      <FilePicker
+        picker={picker}
+        label="Photo of the spot on the wall"
         accept="image/jpeg,.jpg,.jpeg"
-        aria-label="Photo of the spot on the wall"
-        data-spot
-        hidden
-        onChange={(event) => {
-          const [given] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (!given) return;
+        onFile={(given) => {
           setFile(given);
           setPlaces({});
           setTypedDegrees(null);

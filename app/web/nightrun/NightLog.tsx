@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
-import type { Night } from '../../../core/card/tonight.ts';
-import type { Setup } from '../../../core/setup/schema/setup.ts';
+import type { Night, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
 import { leaveNightRun } from '../state/night-pages.ts';

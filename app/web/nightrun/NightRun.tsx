@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { leaveNightRun, openNights, stepBack } from '../state/night-pages.ts';
 import { useNightRun } from '../state/night-run.ts';
-import { chooseNightTheme, useNightTheme } from '../state/night-theme.ts';
+import { chooseNightTheme, nightThemes, useNightTheme } from '../state/night-theme.ts';
 import { useReports } from '../state/reports.ts';
 import { Notice } from '../ui/Notice.tsx';
 import { NightLog } from './NightLog.tsx';
@@ -11,11 +11,6 @@ import { useRunCard } from './use-run-card.ts';
 import './night-run.css';
 
 const closeNotice = () => useApp.getState().tell(null);
-const themes = [
-  ['usual', 'Usual'],
-  ['red', 'Red'],
-  ['dim', 'Dim white'],
-] as const;
 
 const useEscape = () => {
   useEffect(() => {
@@ -72,7 +67,7 @@ export const NightRun = () => {
           {showsLog ? 'Tonight' : 'Nights'}
         </button>
         <fieldset className="run-themes" aria-label="Light of the screen">
-          {themes.map(([id, words]) => (
+          {nightThemes.map(([id, words]) => (
             <button key={id} type="button" aria-pressed={theme === id} onClick={() => chooseNightTheme(id)}>
               {words}
             </button>

@@ -1,6 +1,6 @@
 import { useId, useState } from 'react';
 import type { FieldCard } from '../../../core/card/field-card.ts';
-import type { Night } from '../../../core/card/tonight.ts';
+import type { Night } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { dayWords, noteNight } from '../state/edits/night-edits.ts';
 import { goneWords, secondsWords, verdictWords } from './run-words.ts';

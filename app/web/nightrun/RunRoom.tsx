@@ -3,14 +3,15 @@ import type { FieldCard } from '../../../core/card/field-card.ts';
 import { type ClockState, frameClock } from '../../../core/card/frame-clock.ts';
 import { type RunStep, runSteps } from '../../../core/card/run-steps.ts';
 import type { Verdict } from '../../../core/card/stop-rule-steps.ts';
-import { goingOf, type Run } from '../../../core/card/tonight.ts';
+import { goingOf } from '../../../core/card/tonight.ts';
+import type { NightRun } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { dropLastRun } from '../state/edits/night-edits.ts';
 import { say, soundsHere } from './announce.ts';
 import { EndPage } from './EndPage.tsx';
 import { FramePage } from './FramePage.tsx';
 import { judgePass } from './judge-pass.ts';
-import { nightUnderWay } from './local-now.ts';
+import { nightUnderWay } from './night-under-way.ts';
 import { RowPage } from './RowPage.tsx';
 import { RunButtons } from './RunButtons.tsx';
 import { countClock, shutterClock } from './run-clock.ts';
@@ -19,7 +20,7 @@ import { useExposed } from './use-exposed.ts';
 import { useRunClock } from './use-run-clock.ts';
 import { useWakeLock } from './use-wake-lock.ts';
 
-const isOf = ({ passId, frameId }: Run, step: RunStep | undefined): boolean =>
+const isOf = ({ passId, frameId }: NightRun, step: RunStep | undefined): boolean =>
   step?.kind === 'pass' && passId === step.row.passId && frameId === step.row.frameId;
 
 const frameNumberOf = (step: RunStep | undefined): number | null =>

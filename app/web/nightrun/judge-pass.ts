@@ -5,8 +5,9 @@ import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { editTook } from '../state/edit-took.ts';
 import { addRun } from '../state/edits/night-edits.ts';
+import { localText } from '../state/local-text.ts';
 import { changeWords } from './change-words.ts';
-import { localText, nightUnderWay } from './local-now.ts';
+import { nightUnderWay } from './night-under-way.ts';
 
 interface Judged {
   /** False where the log takes no more. */

@@ -4,13 +4,18 @@ import { create } from 'zustand';
 export type NightTheme = 'usual' | 'red' | 'dim';
 
 const storageKey = 'lampfall night theme';
-const themes: readonly NightTheme[] = ['usual', 'red', 'dim'];
+/** All of them, with the name that is shown. */
+export const nightThemes = [
+  ['usual', 'Usual'],
+  ['red', 'Red'],
+  ['dim', 'Dim white'],
+] as const satisfies readonly (readonly [NightTheme, string])[];
 /** What the frame of a browser or a phone takes on. */
 const frameColours: Readonly<Record<NightTheme, string>> = { usual: '#0f1012', red: '#000000', dim: '#000000' };
 
 const kept = (): NightTheme => {
   try {
-    return themes.find((theme) => theme === localStorage.getItem(storageKey)) ?? 'usual';
+    return nightThemes.find(([theme]) => theme === localStorage.getItem(storageKey))?.[0] ?? 'usual';
   } catch {
     return 'usual';
   }

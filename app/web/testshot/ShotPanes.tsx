@@ -1,17 +1,18 @@
+import type { NightPhoto } from '../../../core/setup/schema/setup.ts';
 import type { PhotoLook } from '../../../core/testshot/photo-look.ts';
 import type { PhotoSettings } from '../../../core/testshot/photo-settings.ts';
 import { CrossPicture } from '../photo/CrossPicture.tsx';
 import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
 import { useApp } from '../state/app-store.ts';
-import { logPhoto, type NightPhoto } from '../state/edits/night-photo-edits.ts';
+import { logPhoto } from '../state/edits/night-photo-edits.ts';
 import { changeCamera } from '../state/edits/place-edits.ts';
 import { takePhotoSettings } from '../state/edits/test-shot-edits.ts';
+import { localText } from '../state/local-text.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { FramePicture } from './FramePicture.tsx';
 import { spotRadius } from './judge-shot.ts';
 import { PhotoFacts } from './PhotoFacts.tsx';
-import { localNow } from './photo-taken.ts';
 import type { TestShot } from './use-test-shot.ts';
 
 const looks: readonly (readonly [PhotoLook, string])[] = [
@@ -53,7 +54,7 @@ export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) =>
           onTake={() =>
             edit((s) => {
               const exposed = takePhotoSettings(s, place, settings);
-              return taken ? logPhoto(exposed, scheme.id, taken, localNow()) : exposed;
+              return taken ? logPhoto(exposed, scheme.id, taken, localText(new Date())) : exposed;
             })
           }
           onTakeFocalLength={() =>

@@ -6,10 +6,12 @@ import { correctedKept } from '../state/edits/corrected-kept.ts';
 import { logPhoto } from '../state/edits/night-photo-edits.ts';
 import { correctCounts } from '../state/edits/test-shot-edits.ts';
 import { type TestShotWish, useSession } from '../state/session.ts';
+import { FilePicker } from '../ui/FilePicker.tsx';
 import { realWords } from '../ui/real-words.ts';
 import '../ui/test-shot.css';
+import { localText } from '../state/local-text.ts';
 import { BagCheck } from './BagCheck.tsx';
-import { localNow, photoTaken } from './photo-taken.ts';
+import { photoTaken } from './photo-taken.ts';
 import { ShotPanes } from './ShotPanes.tsx';
 import { shotOutcome } from './shot-outcome.ts';
 import { useTestShot } from './use-test-shot.ts';
@@ -46,7 +48,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
     const counted = places.map(({ passId, to }) => ({ place: { ...place, passId }, seconds: to }));
     edit((setup) => {
       const corrected = correctCounts(setup, own.lamp.id, verdict, counted);
-      return taken ? logPhoto(corrected, scheme.id, taken, localNow()) : corrected;
+      return taken ? logPhoto(corrected, scheme.id, taken, localText(new Date())) : corrected;
     });
     const inBag = twin && goesIntoBag ? correctedKept(twin.kept, own, verdict).lamp : null;
     if (twin && inBag) void pageBag.correct(twin.kept.id, (kept) => correctedKept(kept, own, verdict));
@@ -82,19 +84,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           Close
         </button>
       </div>
-      <input
-        ref={picker}
-        type="file"
-        accept="image/jpeg,.jpg,.jpeg"
-        aria-label="Photo of a test frame"
-        data-test-shot
-        hidden
-        onChange={(event) => {
-          const [given] = event.currentTarget.files ?? [];
-          event.currentTarget.value = '';
-          if (given) setFile(given);
-        }}
-      />
+      <FilePicker picker={picker} label="Photo of a test frame" accept="image/jpeg,.jpg,.jpeg" onFile={setFile} />
       <p className="quiet">
         The photo stays on this machine: it is neither sent nor saved. JPEG only; raw files would need a converter for
         every camera.

@@ -1,11 +1,6 @@
-import { type NightPhoto, nightPhotoOf } from '../state/edits/night-photo-edits.ts';
+import type { NightPhoto } from '../../../core/setup/schema/setup.ts';
+import { nightPhotoOf } from '../state/edits/night-photo-edits.ts';
 import type { TestShot } from './use-test-shot.ts';
-
-/** The clock of this machine, as the document writes times. */
-export const localNow = (): string => {
-  const now = new Date();
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 19);
-};
 
 /** The photo that is looked at as the log of nights keeps it; null while there is none. */
 export const photoTaken = ({ photo, scheme, frame, lamp, answer }: TestShot, file: File | null): NightPhoto | null => {

@@ -1,6 +1,6 @@
-import type { Frame, Lamp } from '../../../core/setup/schema/setup.ts';
+import type { Frame, Lamp, TestShot } from '../../../core/setup/schema/setup.ts';
 import type { LampFromShot } from '../../../core/testshot/lamp-from-shot.ts';
-import { type TestShot, withTestShot } from '../state/edits/lamp-shots.ts';
+import { withTestShot } from '../state/edits/lamp-shots.ts';
 import { type CountChange, countChanges } from './count-changes.ts';
 
 /** What a shot would make of a lamp, and of its counts in the frame. */

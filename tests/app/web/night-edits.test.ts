@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { localText, nightUnderWay } from '../../../app/web/nightrun/local-now.ts';
+import { nightUnderWay } from '../../../app/web/nightrun/night-under-way.ts';
 import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import {
   addRun,
@@ -10,12 +10,13 @@ import {
   noteNight,
   schemeFromNight,
 } from '../../../app/web/state/edits/night-edits.ts';
+import { localText } from '../../../app/web/state/local-text.ts';
 import { cardData } from '../../../core/card/card-data.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
-import { goingOf, type Run, runOf } from '../../../core/card/tonight.ts';
+import { goingOf, runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
-import type { Scheme } from '../../../core/setup/schema/setup.ts';
+import type { NightRun, Scheme } from '../../../core/setup/schema/setup.ts';
 
 const setup = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
 const scheme = setup.schemes[0] as Scheme;
@@ -24,7 +25,7 @@ const [row] = card.rows;
 if (!row) throw new Error('the sample has no pass');
 
 /** A night in which the first row was gone so often, and each time said so. */
-const goneAs = (...verdicts: Run['verdict'][]) =>
+const goneAs = (...verdicts: NightRun['verdict'][]) =>
   verdicts.reduce((s, verdict, i) => {
     const night = s.nights.at(-1) ?? null;
     const run = runOf(card, row, goingOf(card, row, night), verdict, `2026-10-12T22:3${i}:00`);
@@ -72,7 +73,7 @@ describe('the log of a night', () => {
     const night = goneAs('good').nights[0];
     if (!night) throw new Error('no night');
     const full = { ...setup, nights: Array.from({ length: 60 }, (_, i) => ({ ...night, id: `n${i}` })) };
-    const run = night.runs[0] as Run;
+    const run = night.runs[0] as NightRun;
     expect(() => addRun(full, null, scheme, run)).toThrow(EditRefused);
     expect(addRun(full, 'n7', scheme, run).nights[7]?.runs).toHaveLength(2);
   });

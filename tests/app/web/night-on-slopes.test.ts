@@ -6,10 +6,10 @@ import { heightOverGround } from '../../../core/card/card-stand.ts';
 import type { FieldCard } from '../../../core/card/field-card.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
-import { type Night, runOf } from '../../../core/card/tonight.ts';
+import { runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
-import type { Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Night, Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 
 type Waypoint = Pass['waypoints'][number];

@@ -1,7 +1,8 @@
 import type { BagLamp } from '../../../../core/bag/bag-file.ts';
+import type { TestShot } from '../../../../core/setup/schema/setup.ts';
 import type { KeptLamp } from '../../storage/records.ts';
 import { statedLumens } from '../bag-twins.ts';
-import { type TestShot, withTestShot } from './lamp-shots.ts';
+import { withTestShot } from './lamp-shots.ts';
 
 /**
  * A kept lamp corrected by one more test shot of a lamp of a setup. The shot is told against what is stated of that one; it is

@@ -1,10 +1,8 @@
-import type { Lamp, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Lamp, Setup, TestShot } from '../../../../core/setup/schema/setup.ts';
 import { combinedShots } from '../../../../core/testshot/combined-shots.ts';
 import { replaceById } from './within.ts';
 
 /** Edits of the test shots that a lamp keeps: pure, each (setup, …) -> setup. */
-
-export type TestShot = Lamp['testShots'][number];
 
 /** Most shots that a lamp keeps; the oldest make room. */
 export const mostTestShots = 24;

@@ -1,9 +1,8 @@
 import { movedPlace } from '../../../../core/card/moved-place.ts';
-import type { Night, Run } from '../../../../core/card/tonight.ts';
 import type { GroundPoint } from '../../../../core/geometry/hull.ts';
 import { litFrom } from '../../../../core/passes/lit-from.ts';
 import { plainLines } from '../../../../core/setup/plain-text.ts';
-import type { Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Night, NightRun, Pass, Position, Scheme, Setup } from '../../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../../core/world/world.ts';
 import { EditRefused } from './edit-refused.ts';
 import { duplicateScheme, renameScheme } from './frame-edits.ts';
@@ -19,7 +18,7 @@ export const nightId = ({ nights }: Setup): string => {
 };
 
 /** Writes down a pass as it was gone: in the night under way, or in a new one where there is none. */
-export const addRun = (setup: Setup, inNightId: string | null, scheme: Scheme, run: Run): Setup => {
+export const addRun = (setup: Setup, inNightId: string | null, scheme: Scheme, run: NightRun): Setup => {
   const night = setup.nights.find(({ id }) => id === inNightId);
   if (night && night.runs.length >= mostRuns)
     throw new EditRefused(
@@ -66,12 +65,12 @@ export const noteNight = (setup: Setup, id: string, note: string): Setup => {
   return nights === setup.nights ? setup : { ...setup, nights };
 };
 
-const isAsPlanned = ({ distanceTimes, hoursMoved, heightTimes }: Run): boolean =>
+const isAsPlanned = ({ distanceTimes, hoursMoved, heightTimes }: NightRun): boolean =>
   distanceTimes === 1 && hoursMoved === 0 && heightTimes === 1;
 
 const asGone = (
   pass: Pass,
-  run: Run,
+  run: NightRun,
   frameSeconds: number,
   moved: (waypoint: Pass['waypoints'][number]) => Position,
 ): Pass => {
@@ -89,7 +88,7 @@ export const dayWords = (localTime: string): string =>
   });
 
 /** Of runs of one pass, the one to go on from: the last that was good, or else the last. */
-const bestRun = (runs: readonly Run[], frameId: string, passId: string): Run | undefined => {
+const bestRun = (runs: readonly NightRun[], frameId: string, passId: string): NightRun | undefined => {
   const own = runs.filter((run) => run.frameId === frameId && run.passId === passId);
   return own.findLast(({ verdict }) => verdict === 'good') ?? own.at(-1);
 };

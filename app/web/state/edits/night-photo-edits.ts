@@ -1,11 +1,8 @@
-import type { Night } from '../../../../core/card/tonight.ts';
-import type { Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Night, NightPhoto, Setup } from '../../../../core/setup/schema/setup.ts';
 import type { PhotoSettings } from '../../../../core/testshot/photo-settings.ts';
 import { nightId } from './night-edits.ts';
 import { plainName } from './plain-name.ts';
 import { type FramePlace, replaceById } from './within.ts';
-
-export type NightPhoto = Night['photos'][number];
 
 /** Most of each that a setup keeps. */
 const [mostNights, mostPhotos] = [60, 200];

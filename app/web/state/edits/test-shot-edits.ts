@@ -1,8 +1,8 @@
 import { litFrom } from '../../../../core/passes/lit-from.ts';
-import type { Pass, Setup } from '../../../../core/setup/schema/setup.ts';
+import type { Pass, Setup, TestShot } from '../../../../core/setup/schema/setup.ts';
 import type { PhotoSettings } from '../../../../core/testshot/photo-settings.ts';
 import { setFrameNumber } from './frame-edits.ts';
-import { addTestShot, type TestShot } from './lamp-shots.ts';
+import { addTestShot } from './lamp-shots.ts';
 import { setPassSeconds } from './pass-edits.ts';
 import { changeFrame, type FramePlace, type PassPlace } from './within.ts';
 
