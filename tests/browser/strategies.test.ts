@@ -45,6 +45,7 @@ describe('frames, passes and the ground: what one person can do', () => {
   it('a hazard is marked, typed, dragged and taken away: its caution comes and goes', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
     const { page } = app;
+    await expect.poll(() => page.locator('.cautions').innerText()).toContain('No cautions.');
     await page.locator('.slip-head', { hasText: 'Hazards' }).click();
     await page.locator('summary', { hasText: 'Mark a hazard' }).click();
     await page.getByRole('button', { name: 'Bog', exact: true }).click();

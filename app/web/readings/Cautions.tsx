@@ -44,7 +44,9 @@ export const Cautions = () => {
     );
   return (
     <section className="cautions" aria-label="Cautions" aria-live="polite">
-      {report?.cautions.length === 0 && <p className="quiet">No cautions.</p>}
+      {!report?.cautions.length && (
+        <p className="quiet">{report ? 'No cautions.' : 'Cautions are being worked out.'}</p>
+      )}
       <ul>
         {keyed(report?.cautions ?? []).map(({ key, caution }) => (
           <li key={key} data-code={caution.code}>
