@@ -24,10 +24,12 @@ export default defineConfig({
     reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
     projects: [
       project('architecture', 'tests/architecture/**/*.test.ts'),
-      project('core', 'tests/core/**/*.test.ts', { testTimeout: 180_000 }),
+      // pure functions: files may share what they import
+      project('core', 'tests/core/**/*.test.ts', { testTimeout: 180_000, isolate: false }),
       project('reference', 'tests/reference/**/*.test.ts', {
         globalSetup: ['tests/reference/support/global-setup.ts'],
         testTimeout: 180_000,
+        isolate: false,
       }),
       project('app', 'tests/app/**/*.test.{ts,tsx}', { testTimeout: 180_000 }),
       project('browser', 'tests/browser/**/*.test.ts', {

@@ -47,7 +47,7 @@ export const card: Command = {
   usage,
   about:
     'writes the field card of a scheme: as text, as a PDF (of one page where it fits), or its plan alone as SVG; without choice as text',
-  run: async (line) => {
+  run: async (line, { print }) => {
     const text = { type: 'string' } as const;
     const options = {
       scheme: text,
@@ -81,6 +81,6 @@ export const card: Command = {
       const pages = layOutCard(data, { plan, aspect: sensor.widthMm / sensor.heightMm, measure: font.measure });
       writeOutput(pdf, await pdfOfPages(pages, `Field card: ${title}`, font, cardPictures(setup, scheme)));
     }
-    if (words.isSet('text') || (pdf === undefined && svg === undefined)) process.stdout.write(cardText(data));
+    if (words.isSet('text') || (pdf === undefined && svg === undefined)) print(cardText(data));
   },
 };

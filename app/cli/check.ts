@@ -29,8 +29,8 @@ const usage = 'lampfall check FILE';
 export const check: Command = {
   usage,
   about: 'says whether a setup file is good, and lists its cautions',
-  run: (words) => {
+  run: (words, { print }) => {
     const { file } = readWords(words, {}, usage);
-    process.stdout.write(checkText(loadSetup(file)));
+    print(checkText(loadSetup(file)));
   },
 };

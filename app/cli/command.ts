@@ -3,6 +3,16 @@ export class CommandError extends Error {
   override readonly name = 'CommandError';
 }
 
+/** What a command says, and to whom. */
+export interface Terminal {
+  /** What was asked for. */
+  readonly print: (text: string) => void;
+  /** What is said beside it: faults, and how long it takes. */
+  readonly tell: (text: string) => void;
+  /** Whether a person reads what is told. */
+  readonly isWatched: boolean;
+}
+
 /** One command of the program. */
 export interface Command {
   /** "lampfall check FILE". */
@@ -10,7 +20,7 @@ export interface Command {
   /** What it does, in one sentence. */
   readonly about: string;
   /** Does the work with the words after the command's name. Throws `CommandError`, or rejects with one. */
-  readonly run: (words: readonly string[]) => void | Promise<void>;
+  readonly run: (words: readonly string[], terminal: Terminal) => void | Promise<void>;
 }
 
 /** Why the system refused a file, in plain words. */

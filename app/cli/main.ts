@@ -1,48 +1,12 @@
-import { card } from './card.ts';
-import { check } from './check.ts';
-import { type Command, CommandError, oneLine } from './command.ts';
-import { picture } from './picture.ts';
-import { readings } from './readings.ts';
-import { sweep } from './sweep.ts';
-
-const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture, card }));
-
-const help = (): string =>
-  [
-    'Rehearse the lighting of a night foreground.',
-    '',
-    ...[...commands.values()].flatMap(({ usage, about }) => [usage, `    ${about}`]),
-    '',
-  ].join('\n');
-
-const asksHelp = (word: string): boolean => word === '--help' || word === '-h';
-
-const run = async ([name, ...words]: readonly string[]): Promise<void> => {
-  if (name === undefined || name === '' || (name.startsWith('-') && !asksHelp(name)))
-    throw new CommandError(`a command is missing; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`);
-  if (asksHelp(name)) {
-    process.stdout.write(help());
-    return;
-  }
-  const command = commands.get(name);
-  if (!command)
-    throw new CommandError(
-      `there is no command "${name}"; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`,
-    );
-  if (words.some(asksHelp)) process.stdout.write(`${command.usage}\n    ${command.about}\n`);
-  else await command.run(words);
-};
+import { runLine } from './run-line.ts';
 
 // a reader that stops early, such as `head`, is no fault
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
   process.exitCode = error.code === 'EPIPE' ? 0 : 1;
 });
 
-try {
-  await run(process.argv.slice(2));
-} catch (error) {
-  const message = error instanceof Error ? error.message : String(error);
-  const prefix = error instanceof CommandError ? 'lampfall' : 'lampfall: a fault of the program';
-  process.stderr.write(`${prefix}: ${oneLine(message)}\n`);
-  process.exitCode = 1;
-}
+process.exitCode = await runLine(process.argv.slice(2), {
+  print: (text) => process.stdout.write(text),
+  tell: (text) => process.stderr.write(text),
+  isWatched: process.stderr.isTTY,
+});

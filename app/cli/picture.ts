@@ -36,12 +36,11 @@ const sizeOf = (world: World, width: number, samples: number): PictureSize => {
 };
 
 /**
- * Tells a person at a terminal how long it will take, from a small trial of one frame; says nothing into files and pipes.
+ * How long it will take, from a small trial of one frame.
  *
  * @param frames how many are traced
  */
-const announce = (world: World, frame: WorldFrame, frames: number, { width, height, samples }: PictureSize): void => {
-  if (!process.stderr.isTTY) return;
+const foretold = (world: World, frame: WorldFrame, frames: number, { width, height, samples }: PictureSize): string => {
   const trial = { width: 48, height: Math.max(Math.round(48 / world.aspect), 1), samples: 4 };
   let start = 0;
   // the first rounds only warm the program up
@@ -51,7 +50,7 @@ const announce = (world: World, frame: WorldFrame, frames: number, { width, heig
   }
   const each = (performance.now() - start) / (trial.width * trial.height * trial.samples);
   const seconds = (each * frames * width * height * samples) / 1000;
-  process.stderr.write(`tracing ${width} x ${height}, ${samples} samples: about ${Math.ceil(seconds)} s\n`);
+  return `tracing ${width} x ${height}, ${samples} samples: about ${Math.ceil(seconds)} s\n`;
 };
 
 /** Eight-bit sRGB PNG of a linear picture. */
@@ -65,7 +64,7 @@ export const picturePng = (world: World, frame: WorldFrame, size: PictureSize): 
 export const picture: Command = {
   usage,
   about: 'traces one frame, or the blend, and writes it as a PNG; without choice the first scheme’s last frame',
-  run: (line) => {
+  run: (line, terminal) => {
     const text = { type: 'string' } as const;
     const words = readWords(
       line,
@@ -87,7 +86,7 @@ export const picture: Command = {
     const frame = world.frames.find((each) => each.id === id) as WorldFrame;
     const size = sizeOf(world, width, samples);
     const blended = new Set(blendEntries(scheme).map((entry) => entry.frame.id));
-    announce(world, frame, words.isSet('blend') ? blended.size : 1, size);
+    if (terminal.isWatched) terminal.tell(foretold(world, frame, words.isSet('blend') ? blended.size : 1, size));
     const { pixelsWide } = (scheme.camera ?? setup.camera).sensor;
     const png = words.isSet('blend')
       ? pngOf(traceBlend(world, scheme, pixelsWide, size), frame, size)

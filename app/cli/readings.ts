@@ -9,12 +9,12 @@ const usage = 'lampfall readings FILE [--json]';
 export const readings: Command = {
   usage,
   about: 'prints the numbers of every pass, as a table or as JSON',
-  run: (words) => {
+  run: (words, { print }) => {
     const { file, isSet } = readWords(words, { json: { type: 'boolean' } }, usage);
     const setup = loadSetup(file);
     const text = isSet('json')
       ? JSON.stringify(reportSetup(setup), null, 2)
       : [...readingsTable(setup), ...tableKey, '', safetyLine].join('\n');
-    process.stdout.write(`${text}\n`);
+    print(`${text}\n`);
   },
 };

@@ -64,7 +64,7 @@ export const sweep: Command = {
   usage,
   about:
     'changes one pass step by step and reads each step: place on the clock, unless told otherwise; --steps 1 keeps the clock and changes the height',
-  run: (line) => {
+  run: (line, { print }) => {
     const [text, flag] = [{ type: 'string' }, { type: 'boolean' }] as const;
     const options = {
       pass: text,
@@ -87,7 +87,7 @@ export const sweep: Command = {
       const out = words.isSet('json')
         ? JSON.stringify(sweepJson(setup, place, plan.kind, cells), null, 2)
         : [headOf(found, plan.kind), ...sweepTable(cells, tableOptions)].join('\n');
-      process.stdout.write(`${out}\n`);
+      print(`${out}\n`);
     } catch (error) {
       throw faultOf(error);
     }

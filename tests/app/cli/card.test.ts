@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { card } from '../../../app/cli/card.ts';
 import { CommandError } from '../../../app/cli/command.ts';
 import { findPoppler, pixelsOfPdf, poppler } from '../card/find-poppler.ts';
-import { runLampfall, sample } from './run-command.ts';
+import { nobody, runLampfall, sample } from './run-command.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'lampfall-card-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -65,7 +65,7 @@ describe('lampfall card', () => {
       /card\.pdf: can't be written: there is no such file or folder$/,
     ],
   ] as const)('refuses %s', async (_, words, expected) => {
-    const refused = await card.run([sample('three-stones'), ...words])?.then(
+    const refused = await card.run([sample('three-stones'), ...words], nobody)?.then(
       () => null,
       (error: unknown) => error,
     );

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { reportShape } from './report-shape.ts';
-import { runLampfall, sample } from './run-command.ts';
+import { runLampfall, runLampfallAlone, sample } from './run-command.ts';
 
 const lines = (text: string) => text.trimEnd().split('\n');
 
@@ -110,5 +110,18 @@ describe('lampfall --help', () => {
     expect(ran.stdout).toMatch(expected);
     // what it is for, and two lines a command
     expect(lines(ran.stdout).length).toBeLessThan(14);
+  });
+});
+
+describe('lampfall in a process of its own', () => {
+  it('prints to stdout and ends with 0, or tells stderr why not and ends with 1', async () => {
+    const good = await runLampfallAlone('check', sample('three-stones'));
+    expect(good).toEqual(await runLampfall('check', sample('three-stones')));
+    expect(good.exitCode).toBe(0);
+    expect(await runLampfallAlone('check')).toEqual({
+      exitCode: 1,
+      stdout: '',
+      stderr: 'lampfall: a setup file is missing; usage: lampfall check FILE\n',
+    });
   });
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { CommandError } from '../../../app/cli/command.ts';
 import { sweep as command } from '../../../app/cli/sweep.ts';
-import { runLampfall, sample } from './run-command.ts';
+import { nobody, runLampfall, sample } from './run-command.ts';
 
 const stones = sample('three-stones');
 const answer = z.strictObject({
@@ -118,8 +118,8 @@ describe('lampfall sweep', () => {
     ['too far', ['--pass', 'key', '--distances', '9000'], /the lamp must be within 5000 m level/],
     ['no key', ['--pass', 'key', '--ratios', '1'], /--pass must have a key beside it/],
   ])('%s: refused, naming the option and what was expected', (_, words, expected) => {
-    expect(() => command.run([stones, ...words])).toThrow(CommandError);
-    expect(() => command.run([stones, ...words])).toThrow(expected);
+    expect(() => command.run([stones, ...words], nobody)).toThrow(CommandError);
+    expect(() => command.run([stones, ...words], nobody)).toThrow(expected);
   });
 
   it('tells a fault in one line on stderr, exit 1', async () => {
