@@ -1,8 +1,11 @@
 import react from '@vitejs/plugin-react';
 import { defineConfig } from 'vitest/config';
+import { licencesPlugin } from './app/build/licences-plugin.ts';
 import { offlinePlugin } from './app/build/offline-plugin.ts';
 import { servedPolicy } from './app/build/page-policy.ts';
 import { starsPlugin } from './app/build/stars-plugin.ts';
+
+const licences = licencesPlugin();
 
 const project = (name: string, include: string, extra: object = {}) => ({
   extends: true as const,
@@ -14,9 +17,9 @@ const project = (name: string, include: string, extra: object = {}) => ({
 export default defineConfig({
   root: 'app/web',
   base: './',
-  plugins: [react(), starsPlugin(), offlinePlugin()],
+  plugins: [react(), starsPlugin(), licences.page, offlinePlugin()],
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
-  worker: { format: 'es', plugins: () => [starsPlugin()] },
+  worker: { format: 'es', plugins: () => [starsPlugin(), licences.collect()] },
   preview: { port: 4317, headers: { 'Content-Security-Policy': servedPolicy, 'X-Content-Type-Options': 'nosniff' } },
   server: { port: 4318 },
   test: {

@@ -1,5 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { dependencies } from '../../package.json';
 import { AppPage } from './app-page.ts';
 import { launch, leave } from './browser.ts';
 
@@ -51,6 +52,25 @@ describe('lists that drop down, and tiles that are pressed', () => {
     await page.mouse.move(x - 30, y - 8, { steps: 4 });
     expect(await page.locator('.tile[data-drag]').count()).toBe(0);
     expect(app.faults).toEqual([]);
-    await page.close();
+  });
+
+  it('the menu says which version it is, what changed, and the licence of every library that is built in', async () => {
+    const { page } = app;
+    await page.locator('.menu summary').click();
+    await page.getByRole('button', { name: 'About, changes, licences' }).click();
+    const dialog = page.getByRole('dialog', { name: /^Lampfall \d/ });
+    await dialog.getByText('What changed').click();
+    expect(await dialog.locator('pre').first().innerText()).toMatch(/^\d+\.\d+\.\d+/);
+    await dialog.getByText('Licences of what is built in').click();
+    const licences = dialog.locator('pre').last();
+    await expect.poll(() => licences.innerText()).toContain('SIL OPEN FONT LICENSE');
+    const text = await licences.innerText();
+    // tsx runs the terminal's commands and is no part of the page
+    const built = Object.keys(dependencies).filter((name) => name !== 'tsx');
+    expect(built.filter((name) => !text.includes(`\n${name} `) && !text.startsWith(`${name} `))).toEqual([]);
+    await page.keyboard.press('Escape');
+    await expect.poll(() => dialog.count()).toBe(0);
+    expect(app.faults).toEqual([]);
+    await app.close();
   });
 });

@@ -9,6 +9,7 @@ import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { FilePicker } from '../ui/FilePicker.tsx';
 import { TextField } from '../ui/TextField.tsx';
+import { KeptLine } from './KeptLine.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
 import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { asSample, openNewest } from './open-newest.ts';
@@ -22,21 +23,17 @@ const OwnSetups = lazy(() =>
   ),
 );
 
-/** Has the room's own file come while there is a network. */
-export const fetchLibraryFiles = async (): Promise<void> => {
-  await loadOwnSetups().catch(() => undefined);
-};
+const loadAbout = () => import('./About.tsx');
+const About = lazy(() =>
+  loadAbout().then(
+    ({ About }) => ({ default: About }),
+    () => ({ default: () => <p className="quiet">What this page is could not be loaded.</p> }),
+  ),
+);
 
-/** Whether and where the setup on screen is kept. */
-const KeptLine = () => {
-  const { key, sampleId, problem } = useSaving();
-  const words = () => {
-    if (problem !== null) return 'Your last changes are not kept. Save them as a file.';
-    if (key === null && sampleId !== null) return 'It comes with the page. Your first change makes a copy of your own.';
-    if (key === null) return 'New. It is kept from your first change on.';
-    return `${sampleId === null ? 'Kept' : 'Your copy of a sample, kept'} in this browser.`;
-  };
-  return <p className="quiet kept-line">{words()}</p>;
+/** Has the room's own files come while there is a network. */
+export const fetchLibraryFiles = async (): Promise<void> => {
+  await Promise.all([loadOwnSetups(), loadAbout()]).catch(() => undefined);
 };
 
 /** The setup's name; pressed, it offers the user's own setups, the samples, a file to open, and the present setup to save. */
@@ -45,6 +42,7 @@ export const SetupMenu = () => {
   const isKept = useSaving((state) => state.problem === null);
   const picker = useRef<HTMLInputElement>(null);
   const [isOpen, setIsOpen] = useState(false);
+  const [showsAbout, setShowsAbout] = useState(false);
   const { edit, tell } = useApp.getState();
   const openKept = async ({ id, name, load }: Kept) => {
     try {
@@ -62,7 +60,12 @@ export const SetupMenu = () => {
       {!isKept && <span className="not-kept"> · not kept</span>}
     </>
   );
-  return (
+  const about = showsAbout && (
+    <Suspense fallback={null}>
+      <About onClose={() => setShowsAbout(false)} />
+    </Suspense>
+  );
+  const menu = (
     <Drop className="menu" listClass="menu-list" label={label} onToggle={setIsOpen}>
       {(close) => {
         const closing = (act: () => void) => () => {
@@ -120,6 +123,9 @@ export const SetupMenu = () => {
                 ))}
               </div>
             ))}
+            <button type="button" className="quiet" onClick={closing(() => setShowsAbout(true))}>
+              About, changes, licences
+            </button>
             <FilePicker
               label="Setup file"
               accept={['.json', 'application/json', ...scanEndings].join()}
@@ -130,5 +136,11 @@ export const SetupMenu = () => {
         );
       }}
     </Drop>
+  );
+  return (
+    <>
+      {menu}
+      {about}
+    </>
   );
 };
