@@ -1,11 +1,12 @@
 import { card } from './card.ts';
 import { check } from './check.ts';
 import { type Command, CommandError, oneLine, type Terminal } from './command.ts';
+import { explain } from './explain.ts';
 import { picture } from './picture.ts';
 import { readings } from './readings.ts';
 import { sweep } from './sweep.ts';
 
-const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture, card }));
+const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture, card, explain }));
 
 const help = (): string =>
   [

@@ -37,6 +37,7 @@ import { useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
+import { fetchAbout } from './ui/about-texts.ts';
 import { isTyping } from './ui/is-typing.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
@@ -95,6 +96,7 @@ const useEarlyFiles = () => {
       void loadTestShot().catch(() => undefined);
       void loadBag().catch(() => undefined);
       void fetchLibraryFiles();
+      void fetchAbout().catch(() => undefined);
     }, 4000);
     return () => clearTimeout(timer);
   }, []);

@@ -2,6 +2,7 @@ import { type CountStep, countLadder } from '../../../core/readings/count.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { setPassSeconds } from '../state/edits/pass-edits.ts';
+import { useWhy } from '../ui/use-why.tsx';
 import { shutterText, signed, threeFigures } from '../ui/words.ts';
 
 interface LadderProps {
@@ -45,6 +46,7 @@ export const CountLine = ({ reading: { passId, count } }: { reading: PassReading
   const frame = scheme.frames.find(({ id }) => id === frameId);
   const pass = frame?.passes.find(({ id }) => id === passId);
   const { seconds, spoken, spokenStops, advice } = count;
+  const why = useWhy({ reading: 'count' }, `Count for ${signed(count.wantedStops)} stops`);
   const isCounted = pass !== undefined && Math.abs(pass.off - pass.on - (spoken ?? 0)) < 0.005;
   const set = (to: number) => edit((setup) => setPassSeconds(setup, { schemeId: scheme.id, frameId, passId }, to));
   // from the count that is needed, which does not change with the one that is kept; a lamp that stays lit has none
@@ -58,7 +60,7 @@ export const CountLine = ({ reading: { passId, count } }: { reading: PassReading
       : [];
   return (
     <div className="row">
-      <dt>Count for {signed(count.wantedStops)} stops</dt>
+      <dt>{why.button}</dt>
       <dd className="count-line">
         <span>{secondsText(seconds, pass?.levelPercent)}</span>
         {spoken !== null &&
@@ -71,6 +73,7 @@ export const CountLine = ({ reading: { passId, count } }: { reading: PassReading
           ))}
         {spokenStops !== null && <span>{signed(spokenStops)} stops</span>}
       </dd>
+      {why.text && <dd className="why-row">{why.text}</dd>}
       {pass && steps.length > 1 && <Ladder steps={steps} count={pass.off - pass.on} onTake={set} />}
       {advice.length > 0 && (
         <dd className="count-advice">

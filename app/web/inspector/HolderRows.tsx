@@ -1,5 +1,6 @@
 import type { TimedPassReading } from '../../../core/cautions/setup-report.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
+import { Reading } from '../ui/Reading.tsx';
 import { percentText, threeFigures } from '../ui/words.ts';
 
 /** A pass that may be read alone, as in a sweep, where nothing is known of the one before. */
@@ -12,23 +13,17 @@ const walkText = (walkSeconds: number, slackSeconds: number): string =>
 export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTimed }) => (
   <>
     {timing?.walkSeconds != null && timing.slackSeconds != null && (
-      <>
-        <dt>The walk there</dt>
-        <dd>
-          {walkText(timing.walkSeconds, timing.slackSeconds)}
-          {timing.roundHazards.length > 0 && ` · round ${timing.roundHazards.join(', ')}`}
-        </dd>
-      </>
+      <Reading about="walk" name="The walk there">
+        {walkText(timing.walkSeconds, timing.slackSeconds)}
+        {timing.roundHazards.length > 0 && ` · round ${timing.roundHazards.join(', ')}`}
+      </Reading>
     )}
     {person && (
-      <>
-        <dt>Holding it</dt>
-        <dd>
-          {person.visibleSeconds === 0
-            ? 'the lens does not see you'
-            : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
-        </dd>
-      </>
+      <Reading about="holder" name="Holding it">
+        {person.visibleSeconds === 0
+          ? 'the lens does not see you'
+          : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
+      </Reading>
     )}
   </>
 );

@@ -1,6 +1,7 @@
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useSession } from '../state/session.ts';
+import { Reading } from '../ui/Reading.tsx';
 import { metresText, percentText, signed, threeFigures } from '../ui/words.ts';
 import { CountLine } from './CountLine.tsx';
 import { HolderRows, type PerhapsTimed } from './HolderRows.tsx';
@@ -72,77 +73,73 @@ export const PassNumbers = ({ reading, setup }: { reading: PerhapsTimed; setup: 
   return (
     <dl className="numbers">
       <CountLine reading={reading} />
-      <dt>Off the axis</dt>
-      <dd>
+      <Reading about="off-axis" name="Off the axis">
         {degrees(reading.offAxisDegrees)} ·{' '}
         {reading.offAxisDegrees < 60 ? 'front' : reading.offAxisDegrees < 120 ? 'side' : 'back'}
-      </dd>
-      <dt>Elevation</dt>
-      <dd>{signed(reading.elevationDegrees)}°</dd>
+      </Reading>
+      <Reading about="elevation" name="Elevation">
+        {signed(reading.elevationDegrees)}°
+      </Reading>
       {target && (
-        <>
-          <dt>Dose at the target</dt>
-          <dd>{threeFigures(target.doseLuxSeconds)} lx·s</dd>
-        </>
+        <Reading about="target" name="Dose at the target">
+          {threeFigures(target.doseLuxSeconds)} lx·s
+        </Reading>
       )}
-      <dt>Beam</dt>
-      <dd>{beamText(reading.beam)}</dd>
-      <dt>Colour</dt>
-      <dd>{reading.colour.cctKelvin === null ? 'no white' : `${Math.round(reading.colour.cctKelvin)} K`}</dd>
+      <Reading about="beam" name="Beam">
+        {beamText(reading.beam)}
+      </Reading>
+      <Reading about="colour" name="Colour">
+        {reading.colour.cctKelvin === null ? 'no white' : `${Math.round(reading.colour.cctKelvin)} K`}
+      </Reading>
       {reading.paint && (
-        <>
-          <dt>To paint it</dt>
-          <dd>{paintText(reading.paint)}</dd>
-        </>
+        <Reading about="paint" name="To paint it">
+          {paintText(reading.paint)}
+        </Reading>
       )}
-      <dt>The lens</dt>
-      <dd>{lensText(reading, name)}</dd>
+      <Reading about="lens" name="The lens">
+        {lensText(reading, name)}
+      </Reading>
       <HolderRows reading={reading} />
-      <dt>Rakes the ground</dt>
-      <dd>{raking(relief)}</dd>
+      <Reading about="rakes-ground" name="Rakes the ground">
+        {raking(relief)}
+      </Reading>
       {relief.target && (
-        <>
-          <dt>Rakes the target</dt>
-          <dd>{raking(relief.target)}</dd>
-        </>
+        <Reading about="rakes-target" name="Rakes the target">
+          {raking(relief.target)}
+        </Reading>
       )}
       {setup.patch && (
-        <>
-          <dt>Patch</dt>
-          <dd>{patchText(relief)}</dd>
-        </>
+        <Reading about="patch" name="Patch">
+          {patchText(relief)}
+        </Reading>
       )}
-      <dt>Evenness</dt>
-      <dd>{evennessText(reading)}</dd>
+      <Reading about="evenness" name="Evenness">
+        {evennessText(reading)}
+      </Reading>
       {reading.overMoonStops !== null && (
-        <>
-          <dt>Over the moon</dt>
-          <dd>{signed(reading.overMoonStops)} stops at the target</dd>
-        </>
+        <Reading about="over-moon" name="Over the moon">
+          {signed(reading.overMoonStops)} stops at the target
+        </Reading>
       )}
       {agreement.moonDegrees !== null && (
-        <>
-          <dt>Against the moon</dt>
-          <dd>{againstText(agreement.moonDegrees)}</dd>
-        </>
+        <Reading about="against-moon" name="Against the moon">
+          {againstText(agreement.moonDegrees)}
+        </Reading>
       )}
       {agreement.glowDegrees !== null && (
-        <>
-          <dt>Against the glow</dt>
-          <dd>{againstText(agreement.glowDegrees)}</dd>
-        </>
+        <Reading about="against-glow" name="Against the glow">
+          {againstText(agreement.glowDegrees)}
+        </Reading>
       )}
-      <dt>Outline{rim.subjectId ? ` of ${name(rim.subjectId)}` : ''}</dt>
-      <dd>
+      <Reading about="outline" name={`Outline${rim.subjectId ? ` of ${name(rim.subjectId)}` : ''}`}>
         {rim.litShare === null
           ? 'the camera does not see the subject'
           : `${Math.round(100 * rim.litShare)} % lit${rim.rimToFaceStops === null ? '' : ` · ${signed(rim.rimToFaceStops)} stops to the face`}`}
-      </dd>
+      </Reading>
       {(hidesAnswer ? [] : shadows.slice(0, 6)).map((shadow) => (
-        <div key={shadow.subjectId} className="row">
-          <dt>Shadow of {name(shadow.subjectId)}</dt>
-          <dd>{shadowText(shadow)}</dd>
-        </div>
+        <Reading key={shadow.subjectId} about="shadow" name={`Shadow of ${name(shadow.subjectId)}`}>
+          {shadowText(shadow)}
+        </Reading>
       ))}
     </dl>
   );

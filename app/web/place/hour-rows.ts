@@ -10,8 +10,12 @@ import { bearingOfRadians, bearingText, heightText, lightWord, litText } from '.
 import { threeFigures } from '../ui/words.ts';
 import type { GroundLight } from './ground-light.ts';
 
+/** What is told of a night, and of an hour. */
+type NightName = 'Sun' | 'Dusk' | 'Dark' | 'Dawn' | 'Moon' | 'Its phase' | 'Dark, no moon' | 'Core in the dark';
+type HourName = 'Now' | 'Moonlight' | 'Its shadows' | 'Core' | 'Sky straight up' | 'Sky on the ground';
+
 /** A number of the hour or the night, with its name. */
-export type HourRow = readonly [name: string, text: string];
+export type HourRow = readonly [name: NightName | HourName, text: string];
 
 type Clock = (milliseconds: number) => string;
 

@@ -3,6 +3,7 @@ import { useApp, useScheme } from '../state/app-store.ts';
 import { splitFrame } from '../state/edits/split-frame.ts';
 import { useReport, useReports } from '../state/reports.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
+import { useWhy } from '../ui/use-why.tsx';
 
 /** The way out that one press takes: two frames instead of a walk that is too long for one. */
 const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { caution: Caution }) => {
@@ -18,6 +19,17 @@ const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { c
     >
       Split in two frames
     </button>
+  );
+};
+
+/** One caution: how bad, what and what to do; why, for whoever asks. */
+const CautionLine = ({ caution }: { caution: Caution }) => {
+  const why = useWhy({ caution: caution.code }, 'Why');
+  return (
+    <li data-code={caution.code}>
+      <CautionMark severity={caution.severity} /> {caution.message} {why.button} <WayOut caution={caution} />
+      {why.text}
+    </li>
   );
 };
 
@@ -49,9 +61,7 @@ export const Cautions = () => {
       )}
       <ul>
         {keyed(report?.cautions ?? []).map(({ key, caution }) => (
-          <li key={key} data-code={caution.code}>
-            <CautionMark severity={caution.severity} /> {caution.message} <WayOut caution={caution} />
-          </li>
+          <CautionLine key={key} caution={caution} />
         ))}
       </ul>
       <p className="safety quiet">

@@ -2,6 +2,7 @@ import { useApp, useFrame, useScheme } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
 import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
+import { useWhy } from '../ui/use-why.tsx';
 import { burntWords } from './burnt-words.ts';
 
 /** The strokes that the renderer draws, as in app/web/render/shaders/develop.frag.ts. */
@@ -24,10 +25,12 @@ export const BurntMarks = () => {
     const of = report?.frames.find((each) => each.id === id);
     return of ? [{ name, clipped: of.clipped }] : [];
   });
+  const why = useWhy({ reading: 'burnt' }, burntWords(frames));
   return (
     <div className="burnt">
       <Check label="Mark burnt" isOn={marksFull} onChange={(isOn) => mark('full', isOn)} />
-      {frames.length > 0 && <span className="burnt-words">{burntWords(frames)}</span>}
+      {frames.length > 0 && <span className="burnt-words">{why.button}</span>}
+      {why.text}
       {marksFull && (
         <ul className="burnt-key" aria-label="What the strokes mean">
           {strokes.map(([channel, path]) => (

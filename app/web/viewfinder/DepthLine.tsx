@@ -2,6 +2,7 @@ import { useApp, useFrame, useScheme } from '../state/app-store.ts';
 import { focusAt } from '../state/edits/frame-edits.ts';
 import { useReport } from '../state/reports.ts';
 import { unsharpWords } from '../ui/depth-words.ts';
+import { ReadingInLine } from '../ui/Reading.tsx';
 import { metresText } from '../ui/words.ts';
 import { FocusFrames } from './FocusFrames.tsx';
 
@@ -19,10 +20,10 @@ export const DepthLine = () => {
   const { steps, complete } = depth;
   return (
     <div className="depth-line">
-      <span>
-        Sharp from {metresText(depth.nearMetres)} to {metresText(depth.farMetres)} · hyperfocal{' '}
+      <ReadingInLine about="depth" name="Sharp">
+        from {metresText(depth.nearMetres)} to {metresText(depth.farMetres)} · hyperfocal{' '}
         {metresText(depth.hyperfocalMetres)}
-      </span>
+      </ReadingInLine>
       <button type="button" className="small" onClick={() => focus(depth.hyperfocalMetres)}>
         Focus there
       </button>

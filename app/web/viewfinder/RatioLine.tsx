@@ -1,5 +1,6 @@
 import { useFrame } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
+import { ReadingInLine } from '../ui/Reading.tsx';
 import { signed } from '../ui/words.ts';
 
 /** By how much the main light leads in this frame, and what all its light together makes of the patch. */
@@ -12,14 +13,14 @@ export const RatioLine = () => {
   return (
     <>
       {keyToFillStops !== null && (
-        <span>
-          {frame.name}: {nameOf(keyPassId)} over {nameOf(fillPassId)} {signed(keyToFillStops)} stops
-        </span>
+        <ReadingInLine about="key-to-fill" name={`${frame.name}: ${nameOf(keyPassId)} over ${nameOf(fillPassId)}`}>
+          {signed(keyToFillStops)} stops
+        </ReadingInLine>
       )}
       {patch && (
-        <span>
-          {frame.name}: patch in all light, contrast {patch.rmsContrast.toFixed(2)}
-        </span>
+        <ReadingInLine about="patch-all-light" name={`${frame.name}: patch in all light,`}>
+          contrast {patch.rmsContrast.toFixed(2)}
+        </ReadingInLine>
       )}
     </>
   );

@@ -1,5 +1,6 @@
 import { useFrame, useSetup } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
+import { ReadingInLine } from '../ui/Reading.tsx';
 import { signed } from '../ui/words.ts';
 
 /** What the night gives without lamps in this frame: open land, and the subject before its sky. */
@@ -12,16 +13,16 @@ export const SkyLine = () => {
   return (
     <>
       {own.unlitStops !== null && (
-        <span title="Level ground of 18 % under moon and sky alone, from mid-grey">
-          {frame.name}: unlit, 18 % grey land {signed(own.unlitStops)} stops
-        </span>
+        <ReadingInLine about="unlit" name={`${frame.name}: unlit, 18 % grey land`}>
+          {signed(own.unlitStops)} stops
+        </ReadingInLine>
       )}
       {own.outlines.slice(0, 1).map(({ subjectId, skyOverUnlitStops, skyOverLitStops }) =>
         skyOverUnlitStops === null ? null : (
-          <span key={subjectId} title="The sky right behind its outline against what is seen of it: the median of each">
-            {frame.name}: sky behind {nameOf(subjectId)} {signed(skyOverUnlitStops)} stops over it unlit
+          <ReadingInLine key={subjectId} about="sky-behind" name={`${frame.name}: sky behind ${nameOf(subjectId)}`}>
+            {signed(skyOverUnlitStops)} stops over it unlit
             {own.passes.length > 0 && skyOverLitStops !== null ? `, ${signed(skyOverLitStops)} lit` : ''}
-          </span>
+          </ReadingInLine>
         ),
       )}
     </>

@@ -1,5 +1,6 @@
 import { useFrame } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
+import { useWhy } from '../ui/use-why.tsx';
 import { shutterText, signed, threeFigures } from '../ui/words.ts';
 
 /** "−29°", "0°". */
@@ -11,6 +12,7 @@ const pixels = (value: number) => (value < 0.1 ? 'under 0.1 px' : `${value.toFix
 export const StarLine = () => {
   const frame = useFrame();
   const stars = useReport()?.frames.find(({ id }) => id === frame.id)?.stars;
+  const why = useWhy({ reading: 'stars' }, 'How trails are worked out');
   if (!stars) return null;
   return (
     <details className="star-line">
@@ -46,6 +48,8 @@ export const StarLine = () => {
           star in the picture that is nearest the equator, {declination(stars.declinationDegrees)}.
         </p>
       )}
+      {why.button}
+      {why.text}
       <p className="quiet">f in mm, N the f-number, p the pixel in µm, δ the declination, ω the turn of the sky</p>
     </details>
   );

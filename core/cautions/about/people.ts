@@ -1,0 +1,46 @@
+import { type About, commonPractice } from '../../units/about.ts';
+import { percentText } from '../caution-texts.ts';
+import { limits } from '../limits.ts';
+
+const { darkWalking } = limits;
+
+/** Cautions about whoever holds the lamps, and whoever comes by. */
+export const aboutPeopleCautions = {
+  eye: {
+    name: 'Eyes',
+    says: 'Somebody may look into a strong beam. Nobody should: in the dark the eye is wide open. No distance is called safe here.',
+    rule: `Over ${limits.eyeLux} lx at the eyes of a person in the setup, or, of whoever comes by, candela ÷ distance² ${limits.passerByMetres} metres from the lamp.`,
+    source:
+      'Threshold for cold white light of IEC/TR 62778, from memory; not a safe distance. Risk groups: IEC 62471. Ask the maker or someone qualified.',
+  },
+  'cannot-walk': {
+    name: 'Too far to walk',
+    says: 'One person can’t get from the pass before to this one in time.',
+    rule: `Shortest way × 1.2 ÷ your speed is more than the time between the passes, for walks of ${limits.stepMetres} metre or more: a danger within a frame, a warning between frames. In the dark ${darkWalking.slow} m/s over rough ground and ${darkWalking.quick} m/s on a path are told beside it.`,
+    source: commonPractice,
+  },
+  'person-in-frame': {
+    name: 'You show',
+    says: 'The lens sees whoever holds a lamp long enough for a ghost, or their shadow changes the picture.',
+    rule: `At one place of the picture for over ${percentText(limits.personShare)} of the exposure, and you or what is behind you no more than ${-limits.tooDarkStops} stops under mid-grey. Or people and their shadows change over ${percentText(limits.peopleShare)} of the picture by half a stop.`,
+    source: commonPractice,
+  },
+  'person-shadow': {
+    name: 'Your shadow',
+    says: 'Whoever holds this lamp stands between another lamp and what that one lights.',
+    rule: `For over ${percentText(limits.personShadowShare)} of the other lamp’s time; a tenth is 0.15 stop.`,
+    source: `Geometry; the limit: ${commonPractice.toLowerCase()}`,
+  },
+  terrain: {
+    name: 'Terrain',
+    says: 'Somebody stands in a hazard that you marked, or has to walk through one. The page knows only what you marked: look at the ground by day and ask who knows it.',
+    rule: 'Nearer to the middle of a hazard than its radius, at a lamp or at the camera; or no way is left but through it. A stand in it is a warning, a person a danger.',
+    source: 'Geometry. Local knowledge decides.',
+  },
+  'too-quick': {
+    name: 'Too quick to walk',
+    says: 'A lamp in the hand moves faster than you walk.',
+    rule: `Its speed on the fastest leg of its way is more than ${limits.quickerThanWalking} times your walking speed.`,
+    source: 'Nobody walks to a tenth: our choice.',
+  },
+} as const satisfies Record<string, About>;
