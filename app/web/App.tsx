@@ -191,6 +191,7 @@ export const App = () => {
         </header>
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
+          {Left === Viewfinder && (lack ? <FirstThings lack={lack} /> : <Welcome />)}
           {Left === Viewfinder ? (
             <Viewfinder belowFrames={belowFrames} />
           ) : (
@@ -200,10 +201,8 @@ export const App = () => {
           )}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
-            {Left === Viewfinder && lack && <FirstThings lack={lack} />}
             <LessonPanel />
             <Cautions />
-            {Left === Viewfinder && !lack && <Welcome />}
           </div>
         </div>
         <div className="right">

@@ -2,6 +2,8 @@ import { infinityMetres } from '../../../core/units/focus-range.ts';
 import { stepThird } from '../../../core/units/third-stops.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { type FrameNumber, setFrameNumber, setTint, setWhiteBalance } from '../state/edits/frame-edits.ts';
+import { putHintsAway, useHints } from '../state/hints.ts';
+import { Hint } from '../ui/Hint.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { parseQuantity } from '../ui/parse-quantity.ts';
 import { shutterText } from '../ui/words.ts';
@@ -10,6 +12,17 @@ import { FramesDrop } from './FramesDrop.tsx';
 import { useExposureEdit } from './use-exposure-edit.ts';
 
 const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : ' · magenta');
+
+/** Beside the fields: that they are typed into. */
+const ApertureHint = () => {
+  const isAway = useHints(({ away }) => away.includes('aperture'));
+  if (isAway) return null;
+  return (
+    <Hint label="Fields are typed into" onPutAway={() => putHintsAway('aperture')}>
+      <em>Type 2.8</em> as the aperture
+    </Hint>
+  );
+};
 
 /**
  * Which frame is seen, and its aperture, seconds, ISO, white balance and focus; those of all compared schemes while their
@@ -116,6 +129,7 @@ export const FrameLine = () => {
           step={0.1}
           onChange={(metres) => changeFocus((s, place) => setFrameNumber(s, place, 'focusMetres', metres))}
         />
+        <ApertureHint />
       </div>
     </div>
   );

@@ -6,7 +6,9 @@ import { cameraOf } from '../state/edits/place-edits.ts';
 import { useSession } from '../state/session.ts';
 import { type PlanView, planHalf, planViewOf } from '../ui/plan-view.ts';
 import { CameraMark } from './CameraMark.tsx';
+import { DragArrow } from './DragArrow.tsx';
 import { HazardMarks } from './HazardMarks.tsx';
+import { LampHint } from './LampHint.tsx';
 import { LampMark } from './LampMark.tsx';
 import { PassPath } from './PassPath.tsx';
 import { PlanGrid } from './PlanGrid.tsx';
@@ -87,9 +89,11 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
             )
           );
         })}
+        {!pointing && <DragArrow view={view} scheme={scheme} />}
         {tape && !pointing && <PlanTape view={view} tape={tape} />}
         {pointing && <PlanPointer view={view} {...pointing} />}
       </svg>
+      {!pointing && <LampHint />}
     </section>
   );
 };

@@ -1,4 +1,5 @@
 import { create } from 'zustand';
+import { keepText, keptText } from './kept-text.ts';
 
 /** How the page looks: as usual, all in one red, or neutral and dim, for eyes that are used to the dark. */
 export type NightTheme = 'usual' | 'red' | 'dim';
@@ -14,11 +15,8 @@ export const nightThemes = [
 const frameColours: Readonly<Record<NightTheme, string>> = { usual: '#0f1012', red: '#000000', dim: '#000000' };
 
 const kept = (): NightTheme => {
-  try {
-    return nightThemes.find(([theme]) => theme === localStorage.getItem(storageKey))?.[0] ?? 'usual';
-  } catch {
-    return 'usual';
-  }
+  const text = keptText(storageKey);
+  return nightThemes.find(([theme]) => theme === text)?.[0] ?? 'usual';
 };
 
 const put = (theme: NightTheme): void => {
@@ -39,9 +37,5 @@ export const startNightTheme = (): void => {
 export const chooseNightTheme = (theme: NightTheme): void => {
   useNightTheme.setState({ theme });
   put(theme);
-  try {
-    localStorage.setItem(storageKey, theme);
-  } catch {
-    // it lasts as long as the page then
-  }
+  keepText(storageKey, theme);
 };

@@ -1,5 +1,6 @@
 import { useApp } from './app-store.ts';
 import { pageBag } from './bag.ts';
+import { readHints } from './hints.ts';
 import { useLampPart } from './lamp-part.ts';
 import { useNightRun } from './night-run.ts';
 import { useSession } from './session.ts';
@@ -14,6 +15,7 @@ export const startStoresOver = (): void => {
   // what is kept may have been cleared away meanwhile
   void pageBag.refresh();
   useLampPart.setState(useLampPart.getInitialState(), true);
+  readHints();
   useNightRun.setState(useNightRun.getInitialState(), true);
   useSharing.setState(useSharing.getInitialState(), true);
   useSweeps.setState(useSweeps.getInitialState(), true);
