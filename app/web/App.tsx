@@ -33,7 +33,7 @@ import { useNightRun } from './state/night-run.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
 import { fetchKept } from './state/samples.ts';
-import { useSession } from './state/session.ts';
+import { type PhoneRoom, useSession } from './state/session.ts';
 import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
@@ -124,7 +124,7 @@ const rooms = [
   ['exposure', 'Exposure'],
   ['time', 'Time'],
   ['notes', 'Cautions'],
-] as const;
+] as const satisfies readonly (readonly [PhoneRoom, string])[];
 
 const closeNotice = () => useApp.getState().tell(null);
 
@@ -155,7 +155,7 @@ export const App = () => {
   const pointing = useSession((state) => state.pointing);
   const lack = useApp((state) => firstLack(state.history.present));
   const isWide = useSession((state) => state.isWide);
-  const [room, setRoom] = useState<(typeof rooms)[number][0]>('plan');
+  const room = useSession((state) => state.phoneRoom);
   const isRunning = useNightRun((state) => state.isOpen);
   if (isRunning)
     return (
@@ -228,7 +228,12 @@ export const App = () => {
         {!pointing && <TimeLine />}
         <nav className="switch" aria-label="Rooms">
           {rooms.map(([id, name]) => (
-            <button key={id} type="button" aria-pressed={room === id} onClick={() => setRoom(id)}>
+            <button
+              key={id}
+              type="button"
+              aria-pressed={room === id}
+              onClick={() => useSession.getState().set({ phoneRoom: id })}
+            >
               {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
             </button>
           ))}

@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { cardText } from '../../../core/card/card-text.ts';
 import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
+import { Empty } from '../frames/Empty.tsx';
 import { canDrawPicture } from '../render/capability.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
 import { openNightRun } from '../state/night-pages.ts';
@@ -106,6 +107,9 @@ export const FieldCardRoom = () => {
           {laidOut.card.mark.subjectName ? `, at “${laidOut.card.mark.subjectName}”` : ', where the camera looks'}: one
           place to pace from. The slips count from what each pass is aimed at.
         </p>
+      )}
+      {laidOut?.card.rows.length === 0 && (
+        <Empty lacks="lamp">The card has a row for each lamp that you count, and this scheme has none yet.</Empty>
       )}
       {shown.map((page, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: pages without a life of their own

@@ -3,7 +3,7 @@ import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Night, Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { deleteNight, schemeFromNight } from '../state/edits/night-edits.ts';
-import { leaveNightRun } from '../state/night-pages.ts';
+import { leaveNightRun, stepBack } from '../state/night-pages.ts';
 import { NightSlip, nightHeadingId } from './NightSlip.tsx';
 
 /** Goes on from a night: a scheme as it was run, counted from the mark that the scheme’s card has now. */
@@ -71,7 +71,14 @@ export const NightLog = ({ card }: { card: FieldCard | null }) => {
           </button>
         </p>
       )}
-      {nights.length === 0 && <p className="quiet">Nothing yet. What you tap while you run it tonight is kept here.</p>}
+      {nights.length === 0 && (
+        <p className="empty">
+          <span>Nothing yet. What you tap while you run it tonight is kept here.</span>{' '}
+          <button type="button" onClick={stepBack}>
+            Run it tonight
+          </button>
+        </p>
+      )}
       {nights.toReversed().map((night) => (
         <NightSlip
           key={night.id}

@@ -6,6 +6,9 @@ import type { PassPlace } from './edits/within.ts';
 /** What fills the left of the page. */
 export type Room = 'viewfinder' | 'compare' | 'sweep' | 'card';
 
+/** What a phone shows under the picture, one at a time. */
+export type PhoneRoom = 'plan' | 'lamps' | 'subjects' | 'exposure' | 'time' | 'notes';
+
 /** What is marked over a picture, or shown in its place. */
 export interface Marks {
   /** Where a channel is full. */
@@ -74,6 +77,8 @@ interface Session {
   readonly locksExposure: boolean;
   /** Whether plan and slips make room for the tiles. */
   readonly isWide: boolean;
+  /** What a phone shows under the picture. */
+  readonly phoneRoom: PhoneRoom;
   /** Whether the viewfinder shows the place by day, to build and frame by. */
   readonly showsByDay: boolean;
   /** null = the tape is put away. */
@@ -117,6 +122,7 @@ export const useSession = create<Session>((set) => ({
   showsUnlit: true,
   locksExposure: true,
   isWide: false,
+  phoneRoom: 'plan',
   showsByDay: false,
   tape: null,
   scanFile: null,

@@ -1,3 +1,4 @@
+import { Empty } from '../frames/Empty.tsx';
 import { NoPicture } from '../picture/NoPicture.tsx';
 import { useCardLost } from '../picture/use-scene.ts';
 import { useScreenSizes } from '../picture/use-screen-sizes.ts';
@@ -36,7 +37,11 @@ export const SweepRoom = () => {
   const place = useSweptPass();
   return (
     <section className="sweep-room" aria-label="Sweep">
-      {place ? <SweepBar place={place} /> : <p className="quiet">This scheme has no lamp yet. Add one to sweep it.</p>}
+      {place ? (
+        <SweepBar place={place} />
+      ) : (
+        <Empty lacks="lamp">A sweep walks one lamp round in steps, and this scheme has none yet.</Empty>
+      )}
       {run && <Started run={run} />}
     </section>
   );

@@ -1,4 +1,5 @@
 import type { Pass } from '../../../core/setup/schema/setup.ts';
+import { Empty } from '../frames/Empty.tsx';
 import { useApp, useFrame } from '../state/app-store.ts';
 import { setFrameNumber } from '../state/edits/frame-edits.ts';
 import { minutesText } from '../ui/minutes-text.ts';
@@ -56,6 +57,9 @@ export const FrameClock = ({ schemeId, turn, fitOf }: FrameClockProps) => {
           <span className="time-words quiet">opens at {minutesText(order.startSeconds)}</span>
         </div>
       </div>
+      {frame.passes.length === 0 && frame.purpose !== 'sky' && (
+        <Empty lacks="lamp">Each lamp of this frame has a line here with its time on; none is in it yet.</Empty>
+      )}
       {width > 0 &&
         frame.passes.map((pass) => (
           <PassLane key={pass.id} schemeId={schemeId} frame={frame} pass={pass} track={track} fit={fitOf(pass)} />

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { Empty } from '../../frames/Empty.tsx';
 import { useApp, useScheme, useSetup } from '../../state/app-store.ts';
 import { AddSubject } from './AddSubject.tsx';
 import { SearchField } from './SearchField.tsx';
@@ -27,7 +28,7 @@ export const Subjects = () => {
         <AddSubject schemeId={scheme.id} />
       </div>
       {subjects.length === 0 && (
-        <p className="quiet">Nothing stands here yet. Press Add, choose what you measured, and type its size.</p>
+        <Empty lacks="subject">Nothing stands here yet. Choose what you measured, and type its size.</Empty>
       )}
       {subjects.length > 0 && found.length === 0 && <p className="quiet">No subject matches.</p>}
       <ul>
