@@ -16,7 +16,8 @@ const tintWord = (tint: number) => (tint === 0 ? '' : tint < 0 ? ' · green' : '
 /** Beside the fields: that they are typed into. */
 const ApertureHint = () => {
   const isAway = useHints(({ away }) => away.includes('aperture'));
-  if (isAway) return null;
+  const { frames } = useScheme();
+  if (isAway || frames.every(({ passes }) => passes.length === 0)) return null;
   return (
     <Hint label="Fields are typed into" onPutAway={() => putHintsAway('aperture')}>
       <em>Type 2.8</em> as the aperture

@@ -53,47 +53,49 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const isPassSelected = (frameId: string, passId: string) =>
     selection?.kind === 'pass' && selection.passId === passId && selection.frameId === frameId;
   return (
-    <section className="groundplan" aria-label="Ground plan">
-      <svg
-        viewBox={`${-planHalf} ${-planHalf} ${2 * planHalf} ${2 * planHalf}`}
-        role="group"
-        aria-label="Ground plan, camera at the bottom"
-      >
-        <SubjectMarks view={view} stage={stage} land />
-        <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
-        {!hidesShadows && <SkyMarks view={view} place={setup.place} />}
-        {!hidesShadows &&
-          passes.map(({ frame, pass }) => (
-            <ShadowShapes
-              key={`${frame.id}/${pass.id}`}
-              view={view}
-              stage={stage}
-              pass={pass}
-              isSelected={isPassSelected(frame.id, pass.id)}
-            />
-          ))}
-        <HazardMarks view={view} />
-        <SubjectMarks view={view} stage={stage} land={false} />
-        {showsWalks && !pointing && <WalkLines view={view} />}
-        <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />
-        {passes.map(({ frame, pass }) => {
-          const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-          const isSelected = isPassSelected(frame.id, pass.id);
-          const of = lamp && { view, schemeId: scheme.id, frame, pass, lamp, isSelected };
-          return (
-            of && (
-              <Fragment key={`${frame.id}/${pass.id}`}>
-                <LampMark {...of} camera={camera.position} />
-                <PassPath {...of} />
-              </Fragment>
-            )
-          );
-        })}
-        {!pointing && <DragArrow view={view} scheme={scheme} />}
-        {tape && !pointing && <PlanTape view={view} tape={tape} />}
-        {pointing && <PlanPointer view={view} {...pointing} />}
-      </svg>
+    <>
+      <section className="groundplan" aria-label="Ground plan">
+        <svg
+          viewBox={`${-planHalf} ${-planHalf} ${2 * planHalf} ${2 * planHalf}`}
+          role="group"
+          aria-label="Ground plan, camera at the bottom"
+        >
+          <SubjectMarks view={view} stage={stage} land />
+          <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
+          {!hidesShadows && <SkyMarks view={view} place={setup.place} />}
+          {!hidesShadows &&
+            passes.map(({ frame, pass }) => (
+              <ShadowShapes
+                key={`${frame.id}/${pass.id}`}
+                view={view}
+                stage={stage}
+                pass={pass}
+                isSelected={isPassSelected(frame.id, pass.id)}
+              />
+            ))}
+          <HazardMarks view={view} />
+          <SubjectMarks view={view} stage={stage} land={false} />
+          {showsWalks && !pointing && <WalkLines view={view} />}
+          <CameraMark view={view} camera={camera} schemeId={scheme.id} isSelected={selection?.kind === 'camera'} />
+          {passes.map(({ frame, pass }) => {
+            const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
+            const isSelected = isPassSelected(frame.id, pass.id);
+            const of = lamp && { view, schemeId: scheme.id, frame, pass, lamp, isSelected };
+            return (
+              of && (
+                <Fragment key={`${frame.id}/${pass.id}`}>
+                  <LampMark {...of} camera={camera.position} />
+                  <PassPath {...of} />
+                </Fragment>
+              )
+            );
+          })}
+          {!pointing && <DragArrow view={view} scheme={scheme} />}
+          {tape && !pointing && <PlanTape view={view} tape={tape} />}
+          {pointing && <PlanPointer view={view} {...pointing} />}
+        </svg>
+      </section>
       {!pointing && <LampHint />}
-    </section>
+    </>
   );
 };
