@@ -29,6 +29,7 @@ import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/empty-setup.ts';
+import { useLengths } from './state/lengths.ts';
 import { useNightRun } from './state/night-run.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
@@ -39,6 +40,7 @@ import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { fetchAbout } from './ui/about-texts.ts';
 import { isTyping } from './ui/is-typing.ts';
+import { writeLengthsIn } from './ui/lengths.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
@@ -142,6 +144,8 @@ const belowFrames = (
 
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
+  const lengths = useLengths((state) => state.lengths);
+  writeLengthsIn(lengths);
   useKeys();
   useUnsavedGuard();
   useEarlyFiles();
@@ -169,6 +173,8 @@ export const App = () => {
   return (
     <StepGesture.Provider value={stepGesture}>
       <main
+        // words and fields are written anew in other lengths
+        key={lengths}
         className="page"
         data-room={room}
         data-wide={isWide && Left !== Viewfinder}

@@ -1,12 +1,10 @@
+import { footMetres } from '../units/feet.ts';
 import { markedText } from '../units/third-stops.ts';
 import type { CardFrame, CardRow, CardSky, CardStand, FieldCard } from './field-card.ts';
 
 /** Numbers of the card as texts. Paper, terminal and phone use the same. */
 
 type Lengths = FieldCard['lengths'];
-
-/** The international foot, metres (exact by definition, 1959). */
-export const footMetres = 0.3048;
 
 /** Three figures at most, no tail of noughts. */
 const figures = (value: number): string => String(Number(value.toPrecision(value < 1 ? 2 : 3)));

@@ -4,14 +4,14 @@ import { limits } from './limits.ts';
 
 const whole = (number: number): string => String(Math.round(number));
 
-/** What a walk takes at the speed that is set, and in the dark: "21 s at your 1.2 m/s, 31 to 50 s at 0.8 to 0.5 in the dark". */
+/** What a walk takes at the speed that is set, and in the dark: "21 s at your 1.2 m/s, 31 to 50 s at 0.8 to 0.5 m/s in the dark". */
 const timesText = ({ metres, seconds }: Walk): string => {
   const { slow, quick } = limits.darkWalking;
   const speed = Number((metres / seconds).toFixed(2));
   const own = `${whole(seconds)} s at your ${speed} m/s`;
   if (speed === slow) return own;
-  if (speed === quick) return `${own}, ${whole(metres / slow)} s at ${slow} over rough ground`;
-  return `${own}, ${whole(metres / quick)} to ${whole(metres / slow)} s at ${quick} to ${slow} in the dark`;
+  if (speed === quick) return `${own}, ${whole(metres / slow)} s at ${slow} m/s over rough ground`;
+  return `${own}, ${whole(metres / quick)} to ${whole(metres / slow)} s at ${quick} to ${slow} m/s in the dark`;
 };
 
 /** Too little time to walk here from the pass before. */

@@ -1,6 +1,6 @@
 import { describe, it } from 'vitest';
-import { footMetres } from '../../core/card/card-words.ts';
 import { millimetresPerPoint, paperSizes } from '../../core/card/sheet/paper.ts';
+import { footMetres } from '../../core/units/feet.ts';
 import { accuracySection } from './support/accuracy.ts';
 
 const { check } = accuracySection('Paper of the field card');

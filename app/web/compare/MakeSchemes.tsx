@@ -9,6 +9,7 @@ import {
 import { maxSchemes } from '../state/edits/frame-edits.ts';
 import { useSession } from '../state/session.ts';
 import { Drop } from '../ui/Drop.tsx';
+import { worded } from '../ui/lengths.ts';
 
 /** Schemes made of the present one, each with a camera of its own. They take the place of the tiles. */
 export const MakeSchemes = () => {
@@ -39,7 +40,7 @@ export const MakeSchemes = () => {
         Low and high camera
       </button>
       <p className="quiet">
-        Two copies of {scheme.name}, from {lowAndHighMetres.join(' m and ')} m, looking at the same place.
+        Two copies of {scheme.name}, from {worded(`${lowAndHighMetres.join(' m and ')} m`)}, looking at the same place.
       </p>
     </Drop>
   );

@@ -3,6 +3,7 @@ import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useReports } from '../state/reports.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
+import { lengthWords, worded } from '../ui/lengths.ts';
 import { threeFigures } from '../ui/words.ts';
 import { tileWords } from './tile-rows.ts';
 
@@ -54,13 +55,13 @@ export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
       )}
       {camera && (
         <p className="quiet">
-          own camera · {threeFigures(camera.focalLengthMm)} mm · {camera.position[2].toFixed(1)} m
+          own camera · {threeFigures(camera.focalLengthMm)} mm · {lengthWords(camera.position[2], 1)}
         </p>
       )}
       {kinds.length > 0 && (
         <ul className="tile-cautions" aria-label="Cautions">
           {kinds.map(({ caution: { code, severity, message }, count }) => (
-            <li key={code} title={message}>
+            <li key={code} title={worded(message)}>
               <CautionMark severity={severity} /> {cautionWords[code] ?? code}
               {count > 1 && ` ×${count}`}
             </li>

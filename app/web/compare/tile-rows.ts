@@ -2,6 +2,7 @@ import type { FrameReport, SchemeReport } from '../../../core/cautions/setup-rep
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { percentText, senseOfStops, signed, threeFigures } from '../ui/words.ts';
 
 /** A number with its sense, under the same word in every tile. */
@@ -92,7 +93,7 @@ export const tileWords = (
     of.passes.map((reading) => {
       const pass = frame.passes.find(({ id }) => id === reading.passId);
       const height = bodyHeightWord(reading.lampHeightMetres);
-      const place = `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${height}`;
+      const place = `${reading.clock} · ${lengthWords(reading.distanceMetres, 1)} · ${height}`;
       return `${pass?.name ?? reading.passId} · ${place}${reading === key && !isOne ? ' · read below' : ''}`;
     }),
   );

@@ -1,4 +1,4 @@
-import { footMetres } from '../../../core/card/card-words.ts';
+import { footMetres } from '../../../core/units/feet.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { setWalking } from '../state/edits/walking-edits.ts';
 import { NumberField } from '../ui/NumberField.tsx';

@@ -4,6 +4,7 @@ import type { Hazard } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
 import { moveHazard, removeHazard, resizeHazard } from '../state/edits/hazard-edits.ts';
 import { hazardPath } from '../ui/hazard-path.ts';
+import { worded } from '../ui/lengths.ts';
 import { fromPlan, type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { PlanMark } from './PlanMark.tsx';
 import { toStep } from './to-step.ts';
@@ -42,11 +43,11 @@ const WidthHandle = ({ view, hazard }: Pick<HazardMarkProps, 'view' | 'hazard'>)
       transform={`translate(${at[0]} ${at[1]})`}
       role="slider"
       tabIndex={0}
-      aria-label={`Reach of ${name}. Arrow keys change it by 0.1 m, with Shift by 1 m.`}
+      aria-label={`Reach of ${name}. ${worded('Arrow keys change it by 0.1 m, with Shift by 1 m.')}`}
       aria-valuemin={0.5}
       aria-valuemax={500}
       aria-valuenow={radiusMetres}
-      aria-valuetext={`${radiusMetres} m`}
+      aria-valuetext={worded(`${radiusMetres} m`)}
       onKeyDown={onKeyDown}
       {...drag}
     >
@@ -76,7 +77,7 @@ export const HazardMark = ({ view, hazard, isSelected }: HazardMarkProps) => {
         view={view}
         position={[...position, 0]}
         aim={null}
-        label={`${name}, a hazard, reaches ${radiusMetres} m. Arrow keys move it, Delete takes it away.`}
+        label={`${name}, a hazard, reaches ${worded(`${radiusMetres} m`)}. Arrow keys move it, Delete takes it away.`}
         isSelected={isSelected}
         onSelect={() => select({ kind: 'hazard', hazardId: id })}
         onDelete={() => edit((setup) => removeHazard(setup, id))}

@@ -5,6 +5,7 @@ import { worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { aimPass, movePass } from '../state/edits/pass-edits.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { wedgePath } from '../ui/plan-paths.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
@@ -31,7 +32,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
   const [ax, ay] = toPlan(view, aim);
   const [wp, wa, wc] = [position, aim, camera].map(worldFromDocument) as [Position, Position, Position];
   const { clockHours, distanceMetres } = lampDirection(wa, wc, wp);
-  const where = `${clockText(clockHours)} · ${distanceMetres.toFixed(1)} m`;
+  const where = `${clockText(clockHours)} · ${lengthWords(distanceMetres, 1)}`;
   const onSelect = () => select({ kind: 'pass', frameId: frame.id, passId: pass.id });
   return (
     <g style={{ color: colour }}>

@@ -1,12 +1,12 @@
 import { pathOf } from '../ui/plan-paths.ts';
-import { type PlanView, planHalf, ringStep, toPlan } from '../ui/plan-view.ts';
+import { type PlanView, planHalf, ringStep, ringWords, toPlan } from '../ui/plan-view.ts';
 
 const hours = [12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11];
 
 /** Distance rings, the clock, scale bar and north: what does not move. */
 export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees: number }) => {
   const step = ringStep(view);
-  const count = Math.floor((planHalf * 0.98) / (step * view.unitsPerMetre));
+  const count = Math.floor((planHalf * 0.94) / (step * view.unitsPerMetre));
   const north = (northDegrees * Math.PI) / 180;
   // true north is that far anticlockwise of the scene's own north axis
   const [nx, ny] = toPlan({ ...view, centre: [0, 0], unitsPerMetre: 15 }, [-Math.sin(north), Math.cos(north)]);
@@ -16,7 +16,7 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
         <g key={metres}>
           <circle r={metres * view.unitsPerMetre} className="ring" />
           <text x={3} y={-metres * view.unitsPerMetre - 3}>
-            {metres} m
+            {ringWords(metres)}
           </text>
         </g>
       ))}
@@ -46,7 +46,7 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
       <g transform={`translate(${14 - planHalf} ${planHalf - 14})`} className="scale-bar">
         <path d={`M0 -5V0H${step * view.unitsPerMetre}V-5`} />
         <text x={step * view.unitsPerMetre + 5} y={1}>
-          {step} m
+          {ringWords(step)}
         </text>
       </g>
     </g>

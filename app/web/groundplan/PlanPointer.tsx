@@ -1,6 +1,7 @@
 import { type KeyboardEvent, type PointerEvent, useRef } from 'react';
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import { pointerPlace } from '../picture/use-svg-drag.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { fromPlan, type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { nudgedPosition } from './nudge.ts';
 import { type Pointing, placeWords } from './pointing.ts';
@@ -24,7 +25,7 @@ const Truth = ({ view, at, truth }: { view: PlanView; at: GroundPoint | null; tr
       <path d={`M${x} ${y}L${tx} ${ty}`} />
       <circle cx={tx} cy={ty} r={9} />
       <text x={wx} y={wy} className="mark-text hour">
-        {metres === null ? 'here' : `${metres.toFixed(1)} m off`}
+        {metres === null ? 'here' : `${lengthWords(metres, 1)} off`}
       </text>
     </g>
   );

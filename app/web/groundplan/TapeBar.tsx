@@ -3,6 +3,7 @@ import { measuredLength } from '../../../core/units/measured-length.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { type Tape, useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
+import { worded } from '../ui/lengths.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { tapeWords } from '../ui/tape-words.ts';
 import { setTrueLength } from './true-length.ts';
@@ -53,7 +54,7 @@ export const TapeBar = () => {
         <Check label="Walks" isOn={showsWalks} onChange={(isOn) => set({ showsWalks: isOn })} />
       </span>
       {tape && (
-        <span role="status" title={`A pace is ${setup.walking.paceMetres} m`}>
+        <span role="status" title={worded(`A pace is ${setup.walking.paceMetres} m`)}>
           {tapeWords(tape, setup.walking.paceMetres)}
         </span>
       )}

@@ -1,6 +1,7 @@
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Camera, Position } from '../../../core/setup/schema/setup.ts';
 import { clockText } from '../../../core/units/clock.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { type PlanView, planHalf, planViewOf, toPlan } from '../ui/plan-view.ts';
 
 /** A question for a place on the ground, such as where a shadow's tip falls. */
@@ -16,7 +17,7 @@ export interface Pointing {
 export const placeWords = (view: PlanView, place: GroundPoint): string => {
   const [x, y] = toPlan(view, place);
   const hours = ((Math.atan2(x, -y) * 6) / Math.PI + 12) % 12;
-  return `${clockText(hours)}, ${(Math.hypot(x, y) / view.unitsPerMetre).toFixed(1)} m from the middle`;
+  return `${clockText(hours)}, ${lengthWords(Math.hypot(x, y) / view.unitsPerMetre, 1)} from the middle`;
 };
 
 /** A question is asked on a wider plan: a shadow may fall beyond lamp and camera. */

@@ -1,6 +1,7 @@
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { aimCamera, cameraOf, changeCamera, moveCamera, setDrawn, setSensor } from '../state/edits/place-edits.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { Slip } from '../ui/Slip.tsx';
 import { DrawnFields } from './DrawnFields.tsx';
@@ -25,7 +26,7 @@ export const CameraSlip = () => {
       </svg>
       <strong>{scheme.camera ? 'Own camera' : 'Camera'}</strong>
       <span>
-        {focalLengthMm} mm · {position[2].toFixed(2)} m · {bodyHeightWord(position[2])}
+        {focalLengthMm} mm · {lengthWords(position[2], 2)} · {bodyHeightWord(position[2])}
       </span>
     </>
   );

@@ -2,6 +2,7 @@ import { type CountStep, countLadder } from '../../../core/readings/count.ts';
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { setPassSeconds } from '../state/edits/pass-edits.ts';
+import { worded } from '../ui/lengths.ts';
 import { useWhy } from '../ui/use-why.tsx';
 import { shutterText, signed, threeFigures } from '../ui/words.ts';
 
@@ -79,7 +80,7 @@ export const CountLine = ({ reading: { passId, count } }: { reading: PassReading
         <dd className="count-advice">
           <ul>
             {advice.map((sentence) => (
-              <li key={sentence}>{sentence}</li>
+              <li key={sentence}>{worded(sentence)}</li>
             ))}
           </ul>
         </dd>

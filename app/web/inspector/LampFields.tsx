@@ -7,6 +7,7 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import * as lamps from '../state/edits/lamp-edits.ts';
 import { useLampPart } from '../state/lamp-part.ts';
 import { kindWords } from '../ui/lamp-kind-words.ts';
+import { worded } from '../ui/lengths.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { realWords } from '../ui/real-words.ts';
 import { TextField } from '../ui/TextField.tsx';
@@ -28,7 +29,7 @@ const LampNumbers = ({ lamp }: { lamp: Lamp }) => {
     <fieldset className="lamp-fields">
       <legend>
         The {kindWords[lamp.kind]}: {threeFigures(lumens)} lm, {threeFigures(candela)} cd, throws{' '}
-        {threeFigures(beamDistanceFromPeak(candela))} m
+        {worded(`${threeFigures(beamDistanceFromPeak(candela))} m`)}
       </legend>
       <div className="fields">
         <TextField

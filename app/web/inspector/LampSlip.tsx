@@ -5,6 +5,7 @@ import type { Frame, Lamp, Pass } from '../../../core/setup/schema/setup.ts';
 import { bodyHeightWord } from '../../../core/units/body-height.ts';
 import { useApp } from '../state/app-store.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
+import { lengthWords, worded } from '../ui/lengths.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { Slip } from '../ui/Slip.tsx';
 import { senseOfStops, shutterText, signed, threeFigures } from '../ui/words.ts';
@@ -60,7 +61,7 @@ const CountWord = ({ count: { spoken, spokenStops, missStops, advice } }: { coun
         {Math.abs(missStops).toFixed(1)} stops too {missStops > 0 ? 'bright at its lowest' : 'dark at its full level'}
       </span>
     );
-  return advice[0] ? <span className="slip-count">{advice[0].replace(/\.$/, '')}</span> : null;
+  return advice[0] ? <span className="slip-count">{worded(advice[0].replace(/\.$/, ''))}</span> : null;
 };
 
 /** "8 s", or "2 × 4 s" for a way that is gone twice. */
@@ -86,7 +87,9 @@ export const LampSlip = (props: LampSlipProps) => {
       </svg>
       <strong>{pass.name}</strong>
       <span>
-        {reading ? `${reading.clock} · ${reading.distanceMetres.toFixed(1)} m · ${bodyHeightWord(height)}` : lamp.name}
+        {reading
+          ? `${reading.clock} · ${lengthWords(reading.distanceMetres, 1)} · ${bodyHeightWord(height)}`
+          : lamp.name}
       </span>
       <span className="count">{countText(pass)}</span>
       <span className="slip-light">

@@ -9,7 +9,7 @@ const told: readonly (readonly [OutputFrom, string])[] = [
   ['lumens', 'lumens'],
   ['beam-distance', 'beam distance'],
   ['peak-candela', 'peak candela'],
-  ['lux-at-1-metre', 'lux at 1 m'],
+  ['lux-at-1-metre', 'lux at 1 metre'],
 ];
 
 const fields: Readonly<Record<OutputFrom, { label: string; unit: string; step: number }>> = {

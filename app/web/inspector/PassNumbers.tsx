@@ -1,6 +1,7 @@
 import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useSession } from '../state/session.ts';
+import { worded } from '../ui/lengths.ts';
 import { Reading } from '../ui/Reading.tsx';
 import { metresText, percentText, signed, threeFigures } from '../ui/words.ts';
 import { CountLine } from './CountLine.tsx';
@@ -38,7 +39,7 @@ const sweptText = (seconds: number): string => {
 };
 
 const paintText = ({ areaSquareMetres, budgetLumenSeconds, seconds }: NonNullable<PassReading['paint']>): string =>
-  `${threeFigures(areaSquareMetres)} m² · ${threeFigures(budgetLumenSeconds)} lm·s · ${sweptText(seconds)}`;
+  `${worded(`${threeFigures(areaSquareMetres)} m²`)} · ${threeFigures(budgetLumenSeconds)} lm·s · ${sweptText(seconds)}`;
 
 const evennessText = ({ evennessStops, fallOffStops, faceLitShare }: PassReading): string => {
   if (fallOffStops === null || faceLitShare === null) return 'the camera does not see the subject';
@@ -64,7 +65,9 @@ export const PassNumbers = ({ reading, setup }: { reading: PerhapsTimed; setup: 
   const hidesAnswer = useSession((state) => state.hidesAnswer);
   const name = (id: string) => setup.subjects.find((subject) => subject.id === id)?.name ?? id;
   const shadowText = (shadow: PassReading['shadows'][number]) => {
-    const length = shadow.endless ? 'endless: lamp below its top' : `${threeFigures(shadow.lengthMetres ?? 0)} m`;
+    const length = shadow.endless
+      ? 'endless: lamp below its top'
+      : worded(`${threeFigures(shadow.lengthMetres ?? 0)} m`);
     // a share of an endless shadow would mean little
     const hasShare = shadow.inFrameShare !== null && !shadow.endless;
     const share = hasShare ? ` · ${Math.round(100 * (shadow.inFrameShare ?? 0))} % in frame` : '';

@@ -10,6 +10,7 @@ import {
   walkCamera,
 } from '../state/edits/camera-placing.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
+import { worded } from '../ui/lengths.ts';
 import { SubjectInPicture } from './SubjectInPicture.tsx';
 
 const { walkMetres: stepMetres, turnDegrees: stepDegrees } = cameraSteps;
@@ -37,8 +38,8 @@ export const PlacingFields = ({ schemeId }: { schemeId: string }) => {
   return (
     <fieldset className="camera-group placing">
       <legend>Place it</legend>
-      <div className="placing-row" role="group" aria-label={`Walk the camera, ${stepMetres} m a press`}>
-        <span>Walk {stepMetres} m</span>
+      <div className="placing-row" role="group" aria-label={worded(`Walk the camera, ${stepMetres} m a press`)}>
+        <span>{worded(`Walk ${stepMetres} m`)}</span>
         {walks.map(([name, arrow, ahead, right]) => (
           <button
             key={name}
@@ -71,7 +72,7 @@ export const PlacingFields = ({ schemeId }: { schemeId: string }) => {
           <button
             key={word}
             type="button"
-            title={`${metres} m`}
+            title={worded(`${metres} m`)}
             aria-pressed={Math.abs(camera.position[2] - metres) < 0.005}
             onClick={() => edit((s) => setCameraHeight(s, schemeId, metres))}
           >
@@ -89,7 +90,7 @@ export const PlacingFields = ({ schemeId }: { schemeId: string }) => {
         </button>
         <button
           type="button"
-          title="0.3 m over what it stands on, the horizon on the lower third: for silhouettes"
+          title={worded('0.3 m over what it stands on, the horizon on the lower third: for silhouettes')}
           onClick={() => edit((s) => lowCamera(s, schemeId))}
         >
           Low, against the sky

@@ -9,6 +9,7 @@ import {
   roundCamera,
   roundSubject,
 } from '../state/edits/ground-edits.ts';
+import { worded } from '../ui/lengths.ts';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { FinishFields } from './FinishFields.tsx';
@@ -28,7 +29,7 @@ export const ReliefRow = ({ relief, index, schemeId }: ReliefRowProps) => {
   const put = (next: Relief, run?: string) => edit((s) => changeRelief(s, index, next), run);
   const [east, north] = relief.centre;
   return (
-    <Fold title={reliefLabel(relief)} note={`within ${Number(relief.radiusMetres.toFixed(1))} m`}>
+    <Fold title={reliefLabel(relief)} note={worded(`within ${Number(relief.radiusMetres.toFixed(1))} m`)}>
       {'count' in relief ? <StrewnFields relief={relief} put={put} /> : <SheetFields relief={relief} put={put} />}
       <div className="fields">
         <MetresField

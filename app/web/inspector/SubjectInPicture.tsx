@@ -4,6 +4,7 @@ import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { cameraThatShows } from '../state/edits/camera-placing.ts';
 import { cameraOf, changeCamera } from '../state/edits/place-edits.ts';
 import { Choice } from '../ui/Choice.tsx';
+import { lengthWords } from '../ui/lengths.ts';
 import { boxOfPoints } from './box-of-points.ts';
 import { nearestToMiddle } from './nearest-to-middle.ts';
 
@@ -60,7 +61,7 @@ export const SubjectInPicture = ({ schemeId }: { schemeId: string }) => {
         )}
       </div>
       <p className="quiet">
-        Lens at {view.position[1].toFixed(2)} m: {Math.round(over * 100)} % of its height stands over the horizon
+        Lens at {lengthWords(view.position[1], 2)}: {Math.round(over * 100)} % of its height stands over the horizon
       </p>
     </div>
   );

@@ -2,6 +2,7 @@ import { useApp, useSetup } from '../state/app-store.ts';
 import { setWalking } from '../state/edits/walking-edits.ts';
 import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
+import { worded } from '../ui/lengths.ts';
 import { NumberField } from '../ui/NumberField.tsx';
 import { Slip } from '../ui/Slip.tsx';
 
@@ -26,7 +27,7 @@ export const WalkingSlip = () => {
       </svg>
       <strong>You</strong>
       <span>
-        walk {metresPerSecond} m/s · {clothes} clothes
+        walk {worded(`${metresPerSecond} m/s`)} · {clothes} clothes
       </span>
     </>
   );

@@ -9,6 +9,7 @@ import { addWaypoint, removeWaypoint } from '../state/edits/path-edits.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import type { PassPlace } from '../state/edits/within.ts';
 import { useSession } from '../state/session.ts';
+import { lengthWords } from '../ui/lengths.ts';
 import { WaypointFields } from './WaypointFields.tsx';
 
 interface WaypointListProps {
@@ -30,9 +31,9 @@ export const WaypointList = ({ place, pass, kind }: WaypointListProps) => {
   const open = wanted === null ? null : Math.min(wanted, waypoints.length - 1);
   const camera = worldFromDocument(cameraOf(setup, place.schemeId).position);
   const whereOf = ({ position, aim }: Waypoint): string => {
-    if (kind === 'sweep') return `aim ${coordinates(aim)} · ${aim[2].toFixed(1)} m up`;
+    if (kind === 'sweep') return `aim ${coordinates(aim)} · ${lengthWords(aim[2], 1)} up`;
     const { clockHours, distanceMetres } = lampDirection(worldFromDocument(aim), camera, worldFromDocument(position));
-    return `${clockText(clockHours)} · ${distanceMetres.toFixed(1)} m · ${bodyHeightWord(position[2])}`;
+    return `${clockText(clockHours)} · ${lengthWords(distanceMetres, 1)} · ${bodyHeightWord(position[2])}`;
   };
   return (
     <ol className="waypoints" aria-label="Waypoints">

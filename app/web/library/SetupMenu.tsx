@@ -2,10 +2,12 @@ import { lazy, Suspense, useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
 import { emptySetup } from '../state/empty-setup.ts';
+import { chooseLengths, useLengths } from '../state/lengths.ts';
 import { openNightRun } from '../state/night-pages.ts';
 import { useSaving } from '../state/page-saving.ts';
 import { type Kept, lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
+import { Choice } from '../ui/Choice.tsx';
 import { Drop } from '../ui/Drop.tsx';
 import { FilePicker } from '../ui/FilePicker.tsx';
 import { TextField } from '../ui/TextField.tsx';
@@ -34,6 +36,22 @@ const About = lazy(() =>
 /** Has the room's own files come while there is a network. */
 export const fetchLibraryFiles = async (): Promise<void> => {
   await Promise.all([loadOwnSetups(), loadAbout()]).catch(() => undefined);
+};
+
+/** In what the page writes and reads lengths; the setup keeps metres. */
+const LengthsChoice = () => {
+  const lengths = useLengths((state) => state.lengths);
+  return (
+    <Choice
+      label="Lengths on this machine"
+      value={lengths}
+      options={[
+        ['metres', 'metres'],
+        ['feet', 'feet'],
+      ]}
+      onChange={(to) => chooseLengths(to === 'feet' ? 'feet' : 'metres')}
+    />
+  );
 };
 
 /** The setup's name; pressed, it offers the user's own setups, the samples, a file to open, and the present setup to save. */
@@ -82,6 +100,7 @@ export const SetupMenu = () => {
             />
             <KeptLine />
             <OfflineLine />
+            <LengthsChoice />
             <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
               New setup, an empty place
             </button>

@@ -3,6 +3,7 @@ import { useApp, useScheme } from '../state/app-store.ts';
 import { splitFrame } from '../state/edits/split-frame.ts';
 import { useReport, useReports } from '../state/reports.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
+import { worded } from '../ui/lengths.ts';
 import { useWhy } from '../ui/use-why.tsx';
 
 /** The way out that one press takes: two frames instead of a walk that is too long for one. */
@@ -27,7 +28,7 @@ const CautionLine = ({ caution }: { caution: Caution }) => {
   const why = useWhy({ caution: caution.code }, 'Why');
   return (
     <li data-code={caution.code}>
-      <CautionMark severity={caution.severity} /> {caution.message} {why.button} <WayOut caution={caution} />
+      <CautionMark severity={caution.severity} /> {worded(caution.message)} {why.button} <WayOut caution={caution} />
       {why.text}
     </li>
   );

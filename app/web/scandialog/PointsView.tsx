@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import { type Placing, worldFromFile } from '../scans/place-scan.ts';
+import { worded } from '../ui/lengths.ts';
 
 const [width, height] = [300, 230];
 /** Room round the points. */
@@ -42,7 +43,7 @@ export const PointsView = ({ points, placing }: { points: Float32Array; placing:
       viewBox={`0 0 ${width} ${height}`}
       className="scan-points"
       role="img"
-      aria-label="The scan from the south, beside a person of 1.75 m"
+      aria-label={worded('The scan from the south, beside a person of 1.75 m')}
     >
       <path d={`M0 ${height - margin}H${width}`} className="scan-ground" />
       <path d={path} className="scan-dots" />

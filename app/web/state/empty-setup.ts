@@ -1,5 +1,6 @@
 import { validateSetup } from '../../../core/setup/parse-setup.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { useLengths } from './lengths.ts';
 
 /** An empty place to build in: bare ground, a camera at knee height, one frame to paint in, no lamps, no subjects. */
 export const emptySetup = (): Setup =>
@@ -8,6 +9,7 @@ export const emptySetup = (): Setup =>
     version: 3,
     id: 'new-setup',
     name: 'New setup',
+    card: { lengths: useLengths.getState().lengths },
     camera: { position: [0, 0, 0.5], aim: [0, 8, 1.2], focalLengthMm: 24 },
     schemes: [
       {

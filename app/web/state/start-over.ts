@@ -2,6 +2,7 @@ import { useApp } from './app-store.ts';
 import { pageBag } from './bag.ts';
 import { readHints } from './hints.ts';
 import { useLampPart } from './lamp-part.ts';
+import { readLengths } from './lengths.ts';
 import { useNightRun } from './night-run.ts';
 import { useSession } from './session.ts';
 import { useSharing } from './sharing.ts';
@@ -16,6 +17,7 @@ export const startStoresOver = (): void => {
   void pageBag.refresh();
   useLampPart.setState(useLampPart.getInitialState(), true);
   readHints();
+  readLengths();
   useNightRun.setState(useNightRun.getInitialState(), true);
   useSharing.setState(useSharing.getInitialState(), true);
   useSweeps.setState(useSweeps.getInitialState(), true);

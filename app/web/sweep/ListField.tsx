@@ -1,4 +1,5 @@
 import { useId, useState } from 'react';
+import { parseLength, shownLength } from '../ui/length-field.ts';
 import { parseList } from './parse-list.ts';
 
 interface ListFieldProps {
@@ -18,10 +19,10 @@ export const ListField = ({ label, values, unit, example, parse, refuse, onChang
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
-  const shown = values.map((value) => Number(value.toFixed(2))).join(', ');
+  const shown = values.map((value) => Number(shownLength(value, unit)[0].toFixed(2))).join(', ');
   const settle = (text: string) => {
     if (text === shown) return setProblem(null);
-    const read = parseList(text, parse);
+    const read = parseList(text, (part) => parseLength(part, unit, parse));
     const why = read ? refuse(read) : `Type numbers such as ${example}`;
     setProblem(why);
     if (!read || why) return;
@@ -59,7 +60,7 @@ export const ListField = ({ label, values, unit, example, parse, refuse, onChang
             }
           }}
         />
-        <span aria-hidden="true">{unit}</span>
+        <span aria-hidden="true">{shownLength(0, unit)[1]}</span>
       </span>
       {problem && (
         <span role="alert" id={`${id}-problem`} className="field-problem">

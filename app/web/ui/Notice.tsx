@@ -1,4 +1,5 @@
 import { useEffect } from 'react';
+import { worded } from './lengths.ts';
 
 interface NoticeProps {
   readonly tone: 'problem' | 'done';
@@ -22,7 +23,7 @@ export const Notice = ({ tone, text, undo, onClose, ...props }: NoticeProps) => 
   }, [seconds, onClose]);
   return (
     <div className={`notice notice-${tone}`} role={tone === 'problem' ? 'alert' : 'status'}>
-      <span>{text}</span>
+      <span>{worded(text)}</span>
       {actions.map(({ label, onPress }) => (
         <button key={label} type="button" onClick={onPress}>
           {label}

@@ -1,8 +1,9 @@
 import { type KeyboardEvent, useContext, useEffect, useId, useRef, useState } from 'react';
+import { inPageLengths } from './length-field.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { StepGesture } from './step-gesture.ts';
 
-interface NumberFieldProps {
+export interface NumberFieldProps {
   readonly label: string;
   readonly value: number;
   /** Shown behind the number, and taken when nothing else is typed; "" for none. */
@@ -28,7 +29,8 @@ const reasonMilliseconds = 6000;
 const plain = (value: number, digits: number) => String(Number(value.toFixed(digits)));
 
 /** A number with its unit: type it, or step it with the arrow keys (Shift for ten steps). Escape gives the old one back. */
-export const NumberField = (props: NumberFieldProps) => {
+export const NumberField = (given: NumberFieldProps) => {
+  const props = inPageLengths(given);
   const {
     label,
     value,

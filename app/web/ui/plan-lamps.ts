@@ -2,6 +2,7 @@ import { lampDirection } from '../../../core/readings/direction.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup, Waypoint } from '../../../core/setup/schema/setup.ts';
 import { clockText } from '../../../core/units/clock.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
+import { lengthWords } from './lengths.ts';
 
 /** A pass as a small plan numbers and tells it. */
 export interface PlanLamp {
@@ -39,7 +40,7 @@ export const planLamps = (setup: Setup, scheme: Scheme): PlanLamp[] => {
 export const planSentence = (setup: Setup, scheme: Scheme): string => {
   const lamps = planLamps(setup, scheme).map(
     ({ pass, clockHours, distanceMetres }) =>
-      `${pass.name} at ${clockText(clockHours)}, ${distanceMetres.toFixed(1)} m`,
+      `${pass.name} at ${clockText(clockHours)}, ${lengthWords(distanceMetres, 1)}`,
   );
   return `Plan: ${lamps.join('; ') || 'no lamps'}`;
 };

@@ -8,7 +8,7 @@ import { planLamps } from './plan-lamps.ts';
 import { isLand } from './plan-land.ts';
 import { cameraOutline, cameraTurn, frameEdgesPath, pathOf, pathOfAll } from './plan-paths.ts';
 import { type PlanPen, type PlanShape, planPen } from './plan-pen.ts';
-import { type PlanView, planHalf, ringStep, sharedPlanView, toPlan } from './plan-view.ts';
+import { type PlanView, planHalf, ringStep, ringWords, sharedPlanView, toPlan } from './plan-view.ts';
 
 export interface PlanOptions {
   /** One view for several plans (`sharedPlanView`); without it the plan takes its own. */
@@ -52,7 +52,7 @@ const scaleBarShapes = ({ view, inks, pixel, letters, path, words }: PlanPen): P
   const length = step * view.unitsPerMetre;
   return [
     path(`M${x} ${y - pixel * 4}V${y}h${length.toFixed(2)}v${-pixel * 4}`, { stroke: inks.quiet }),
-    words(`${step} m`, [x + pixel * 2, y - pixel * 3 - letters * 0.45], { anchor: 'start' }),
+    words(ringWords(step), [x + pixel * 2, y - pixel * 3 - letters * 0.45], { anchor: 'start' }),
   ];
 };
 

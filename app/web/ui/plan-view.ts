@@ -1,5 +1,7 @@
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { Camera, Position, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { footMetres } from '../../../core/units/feet.ts';
+import { pageLengths } from './lengths.ts';
 
 /** Half the side of the drawing, in its own units. */
 export const planHalf = 250;
@@ -69,8 +71,15 @@ export const fromPlan = ({ centre, up, unitsPerMetre }: PlanView, [x, y]: Ground
   return [centre[0] + right * up[1] + ahead * up[0], centre[1] - right * up[0] + ahead * up[1]];
 };
 
-/** A round distance for rings and scale bars: 1, 2, 5, 10 … metres, at most `most` of them to the edge. */
+const roundSteps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000];
+
+/** A round distance for rings and scale bars, metres: 1, 2, 5, 10 … of the page’s lengths, at most `most` of them to the edge. */
 export const ringStep = ({ unitsPerMetre }: PlanView, most = 6): number => {
-  const reach = planHalf / unitsPerMetre;
-  return [0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500].find((step) => reach / step <= most) ?? 1000;
+  const worth = pageLengths() === 'feet' ? footMetres : 1;
+  const reach = planHalf / (unitsPerMetre * worth);
+  return (roundSteps.find((step) => reach / step <= most) ?? 1000) * worth;
 };
+
+/** A multiple of such a step in words: "6 m", "20 ft". */
+export const ringWords = (metres: number): string =>
+  pageLengths() === 'feet' ? `${Number((metres / footMetres).toFixed(1))} ft` : `${Number(metres.toFixed(1))} m`;

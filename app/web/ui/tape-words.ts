@@ -1,5 +1,6 @@
 import type { Position } from '../../../core/setup/schema/setup.ts';
 import { measuredLength } from '../../../core/units/measured-length.ts';
+import { lengthWords, worded } from './lengths.ts';
 import { signed } from './words.ts';
 
 interface LaidTape {
@@ -14,10 +15,10 @@ export const tapeWords = ({ from, to }: LaidTape, paceMetres: number): string =>
   const steps = Math.round(levelMetres / paceMetres);
   const rises = Math.abs(riseMetres) >= 0.005;
   return [
-    `${metres.toFixed(2)} m`,
+    lengthWords(metres, 2),
     steps === 1 ? '1 pace' : `${steps} paces`,
     ...(bearingDegrees === null ? [] : [`${Math.round(bearingDegrees) % 360}° from the scene’s north`]),
-    ...(rises ? [`${signed(riseMetres, 2)} m up, ${levelMetres.toFixed(2)} m over the ground`] : []),
+    ...(rises ? [worded(`${signed(riseMetres, 2)} m up, ${levelMetres.toFixed(2)} m over the ground`)] : []),
   ].join(' · ');
 };
 

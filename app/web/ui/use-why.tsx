@@ -1,6 +1,7 @@
 import { type ReactNode, useEffect, useId, useState } from 'react';
 import type { About } from '../../../core/units/about.ts';
 import { type Asked, aboutOf } from './about-texts.ts';
+import { worded } from './lengths.ts';
 
 /** The paragraph that unfolds: what it says, how it is worked out, and where that comes from. */
 const WhyText = ({ id, asked }: { id: string; asked: Asked }) => {
@@ -22,8 +23,8 @@ const WhyText = ({ id, asked }: { id: string; asked: Asked }) => {
       {about === 'lost' && <p>This text could not be loaded. Reload the page to try again.</p>}
       {about !== null && about !== 'lost' && (
         <>
-          <p>{about.says}</p>
-          <p>{about.rule}</p>
+          <p>{worded(about.says)}</p>
+          <p>{worded(about.rule)}</p>
           <p>Source: {about.source}</p>
         </>
       )}

@@ -1,4 +1,5 @@
 import { limits } from '../../../core/cautions/limits.ts';
+import { lengthWords } from './lengths.ts';
 
 /** Plain sense of a number of stops from mid-grey (common practice, no published source). */
 export const senseOfStops = (stops: number): string => {
@@ -30,7 +31,7 @@ export const shutterText = (seconds: number): string =>
 /** A length for the eye: "0.35 m", "4.8 m", "20 m"; "infinity" for null. */
 export const metresText = (metres: number | null): string => {
   if (metres === null) return 'infinity';
-  return `${metres.toFixed(metres < 1 ? 2 : metres < 10 ? 1 : 0)} m`;
+  return lengthWords(metres, metres < 1 ? 2 : metres < 10 ? 1 : 0);
 };
 
 /** A share of 0 to 1: "3 %", "0.4 %", "under 0.1 %". */

@@ -1,5 +1,5 @@
 import { radiansFromDegrees } from '../../units/angle.ts';
-import { footMetres } from '../card-words.ts';
+import { footMetres } from '../../units/feet.ts';
 import type { FieldCard } from '../field-card.ts';
 import type { Shape } from '../sheet/shapes.ts';
 import { type } from '../sheet/type.ts';

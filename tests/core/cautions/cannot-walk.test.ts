@@ -80,7 +80,7 @@ describe('cannot-walk, the lone oak lit from both sides', () => {
   it('someone brisk makes it in 20 s: 1.2 m/s; the caution names the dark’s speeds beside theirs', () => {
     expect(cautionsOf(loneOak(oneFrame(20), true, { metresPerSecond: 1.2 }))).toEqual([]);
     const [caution] = cautionsOf(loneOak(oneFrame(15), true, { metresPerSecond: 1.2 }));
-    expect(caution?.message).toContain('14 s at your 1.2 m/s, 21 to 33 s at 0.8 to 0.5 in the dark');
+    expect(caution?.message).toContain('14 s at your 1.2 m/s, 21 to 33 s at 0.8 to 0.5 m/s in the dark');
   });
 
   it('both lamps at once by one person: said so', () => {

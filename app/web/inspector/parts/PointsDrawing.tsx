@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useRef } from 'react';
 import { useSvgDrag } from '../../picture/use-svg-drag.ts';
 import { useApp } from '../../state/app-store.ts';
+import { lengthWords } from '../../ui/lengths.ts';
 import { type DocumentPoint, extentOf, type Point, roundedPoint, stepOf } from './points.ts';
 
 /** Half the longer side of the drawing, and its margin, in its own units. */
@@ -105,7 +106,7 @@ export const PointsDrawing = (props: PointsDrawingProps) => {
           // biome-ignore lint/suspicious/noArrayIndexKey: points have no names of their own
           key={i}
           place={toDrawing(point)}
-          label={`Point ${i + 1}: ${axes[0]} ${point[0].toFixed(2)}, ${axes[1]} ${point[1].toFixed(2)} m`}
+          label={`Point ${i + 1}: ${axes[0]} ${lengthWords(point[0], 2)}, ${axes[1]} ${lengthWords(point[1], 2)}`}
           isSelected={i === selected}
           onSelect={() => onSelect(i)}
           onDrag={(place) => onMove(i, fromDrawing(place))}

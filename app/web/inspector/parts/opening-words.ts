@@ -1,5 +1,6 @@
 import type { Opening, PartOf } from '../../../../core/setup/schema/setup.ts';
 import { partProblem } from '../../state/edits/part-problem.ts';
+import { worded } from '../../ui/lengths.ts';
 
 export type OpeningKind = 'doorway' | 'window' | 'archway';
 type Wall = PartOf<'wall'>;
@@ -57,5 +58,5 @@ export const withOpening = (wall: Wall, kind: OpeningKind): Wall | null => {
 export const neededRoom = (kind: OpeningKind): string => {
   const { widthMetres, heightMetres, sillMetres } = firstOpenings[kind];
   const size = `${widthMetres} × ${heightMetres} m`;
-  return sillMetres > 0 ? `${size}, ${sillMetres} m over the foot` : size;
+  return worded(sillMetres > 0 ? `${size}, ${sillMetres} m over the foot` : size);
 };

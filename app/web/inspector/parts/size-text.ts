@@ -1,4 +1,5 @@
 import type { Part } from '../../../../core/setup/schema/setup.ts';
+import { worded } from '../../ui/lengths.ts';
 import type { Point } from './points.ts';
 
 /** How far points reach along one of their two numbers. */
@@ -47,5 +48,5 @@ const sizeOfPart = (part: Part): readonly number[] | null => {
 /** "5 × 0.5 × 2.4 m". */
 export const sizeText = (part: Part): string => {
   const size = sizeOfPart(part);
-  return size ? `${size.map((metres) => Number(metres.toFixed(2))).join(' × ')} m` : '';
+  return size ? worded(`${size.map((metres) => Number(metres.toFixed(2))).join(' × ')} m`) : '';
 };

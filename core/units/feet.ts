@@ -1,0 +1,51 @@
+/** The international foot and inch, metres (exact by definition, 1959). */
+export const footMetres = 0.3048;
+export const inchMetres = 0.0254;
+
+/** A length in feet, as one says it: "0.98 ft", "19.7 ft", "66 ft". */
+export const feetText = (metres: number): string => {
+  const feet = metres / footMetres;
+  const size = Math.abs(feet);
+  return `${feet === 0 ? '0' : feet.toFixed(size < 1 ? 2 : size < 20 ? 1 : 0)} ft`;
+};
+
+const number = String.raw`[-−]?\d[\d,]*(?:\.\d+)?`;
+/** "6.0 m", "5 × 0.5 × 2.4 m", "0.8 to 0.5 m/s", "3.15 m²"; not "lm·s", "mm", nor what stands in an identifier. */
+const metric = new RegExp(
+  String.raw`(?<![\d.:\w])((?:${number}(?: × | to ))*${number})[ \u00a0](m²|m/s|m)(?![\p{L}\d²·/])`,
+  'gu',
+);
+
+/** What lies between quotation marks is a name that somebody gave. */
+const names = /“[^”]*”/g;
+
+const numberOf = (text: string): number => Number(text.replaceAll(',', '').replace('−', '-'));
+
+const inUnit: Readonly<Record<string, (value: number) => readonly [text: string, unit: string]>> = {
+  m: (value) => [feetText(value).slice(0, -3), 'ft'],
+  'm/s': (value) => [(value / footMetres).toFixed(1), 'ft/s'],
+  'm²': (value) => [String(Number((value / footMetres ** 2).toPrecision(3))), 'ft²'],
+};
+
+const convert = (text: string): string =>
+  text.replace(metric, (_, values: string, unit: string) => {
+    const to = inUnit[unit] as (value: number) => readonly [string, string];
+    const last = to(0)[1];
+    const worded = values.replace(new RegExp(number, 'g'), (each) => {
+      const [written] = to(numberOf(each));
+      return each.startsWith('−') ? written.replace('-', '−') : written;
+    });
+    return `${worded} ${last}`;
+  });
+
+/**
+ * A sentence with its lengths, areas and speeds in feet instead of metres, each as exact as it was written. Names in
+ * quotation marks stay as they are.
+ */
+export const lengthsInFeet = (text: string): string => {
+  const kept = text.match(names) ?? [];
+  return text
+    .split(names)
+    .map((part, i) => convert(part) + (kept[i] ?? ''))
+    .join('');
+};

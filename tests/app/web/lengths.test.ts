@@ -1,0 +1,99 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { inPageLengths, parseLength, shownLength } from '../../../app/web/ui/length-field.ts';
+import { lengthWords, worded, writeLengthsIn } from '../../../app/web/ui/lengths.ts';
+import { parseHeight } from '../../../app/web/ui/parse-height.ts';
+import { parseQuantity } from '../../../app/web/ui/parse-quantity.ts';
+import { planHalf, ringStep, ringWords } from '../../../app/web/ui/plan-view.ts';
+import { metresText } from '../../../app/web/ui/words.ts';
+import { infinityMetres } from '../../../core/units/focus-range.ts';
+
+const field = (extra: object = {}) => {
+  const told: number[] = [];
+  const given = {
+    label: 'Height',
+    value: 6,
+    unit: 'm',
+    min: 0,
+    max: 500,
+    onChange: (to: number) => told.push(to),
+    ...extra,
+  };
+  return { field: inPageLengths(given), given, told };
+};
+
+describe('lengths of the page', () => {
+  beforeEach(() => writeLengthsIn('feet'));
+  afterEach(() => writeLengthsIn('metres'));
+
+  it('in metres leave a field as it is', () => {
+    writeLengthsIn('metres');
+    const { field: same, given } = field();
+    expect(same).toBe(given);
+    expect(lengthWords(6, 1)).toBe('6.0 m');
+    expect(worded('38 m')).toBe('38 m');
+  });
+
+  it('are shown in feet, and told to the document in metres', () => {
+    const { field: feet, told } = field();
+    expect(feet.unit).toBe('ft');
+    expect(feet.value).toBeCloseTo(6 / 0.3048, 9);
+    expect(feet.max).toBeCloseTo(500 / 0.3048, 9);
+    feet.onChange(8);
+    expect(told).toEqual([2.4384]);
+  });
+
+  it.each([
+    ['8', 8 * 0.3048],
+    ['8 ft', 8 * 0.3048],
+    [`6'2"`, 74 * 0.0254],
+    ['6 ft 2 in', 74 * 0.0254],
+    ['2.5 m', 2.5],
+    ['250 cm', 2.5],
+    ['-3 ft', -3 * 0.3048],
+  ])('%s is typed as it is meant', (text, metres) => {
+    expect((field().field.parse?.(text) ?? Number.NaN) * 0.3048).toBeCloseTo(metres, 9);
+  });
+
+  it.each([
+    ['8 ft', 8 * 0.3048],
+    [`6'2"`, 74 * 0.0254],
+    ['2.5 m', 2.5],
+    ['2.5', 2.5],
+  ])('%s is read by a field in metres too', (text, metres) => {
+    expect(parseQuantity(text, 'm')).toBeCloseTo(metres, 9);
+  });
+
+  it('come back as they went: what is shown and typed again is the same length (rel 1e-6)', () => {
+    for (const metres of [0.05, 0.3, 1, 2.4384, 19.99, 480]) {
+      const { field: feet, told } = field({ value: metres });
+      const again = feet.parse?.(String(feet.value)) ?? Number.NaN;
+      feet.onChange(again);
+      expect(Math.abs((told[0] as number) / metres - 1)).toBeLessThan(1e-6 + 1e-6 / metres);
+    }
+  });
+
+  it('know heights on the body, infinity and lists', () => {
+    expect(parseLength('knee', 'm', parseHeight)).toBe(0.5);
+    expect(parseLength('2', 'm', parseHeight)).toBeCloseTo(0.6096, 9);
+    const { field: focus } = field({ format: (m: number) => (m >= infinityMetres ? '∞' : String(m)) });
+    expect(focus.format?.(infinityMetres / 0.3048)).toBe('∞');
+    expect(focus.format?.(10)).toBe('10');
+    expect(shownLength(3.048, 'm')).toEqual([10, 'ft']);
+    expect(shownLength(3, 'stops')).toEqual([3, 'stops']);
+  });
+
+  it('make small sizes inches, and speeds feet a second', () => {
+    expect(field({ unit: 'cm', value: 2.54 }).field).toMatchObject({ unit: 'in', value: 1 });
+    expect(field({ unit: 'm/s', value: 0.3048 }).field).toMatchObject({ unit: 'ft/s', value: 1 });
+    expect(field({ unit: '°', value: 30 }).field.unit).toBe('°');
+  });
+
+  it('draw rings at round feet', () => {
+    const view = { centre: [0, 0], up: [0, 1], unitsPerMetre: 25 } as const;
+    const step = ringStep(view);
+    expect(ringWords(step)).toBe('10 ft');
+    expect(ringWords(3 * step)).toBe('30 ft');
+    expect(planHalf / view.unitsPerMetre / step).toBeLessThanOrEqual(6);
+    expect(metresText(6)).toBe('19.7 ft');
+  });
+});

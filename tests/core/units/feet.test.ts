@@ -1,0 +1,53 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { feetText, lengthsInFeet } from '../../../core/units/feet.ts';
+
+describe('feetText', () => {
+  // a foot is 0.3048 m (agreement of 1959)
+  it.each([
+    [0.3048, '1.0 ft'],
+    [0.1524, '0.50 ft'],
+    [6, '19.7 ft'],
+    [20, '66 ft'],
+    [0, '0 ft'],
+  ])('%s m', (metres, text) => expect(feetText(metres)).toBe(text));
+});
+
+describe('lengthsInFeet', () => {
+  it.each([
+    ['Step back to 38 m.', 'Step back to 125 ft.'],
+    ['sharp from 1.8 m to infinity', 'sharp from 5.9 ft to infinity'],
+    [
+      'the lamp is 0.50 m under the ground. Raise it above 0 m.',
+      'the lamp is 1.6 ft under the ground. Raise it above 0 ft.',
+    ],
+    ['5 × 0.5 × 2.4 m', '16.4 × 1.6 × 7.9 ft'],
+    ['31 to 50 s at 0.8 to 0.5 m/s in the dark', '31 to 50 s at 2.6 to 1.6 ft/s in the dark'],
+    ['3.15 m² · 34.1 lm·s', '33.9 ft² · 34.1 lm·s'],
+    ['Key at 3:00, 6.0 m; Fill at 8:00, 4.0 m', 'Key at 3:00, 19.7 ft; Fill at 8:00, 13.1 ft'],
+    ['−0.50 m up, 4.83 m over the ground', '−1.6 ft up, 15.8 ft over the ground'],
+    ['“Wall 3 m” is 2 m away', '“Wall 3 m” is 6.6 ft away'],
+  ])('%s', (metres, feet) => expect(lengthsInFeet(metres)).toBe(feet));
+
+  it.each(['24 mm · f/8 · 10 s', '12 km', '20.5 mag/arcsec²', '142 lm', '18.6 lx·s', 'at 22:10 moon up', '2 min'])(
+    'leaves %s alone',
+    (text) => expect(lengthsInFeet(text)).toBe(text),
+  );
+
+  it('leaves no metre in any sentence that cautions and advice are made of', () => {
+    const files = [
+      ...readdirSync('core/cautions', { withFileTypes: true }).flatMap((entry) =>
+        entry.isFile() ? [`core/cautions/${entry.name}`] : [],
+      ),
+      'core/readings/count-advice.ts',
+    ];
+    // what a sentence is made with stands for a number
+    const sentences = files
+      .flatMap((file) => readFileSync(file, 'utf8').match(/`(?:[^`\\]|\\.)*`/g) ?? [])
+      .map((text) => text.replace(/\$\{[^{}]*\}/g, '2.5'))
+      .filter((text) => / m\b/.test(text));
+    expect(sentences.length).toBeGreaterThan(12);
+    const left = sentences.map(lengthsInFeet).filter((text) => / (?:m|m²|m\/s)(?![a-z])/.test(text));
+    expect(left).toEqual([]);
+  });
+});
