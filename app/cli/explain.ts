@@ -40,9 +40,9 @@ const explained = (name: string): string => {
 export const explain: Command = {
   usage,
   about: 'says what a caution or a reading means, how it is worked out, and where that comes from',
-  run: (words) => {
+  run: (words, { print }) => {
     const [name, more] = words;
     if (more !== undefined) throw new CommandError(`one name at a time, not also "${more}"; usage: ${usage}`);
-    process.stdout.write(`${name === undefined ? list() : explained(name)}\n`);
+    print(`${name === undefined ? list() : explained(name)}\n`);
   },
 };

@@ -39,6 +39,7 @@ import { SweepRoom } from './sweep/SweepRoom.tsx';
 import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
 import { fetchAbout } from './ui/about-texts.ts';
+import { Icon } from './ui/Icon.tsx';
 import { isTyping } from './ui/is-typing.ts';
 import { writeLengthsIn } from './ui/lengths.ts';
 import { Notice } from './ui/Notice.tsx';
@@ -188,9 +189,11 @@ export const App = () => {
           <div className="choices steps">
             <NightChoice />
             <button type="button" disabled={!canUndo} onClick={undo}>
+              <Icon name="undo" />
               Undo
             </button>
             <button type="button" disabled={!canRedo} onClick={redo}>
+              <Icon name="redo" />
               Redo
             </button>
           </div>
@@ -240,6 +243,7 @@ export const App = () => {
               aria-pressed={room === id}
               onClick={() => useSession.getState().set({ phoneRoom: id })}
             >
+              <Icon name={id} />
               {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
             </button>
           ))}

@@ -1,4 +1,5 @@
 import { type Room, useSession } from './state/session.ts';
+import { Icon, type IconName } from './ui/Icon.tsx';
 
 const rooms: readonly (readonly [Room, string, string])[] = [
   ['viewfinder', 'Picture', 'One scheme, as large as can be'],
@@ -6,6 +7,11 @@ const rooms: readonly (readonly [Room, string, string])[] = [
   ['sweep', 'Sweep', 'One lamp at many places'],
   ['card', 'Card', 'The page to take along'],
 ];
+
+const icons = { viewfinder: 'picture', compare: 'compare', sweep: 'sweep', card: 'card' } as const satisfies Record<
+  Room,
+  IconName
+>;
 
 /** What fills the left of the page. */
 export const RoomChoice = () => {
@@ -24,6 +30,7 @@ export const RoomChoice = () => {
           disabled={isAsking && room !== id}
           onClick={() => set({ room: id })}
         >
+          <Icon name={icons[id]} />
           {name}
         </button>
       ))}

@@ -41,6 +41,7 @@ import './ui/time-line.css';
 import './ui/unfold.css';
 import './ui/why.css';
 import './ui/hints.css';
+import './ui/icons.css';
 import './ui/blend.css';
 import './ui/print.css';
 import './ui/scan-dialog.css';

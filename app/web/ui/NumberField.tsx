@@ -1,27 +1,8 @@
 import { type KeyboardEvent, useContext, useEffect, useId, useRef, useState } from 'react';
 import { inPageLengths } from './length-field.ts';
+import type { NumberFieldProps } from './number-field-props.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { StepGesture } from './step-gesture.ts';
-
-export interface NumberFieldProps {
-  readonly label: string;
-  readonly value: number;
-  /** Shown behind the number, and taken when nothing else is typed; "" for none. */
-  readonly unit: string;
-  readonly min: number;
-  readonly max: number;
-  readonly onChange: (value: number) => void;
-  /** Next value up or down for the arrow keys; a plain step otherwise. */
-  readonly step?: number | ((value: number, direction: 1 | -1) => number);
-  readonly digits?: number;
-  readonly prefix?: string;
-  /** Stepping past one end goes on at the other, as on a clock. */
-  readonly wraps?: boolean;
-  /** How the number is written where plain digits will not do. */
-  readonly format?: (value: number) => string;
-  /** How it is read where `parseQuantity` will not do. */
-  readonly parse?: (text: string) => number | null;
-}
 
 /** How long the reason why a number was not taken stays once the field is left. */
 const reasonMilliseconds = 6000;

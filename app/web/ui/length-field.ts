@@ -1,6 +1,6 @@
 import { footMetres } from '../../../core/units/feet.ts';
 import { pageLengths } from './lengths.ts';
-import type { NumberFieldProps } from './NumberField.tsx';
+import type { NumberFieldProps } from './number-field-props.ts';
 import { parseQuantity } from './parse-quantity.ts';
 
 /** Units of a person who thinks in feet, and what one of them is worth in the field's own. */

@@ -1,32 +1,24 @@
-import { afterEach, describe, expect, it, vi } from 'vitest';
-import { explain } from '../../../app/cli/explain.ts';
+import { describe, expect, it } from 'vitest';
 import { limits } from '../../../core/cautions/limits.ts';
-
-const said = async (...words: string[]): Promise<string> => {
-  let text = '';
-  vi.spyOn(process.stdout, 'write').mockImplementation((part) => {
-    text += String(part);
-    return true;
-  });
-  await explain.run(words);
-  return text;
-};
+import { runLampfall } from './run-command.ts';
 
 describe('lampfall explain', () => {
-  afterEach(() => vi.restoreAllMocks());
   it('says of a code what it means, its limits and their source', async () => {
-    const text = await said('near-axis');
-    expect(text).toContain(`under ${limits.nearAxisDegrees.danger}°`);
-    expect(text).toContain('Source: Common practice, no published source.');
+    const { exitCode, stdout } = await runLampfall('explain', 'near-axis');
+    expect(exitCode).toBe(0);
+    expect(stdout).toContain(`under ${limits.nearAxisDegrees.danger}°`);
+    expect(stdout).toContain('Source: Common practice, no published source.');
   });
   it('says both where a reading and a caution share a name', async () => {
-    const text = await said('burnt');
-    expect(text).toContain('Burnt (caution)');
-    expect(text).toContain('Burnt (reading)');
+    const { stdout } = await runLampfall('explain', 'burnt');
+    expect(stdout).toContain('Burnt (caution)');
+    expect(stdout).toContain('Burnt (reading)');
   });
   it('lists what it knows, and tells where a name is none', async () => {
-    expect(await said()).toMatch(/\n {2}star-trails +Star trails\n/);
-    await expect(async () => explain.run(['toString'])).rejects.toThrow('nothing is called "toString"');
-    await expect(async () => explain.run(['a', 'b'])).rejects.toThrow('one name at a time');
+    expect((await runLampfall('explain')).stdout).toMatch(/\n {2}star-trails +Star trails\n/);
+    const wrong = await runLampfall('explain', 'toString');
+    expect(wrong).toMatchObject({ exitCode: 1, stdout: '' });
+    expect(wrong.stderr).toContain('nothing is called "toString"');
+    expect((await runLampfall('explain', 'a', 'b')).stderr).toContain('one name at a time');
   });
 });
