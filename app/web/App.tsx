@@ -189,11 +189,9 @@ export const App = () => {
           <div className="choices steps">
             <NightChoice />
             <button type="button" disabled={!canUndo} onClick={undo}>
-              <Icon name="undo" />
               Undo
             </button>
             <button type="button" disabled={!canRedo} onClick={redo}>
-              <Icon name="redo" />
               Redo
             </button>
           </div>

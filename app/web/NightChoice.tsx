@@ -1,6 +1,5 @@
 import { chooseNightTheme, type NightTheme, nightThemes, useNightTheme } from './state/night-theme.ts';
 import { Drop } from './ui/Drop.tsx';
-import { Icon } from './ui/Icon.tsx';
 
 const notes: Readonly<Record<NightTheme, string>> = {
   usual: 'colours as they are',
@@ -15,12 +14,7 @@ export const NightChoice = () => {
   return (
     <Drop
       className="drop night-choice"
-      label={
-        <span title="Night theme">
-          <Icon name="night" />
-          {theme === 'usual' ? 'Night' : present}
-        </span>
-      }
+      label={<span title="Night theme">{theme === 'usual' ? 'Night' : present}</span>}
       listLabel="Night theme"
       closesOnPress
     >

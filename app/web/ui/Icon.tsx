@@ -10,9 +10,6 @@ const paths = {
   exposure: 'M8 2A6 6 0 1 1 7.99 2ZM8 5L10.6 6.5V9.5L8 11L5.4 9.5V6.5Z',
   time: 'M8 2A6 6 0 1 1 7.99 2ZM8 5V8L10.5 9.5',
   notes: 'M8 2.5L14 13H2ZM8 6.5V9.5M8 11.2V11.21',
-  night: 'M12.5 10.5A5.5 5.5 0 1 1 7 2.8A4.6 4.6 0 0 0 12.5 10.5Z',
-  undo: 'M6 4L3 7L6 10M3 7H10A3 3 0 0 1 10 13H7',
-  redo: 'M10 4L13 7L10 10M13 7H6A3 3 0 0 0 6 13H9',
 } as const;
 
 export type IconName = keyof typeof paths;
