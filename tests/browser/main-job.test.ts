@@ -19,9 +19,17 @@ describe('the main job in the page', () => {
     const before = await app.picture();
     await app.keepScreenshot('stones-side');
 
+    const hint = app.page.getByLabel('What to do first', { exact: true });
+    expect(await hint.innerText()).toContain('to six o’clock');
     await app.dragLamp(6, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     await expect.poll(() => app.caution('near-axis').innerText()).toMatch(/\d° off the camera’s axis.*flat/);
+    // done, so it goes; and the caution says why
+    expect(await hint.count()).toBe(0);
+    const why = app.caution('near-axis').getByRole('button', { name: 'Why' });
+    await why.click();
+    await expect.poll(() => app.caution('near-axis').innerText()).toContain('Source: Common practice');
+    await why.click();
     await app.settled();
     const front = await app.picture();
     expect(differingShare(before, front)).toBeGreaterThan(0.05);
