@@ -24,7 +24,7 @@ import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
-import { canDrawPicture } from './render/capability.ts';
+import { graphicsCard } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
 import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
@@ -52,7 +52,7 @@ const FieldCard = lazy(() =>
 const NightRun = lazy(() =>
   loadNightRun().catch(() => ({ default: () => <p className="quiet">This page could not be loaded.</p> })),
 );
-const able = canDrawPicture();
+const canWalk = graphicsCard().isThere;
 
 const useKeys = () => {
   useEffect(() => {
@@ -213,8 +213,15 @@ export const App = () => {
             ) : (
               <GroundPlan {...(pointing ? { pointing: { ...pointing, onPoint } } : {})} />
             )}
-            {able && !pointing && (
-              <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
+            {!pointing && (
+              <button
+                type="button"
+                className="walk"
+                disabled={!canWalk}
+                title={canWalk ? undefined : 'The view from any side needs WebGL2, which this browser does not give'}
+                aria-pressed={isWalking}
+                onClick={() => setIsWalking(!isWalking)}
+              >
                 {isWalking ? 'From above' : 'Any side'}
               </button>
             )}

@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { decode } from 'fast-png';
 import type { Browser, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import type { EngineState } from '../../app/web/render/picture-engine.ts';
+import type { EngineState } from '../../app/web/render/engine.ts';
 import { keptPages, openPage } from './browser.ts';
 
 interface PageOptions {

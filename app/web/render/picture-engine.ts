@@ -1,6 +1,7 @@
 import type { WebGLRenderer } from 'three';
 import { Developer } from './developer.ts';
-import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
+import type { Engine, EngineState } from './engine.ts';
+import { LayerRenderer } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
 import { type Held, Mixer } from './mixer.ts';
 import type { Scene, Shown, Tile } from './scene.ts';
@@ -9,21 +10,6 @@ import type { Screens } from './screens.ts';
 import type { SkyDrawer } from './sky-drawer.ts';
 import { SkyPictures } from './sky-pictures.ts';
 
-export interface EngineState {
-  readonly counters: TraceCounters;
-  /** Different layers that are wanted now. */
-  readonly layers: number;
-  /** Pictures mixed and developed since the start. */
-  readonly developed: number;
-  /** Fewest samples in what is shown. */
-  readonly samples: number;
-  readonly isConverged: boolean;
-  /** Share of the samples wanted that have been traced, 0 to 1. */
-  readonly progress: number;
-  /** Texels that fit one job's time budget, as learnt. */
-  readonly texelsPerJob: Readonly<Record<string, number>>;
-}
-
 /** How long after giving the card a job it is asked whether it is done, in milliseconds. */
 const pollMilliseconds = 3;
 
@@ -31,7 +17,7 @@ const pollMilliseconds = 3;
  * Runs layers, mixing and developing for what is on the screens, a little at a time, and stops when done. Tracing goes on
  * between animation frames; the screens are drawn when the page asks, after `onStale` told it to.
  */
-export class PictureEngine {
+export class PictureEngine implements Engine {
   private readonly gl: WebGLRenderer;
   private readonly screens: Screens;
   private readonly layers: LayerRenderer;
