@@ -4,7 +4,7 @@ import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { useSchemeAtRest, useSetupAtRest } from '../state/at-rest.ts';
 import { lightBy } from '../state/edits/light-by.ts';
-import { usePlans, wantPlans } from '../state/plans.ts';
+import { retryPlans, usePlans, wantPlans } from '../state/plans.ts';
 import { PlanRow } from './PlanRow.tsx';
 import { strategyNames } from './plan-words.ts';
 
@@ -36,7 +36,12 @@ const Rows = () => {
   if (!plans)
     return (
       <p className="quiet" role="status">
-        {failed ? 'That could not be worked out; it is tried again with the next change.' : 'Working it out …'}
+        {failed ? 'That could not be worked out. ' : 'Working it out …'}
+        {failed && (
+          <button type="button" className="small" onClick={retryPlans}>
+            Try again
+          </button>
+        )}
       </p>
     );
   return (
