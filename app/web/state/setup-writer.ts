@@ -49,7 +49,13 @@ export const workerWriter = (direct: SetupWriter, start: () => KeepWorker = star
     const answering = new Promise<KeepAnswer | null>((resolve) => {
       waiting.set(id, resolve);
     });
-    const answer = await within(mostMilliseconds, answering).finally(() => waiting.delete(id));
+    const answer = await within(mostMilliseconds, answering)
+      .catch((problem) => {
+        // one that was ended says nothing either: the next write does without it
+        worker = null;
+        throw problem;
+      })
+      .finally(() => waiting.delete(id));
     if (!answer) return direct(write);
     if ('problem' in answer) throw new StorageProblem(answer.problem);
     return answer.outcome;

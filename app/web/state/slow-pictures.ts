@@ -16,9 +16,7 @@ export const slowPictureWorker = () => {
   let present: { readonly order: PictureOrder; readonly onStep: (step: DrawnStep) => void; onFail: () => void } | null =
     null;
   const onMessage = ({ data }: MessageEvent<SlowPictureAnswer>): void => {
-    if (data.id !== asked || !present) return;
-    lost = 0;
-    present.onStep(data.step);
+    if (data.id === asked) present?.onStep(data.step);
   };
   const lose = (gone: Worker): void => {
     gone.terminate();
