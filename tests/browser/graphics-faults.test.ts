@@ -19,10 +19,13 @@ const without =
     }, what);
   };
 
-const impatient = (page: Page): Promise<unknown> =>
-  page.addInitScript(() => {
-    window.lampfallPatience = 400;
-  });
+/** A page that waits so long for a lost card, milliseconds. */
+const patient =
+  (milliseconds: number) =>
+  async (page: Page): Promise<void> =>
+    void (await page.addInitScript((most) => {
+      window.lampfallPatience = most;
+    }, milliseconds));
 
 /** Takes the graphics card away from the page, or gives it back. */
 const card = (app: AppPage, what: 'loseContext' | 'restoreContext') =>
@@ -107,7 +110,7 @@ describe('a graphics card that fails', () => {
   });
 
   it('is lost twice in the middle of tracing: the last picture stays, work goes on, and it comes back by itself', async () => {
-    const app = await AppPage.open(browser, { samples: 2, isOwn: true });
+    const app = await AppPage.open(browser, { samples: 2, before: patient(600_000) });
     await app.settled();
     const before = await pixels(app);
     await app.dragLamp(6, 0.6);
@@ -138,7 +141,7 @@ describe('a graphics card that fails', () => {
   });
 
   it('is lost for good: the processor takes over with what was changed meanwhile; should the card come back, it draws again', async () => {
-    const app = await AppPage.open(browser, { samples: 1, before: async (page) => void (await impatient(page)) });
+    const app = await AppPage.open(browser, { samples: 1, before: patient(400) });
     await app.settled();
     await app.dragLamp(6, 0.6);
     await card(app, 'loseContext');

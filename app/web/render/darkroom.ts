@@ -65,6 +65,8 @@ export class Darkroom {
     this.card = graphicsCard().hasFloats ? this.takeCard() : null;
     this.light = this.card ? 'card' : 'slow';
     window.lampfallProbe = () => this.state;
+    document.addEventListener('visibilitychange', () => this.restIfHidden());
+    this.restIfHidden();
   }
 
   /** Null where this browser gives no graphics context after all. */
@@ -100,6 +102,12 @@ export class Darkroom {
   private goSlow(): void {
     this.change('slow');
     if (this.asked) this.slow.show(this.asked);
+  }
+
+  /** Pictures that nobody sees are not traced; what is printed is. */
+  private restIfHidden(): void {
+    const isResting = document.hidden && this.prints === 0;
+    for (const engine of [this.card, this.slow]) engine?.setResting(isResting);
   }
 
   private slowStale(): void {
@@ -188,6 +196,7 @@ export class Darkroom {
     const takeDown = [...sheets].map(([name, canvas]) => this.screens.add(name, canvas));
     const tiles = scene.tiles.map((tile): Tile => ({ ...tile, screen: `print/${tile.screen}` }));
     this.prints++;
+    this.restIfHidden();
     this.draw({ ...scene, tiles, showsEarly: true });
     try {
       for (;;) {
@@ -202,6 +211,7 @@ export class Darkroom {
     } finally {
       for (const end of takeDown) end();
       this.prints--;
+      this.restIfHidden();
       if (this.prints === 0) {
         this.engine.shrink();
         if (this.scene) this.draw(this.scene);

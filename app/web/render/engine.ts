@@ -25,6 +25,8 @@ export interface Engine {
   draw(ratio: number): void;
   /** Draws what there is once more, onto screens that were put up since. */
   refresh(): void;
+  /** Whether nothing is traced for now, because nobody looks. */
+  setResting(isResting: boolean): void;
   /** Traces all anew. */
   restart(): void;
   /** Gives back what is held for sizes that are no longer drawn. */

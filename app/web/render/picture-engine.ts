@@ -31,6 +31,7 @@ export class PictureEngine implements Engine {
   private scene: Scene | null = null;
   private isStale = false;
   private isPaused = false;
+  private isResting = false;
   private developed = 0;
   private layerCount = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
@@ -115,11 +116,16 @@ export class PictureEngine implements Engine {
 
   /** Gives the card its next job, if it is free, and comes back while there is more to do. */
   private work(now: number): void {
-    if (this.isLost) return;
+    if (this.isLost || this.isResting) return;
     if (this.next && (!this.scene || this.canDraw)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
     if (this.isStale && this.canDraw) this.onStale();
     if (this.next || !this.layers.isConverged) this.schedule();
+  }
+
+  setResting(isResting: boolean): void {
+    this.isResting = isResting;
+    if (!isResting) this.schedule();
   }
 
   /** Draws what there is once more, onto screens that were put up since. */

@@ -36,6 +36,7 @@ export class SlowEngine implements Engine {
   private drawn = new Map<string, DrawnPicture>();
   private isStale = false;
   private isSettled = true;
+  private isResting = false;
   private developed = 0;
   /** Whether even the processor could not draw the last scene. */
   hasFailed = false;
@@ -52,7 +53,7 @@ export class SlowEngine implements Engine {
     this.hasFailed = false;
     const stage = scene.tiles[0]?.world.stage;
     this.isSettled = stage === undefined;
-    if (!stage) return;
+    if (!stage || this.isResting) return;
     // what was drawn before stays until the next is there
     const { size, samples, tiles } = scene;
     this.drawer.draw(
@@ -60,6 +61,13 @@ export class SlowEngine implements Engine {
       (step) => this.take(step),
       () => this.fail(),
     );
+  }
+
+  setResting(isResting: boolean): void {
+    if (isResting === this.isResting) return;
+    this.isResting = isResting;
+    if (isResting) this.drawer.end();
+    else if (this.scene && !this.isSettled) this.show(this.scene);
   }
 
   private take(step: DrawnStep): void {
