@@ -36,7 +36,7 @@ const card = (app: AppPage, what: 'loseContext' | 'restoreContext') =>
     own.lose?.[call]();
   }, what);
 
-const note = (app: AppPage) => app.page.locator('.picture-note');
+const note = (app: AppPage) => app.page.locator('.light-note');
 
 /** Pixels of the viewfinder's own canvas, without what lies over it. */
 const pixels = async (app: AppPage): Promise<Uint8Array> =>

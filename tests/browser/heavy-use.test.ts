@@ -25,7 +25,7 @@ describe('heavy use', () => {
   afterAll(() => leave(browser));
 
   it('fifty sizes of the window, ninety steps back and forth, a hidden page: it ends as it began', async () => {
-    const app = await AppPage.open(browser, { width: 900, height: 600, samples: 2, before: counted });
+    const app = await AppPage.open(browser, { width: 760, height: 520, samples: 1, before: counted });
     await app.settled();
     const start = await app.picture();
     const textOf = () => app.page.locator('.frame-line').innerText();

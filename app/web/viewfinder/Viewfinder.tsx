@@ -65,7 +65,6 @@ const Picture = () => {
       {paints && <SweepTool setup={setup} scheme={scheme} place={paints} />}
       <Progress />
       {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}
-      <LightNote className="picture-note" />
     </>
   );
 };
@@ -98,6 +97,7 @@ export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
           <p className="picture-hidden">Hidden until you have pointed: this is the place without the lamp.</p>
         )}
       </div>
+      <LightNote />
       {hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
       <FrameLine />
       {belowFrames}
