@@ -80,10 +80,17 @@ export const passSteps: Steps = {
   addWaypoint: editsPass((s, place, dice, pass) =>
     paths.addWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1)),
   ),
-  removeWaypoint: edits((s, { framePlace, frame }, dice) => {
-    const pass = frame.passes.find(({ waypoints }) => waypoints.length > 2);
-    if (!pass) return s;
-    return paths.removeWaypoint(s, { ...framePlace, passId: pass.id }, dice.whole(0, pass.waypoints.length - 1));
+  // paths of three places and more are rare: any of the setup will do
+  removeWaypoint: edits((s, _, dice) => {
+    const long = s.schemes.flatMap((scheme) =>
+      scheme.frames.flatMap((frame) =>
+        frame.passes
+          .filter(({ waypoints }) => waypoints.length > 2)
+          .map((pass) => ({ schemeId: scheme.id, frameId: frame.id, passId: pass.id })),
+      ),
+    );
+    const place = dice.maybe(long);
+    return place ? paths.removeWaypoint(s, place, dice.whole(0, 2)) : s;
   }),
   moveWaypoint: editsPass((s, place, dice, pass) =>
     paths.moveWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.place()),
