@@ -1,5 +1,6 @@
 import type { WebGLRenderer } from 'three';
 import { Developer } from './developer.ts';
+import { pictureStands } from './first-picture.ts';
 import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
 import { type Held, Mixer } from './mixer.ts';
@@ -178,6 +179,7 @@ export class PictureEngine {
         this.developTile(tile, scene.size, ratio);
         this.screens.copy(tile.screen, this.gl.domElement, tile);
         this.skies.pictureShown();
+        pictureStands(this.layers.samples);
       }
     }
   }

@@ -41,11 +41,13 @@ export const startReports = (): void => {
     started.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
       const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
       pending = null;
-      if (isOfPresent)
+      if (isOfPresent) {
+        if (asked === 1) performance.mark('first readings');
         useReports.setState(({ byScheme }) => ({
           byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
           failed: false,
         }));
+      }
       ask();
     };
     started.onerror = () => {
