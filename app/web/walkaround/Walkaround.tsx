@@ -29,7 +29,7 @@ const views: readonly (readonly [ViewKind, string])[] = [
  * The set-up in plain daylight from any side: what stands where, what the lamps reach, and where shadows fall. Not lit by
  * the lamps: that is what the viewfinder is for.
  */
-const Walkaround = () => {
+export const Walkaround = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
@@ -104,5 +104,3 @@ const Walkaround = () => {
     </section>
   );
 };
-
-export default Walkaround;
