@@ -77,7 +77,8 @@ const keepFilesAfterPicture = (second = 0): void => {
 
 holdFiles();
 startNightTheme();
-drawSkiesWith(skyWorkerDrawer());
+const picture = pictureOrNone();
+drawSkiesWith(skyWorkerDrawer(picture));
 await startSaving();
 beforeTakingUp(() => pageSaving.autosave.flush());
 let root = put();
@@ -91,7 +92,7 @@ window.lampfallStartOver = async () => {
   startDarkroomOver();
   root = put();
 };
-await pictureOrNone();
+await picture;
 void fetchLateRooms();
 startReports();
 startMarks();

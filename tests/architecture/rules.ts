@@ -28,7 +28,7 @@ const coreFolders: Readonly<Record<string, readonly string[]>> = {
   sweep: [...cautionsSee, 'cautions'],
   card: [...cautionsSee, 'cautions'],
 };
-const corePackages = ['three', 'three-mesh-bvh', 'zod', 'fflate', 'astronomy-engine'];
+const corePackages = ['zod', 'fflate', 'astronomy-engine'];
 
 /** What a part of app/web may import beside itself and core: folders of app/web, and packages (null = any). */
 interface WebPart {
