@@ -55,7 +55,6 @@ const wrong: readonly (readonly [string, string, string])[] = [
 
 const right: readonly (readonly [string, string])[] = [
   ['core/setup/a.ts', 'zod'],
-  ['core/setup/a.ts', 'zod'],
   ['core/setup/schema/a.ts', '../../units/b.ts'],
   ['core/world/a.ts', '../setup/schema/b.ts'],
   ['core/card/a.ts', '../cautions/b.ts'],
