@@ -1,7 +1,7 @@
 import { ApproachRows } from './approach/Approaches.tsx';
 import { BagDialog } from './bag/BagSlot.tsx';
 import { loadCardFont, loadPdf } from './fieldcard/late-files.ts';
-import { OwnSetups } from './library/SetupMenu.tsx';
+import { About, OwnSetups } from './library/SetupMenu.tsx';
 import { pictureOrNone } from './picture-or-none.ts';
 import { fetchPlaceData, HourPanel, PlaceFields } from './place/late-parts.ts';
 import { ScanDialog } from './scandialog/ScanDialogSlot.tsx';
@@ -56,6 +56,7 @@ const inOrder: readonly (() => Promise<unknown>)[] = [
   ScanDialog.fetch,
   TestShotDialog.fetch,
   BagDialog.fetch,
+  About.fetch,
   fetchKept,
   fetchPlaceData,
   loadCardFont,
