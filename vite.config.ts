@@ -29,6 +29,7 @@ export default defineConfig({
       include: ['core/**/*.ts'],
       reporter: ['text-summary', 'json'],
       reportsDirectory: '.reports/coverage',
+      reportOnFailure: true,
       thresholds: { branches: 95 },
     },
     reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
