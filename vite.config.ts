@@ -25,6 +25,14 @@ export default defineConfig({
   server: { port: 4318 },
   test: {
     root: '.',
+    // `npm run coverage`: what of core its own tests and the reference checks go through
+    coverage: {
+      include: ['core/**/*.ts'],
+      reporter: ['text-summary', 'json'],
+      reportsDirectory: '.reports/coverage',
+      reportOnFailure: true,
+      thresholds: { branches: 95 },
+    },
     reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
     projects: [
       project('architecture', 'tests/architecture/**/*.test.ts'),
