@@ -51,6 +51,8 @@ export class AppPage {
     const url = `${inject('appUrl')}?samples=${samples}`;
     const { page, faults } = await openPage(browser, url, width, height, pixelRatio, before);
     await page.waitForSelector('.mark');
+    // the strips come after the first picture
+    await page.waitForSelector('.subjects', { state: 'attached' });
     return new AppPage(page, faults, sort, isOwn);
   }
 

@@ -1,13 +1,13 @@
-import { lazy, Suspense, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
-import { emptySetup } from '../state/empty-setup.ts';
 import { openNightRun } from '../state/night-pages.ts';
 import { useSaving } from '../state/page-saving.ts';
-import { type Kept, lessons, samples } from '../state/samples.ts';
+import { lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Drop } from '../ui/Drop.tsx';
 import { FilePicker } from '../ui/FilePicker.tsx';
+import { late } from '../ui/late.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { KeptLine } from './KeptLine.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
@@ -15,26 +15,15 @@ import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { asSample, openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
 
-const loadOwnSetups = () => import('./OwnSetups.tsx');
-const OwnSetups = lazy(() =>
-  loadOwnSetups().then(
-    ({ OwnSetups }) => ({ default: OwnSetups }),
-    () => ({ default: () => <p className="quiet">The list could not be loaded.</p> }),
-  ),
+export const OwnSetups = late(
+  { name: 'The list of your own setups', meanwhile: <p className="quiet">Coming…</p> },
+  async () => (await import('./OwnSetups.tsx')).OwnSetups,
 );
 
-const loadAbout = () => import('./About.tsx');
-const About = lazy(() =>
-  loadAbout().then(
-    ({ About }) => ({ default: About }),
-    () => ({ default: () => <p className="quiet">What this page is could not be loaded.</p> }),
-  ),
-);
+/** What the page is, and whose work is in it. */
+export const About = late({ name: 'What this page is' }, async () => (await import('./About.tsx')).About);
 
-/** Has the room's own files come while there is a network. */
-export const fetchLibraryFiles = async (): Promise<void> => {
-  await Promise.all([loadOwnSetups(), loadAbout()]).catch(() => undefined);
-};
+const loadEmpty = async () => (await import('../state/empty-setup.ts')).emptySetup();
 
 /** The setup's name; pressed, it offers the user's own setups, the samples, a file to open, and the present setup to save. */
 export const SetupMenu = () => {
@@ -44,9 +33,9 @@ export const SetupMenu = () => {
   const [isOpen, setIsOpen] = useState(false);
   const [showsAbout, setShowsAbout] = useState(false);
   const { edit, tell } = useApp.getState();
-  const openKept = async ({ id, name, load }: Kept) => {
+  const openAny = async (name: string, ...what: Parameters<typeof openNewest>) => {
     try {
-      await openNewest(load, asSample(id));
+      await openNewest(...what);
     } catch {
       tell({
         tone: 'problem',
@@ -60,11 +49,7 @@ export const SetupMenu = () => {
       {!isKept && <span className="not-kept"> · not kept</span>}
     </>
   );
-  const about = showsAbout && (
-    <Suspense fallback={null}>
-      <About onClose={() => setShowsAbout(false)} />
-    </Suspense>
-  );
+  const about = showsAbout && <About onClose={() => setShowsAbout(false)} />;
   const menu = (
     <Drop className="menu" listClass="menu-list" label={label} onToggle={setIsOpen}>
       {(close) => {
@@ -82,7 +67,7 @@ export const SetupMenu = () => {
             />
             <KeptLine />
             <OfflineLine />
-            <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
+            <button type="button" onClick={closing(() => void openAny('New setup', loadEmpty))}>
               New setup, an empty place
             </button>
             <button type="button" onClick={closing(() => picker.current?.click())}>
@@ -98,11 +83,7 @@ export const SetupMenu = () => {
               Run it tonight, and the log of nights
             </button>
             <h3>Your own</h3>
-            {isOpen && (
-              <Suspense fallback={<p className="quiet">Coming…</p>}>
-                <OwnSetups close={close} />
-              </Suspense>
-            )}
+            {isOpen && <OwnSetups close={close} />}
             {(
               [
                 ['Samples', 'sample', samples],
@@ -116,7 +97,7 @@ export const SetupMenu = () => {
                     key={kept.id}
                     type="button"
                     {...{ [`data-${kind}`]: kept.id }}
-                    onClick={closing(() => void openKept(kept))}
+                    onClick={closing(() => void openAny(kept.name, kept.load, asSample(kept.id)))}
                   >
                     {kept.name}
                   </button>

@@ -1,6 +1,7 @@
 import type { WebGLRenderer } from 'three';
 import { Developer } from './developer.ts';
 import type { Engine, EngineState } from './engine.ts';
+import { pictureStands } from './first-picture.ts';
 import { LayerRenderer } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
 import { type Held, Mixer } from './mixer.ts';
@@ -170,6 +171,7 @@ export class PictureEngine implements Engine {
         this.developTile(tile, scene.size, ratio);
         this.screens.copy(tile.screen, this.gl.domElement, tile);
         this.skies.pictureShown();
+        pictureStands(this.layers.samples);
       }
     }
   }

@@ -6,6 +6,7 @@ import type {
   ShownFrames,
 } from '../../../core/trace/picture-order.ts';
 import type { Engine, EngineState } from './engine.ts';
+import { pictureStands } from './first-picture.ts';
 import type { Scene, Shown, Tile } from './scene.ts';
 import type { Screens } from './screens.ts';
 import { slowImage } from './slow-image.ts';
@@ -91,7 +92,9 @@ export class SlowEngine implements Engine {
     for (const tile of this.scene.tiles) {
       const picture = this.drawn.get(tile.screen);
       const image = picture && slowImage(picture);
-      if (image) this.screens.paint(tile.screen, image, tile, tile.look === 'picture');
+      if (!image) continue;
+      this.screens.paint(tile.screen, image, tile, tile.look === 'picture');
+      pictureStands(picture.width < this.scene.size.width ? 0 : (this.step?.samples ?? 0));
     }
   }
 

@@ -38,7 +38,10 @@ export const startReports = (): void => {
   let sent: Setup | null = null;
   let documentKey = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
+  let hasMarked = false;
   const take = ({ reports }: ReportAnswer, ofDocument: string) => {
+    if (!hasMarked) performance.mark('first readings');
+    hasMarked = true;
     if (ofDocument === documentKeyOf(useApp.getState()))
       useReports.setState(({ byScheme }) => ({
         byScheme: { ...byScheme, ...Object.fromEntries(reports.map((report) => [report.id, report])) },
