@@ -3,6 +3,7 @@ import { defineConfig } from 'vitest/config';
 import { licencesPlugin } from './app/build/licences-plugin.ts';
 import { offlinePlugin } from './app/build/offline-plugin.ts';
 import { servedPolicy } from './app/build/page-policy.ts';
+import { samplePlugin } from './app/build/sample-plugin.ts';
 import { starsPlugin } from './app/build/stars-plugin.ts';
 
 const licences = licencesPlugin();
@@ -17,13 +18,21 @@ const project = (name: string, include: string, extra: object = {}) => ({
 export default defineConfig({
   root: 'app/web',
   base: './',
-  plugins: [react(), starsPlugin(), licences.page, offlinePlugin()],
+  plugins: [react(), samplePlugin(), starsPlugin(), licences.page, offlinePlugin()],
   build: { outDir: '../../dist', emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
   worker: { format: 'es', plugins: () => [starsPlugin(), licences.collect()] },
   preview: { port: 4317, headers: { 'Content-Security-Policy': servedPolicy, 'X-Content-Type-Options': 'nosniff' } },
   server: { port: 4318 },
   test: {
     root: '.',
+    // `npm run coverage`: what of core its own tests and the reference checks go through
+    coverage: {
+      include: ['core/**/*.ts'],
+      reporter: ['text-summary', 'json'],
+      reportsDirectory: '.reports/coverage',
+      reportOnFailure: true,
+      thresholds: { branches: 95 },
+    },
     reporters: ['default', ['json', { outputFile: '.reports/tests.json' }]],
     projects: [
       project('architecture', 'tests/architecture/**/*.test.ts'),

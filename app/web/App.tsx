@@ -1,44 +1,35 @@
-import { type DragEvent, lazy, Suspense, useEffect, useState } from 'react';
+import { type DragEvent, useEffect, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
-import { BagSlot, loadBag } from './bag/BagSlot.tsx';
+import { BagSlot } from './bag/BagSlot.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
-import { CompareRoom } from './compare/CompareRoom.tsx';
 import { SchemeTabs } from './compare/SchemeTabs.tsx';
-import { fetchCardFiles, loadFieldCard } from './fieldcard/fetch-early.ts';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
-import { Slips } from './inspector/Slips.tsx';
-import { Subjects } from './inspector/subjects/Subjects.tsx';
+import { BelowPlan, CompareRoom, FieldCardRoom, NightRun, SweepRoom, Walkaround } from './late-rooms.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
-import { fetchLibraryFiles, SetupMenu } from './library/SetupMenu.tsx';
+import { SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
 import { NightChoice } from './NightChoice.tsx';
-import { fetchNightRunFiles, loadNightRun } from './nightrun/fetch-early.ts';
-import { fetchPlaceFiles } from './place/fetch-early.ts';
 import { HourStrip } from './place/HourStrip.tsx';
-import { PlaceSlip } from './place/PlaceSlip.tsx';
 import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
-import { canDrawPicture } from './render/capability.ts';
-import { ScanDialogSlot } from './scandialog/ScanDialog.tsx';
-import { fetchShareFiles, ShareSlot } from './share/ShareSlot.tsx';
+import { graphicsCard } from './render/capability.ts';
+import { ScanDialogSlot } from './scandialog/ScanDialogSlot.tsx';
+import { ShareSlot } from './share/ShareSlot.tsx';
 import { useApp } from './state/app-store.ts';
-import { firstLack } from './state/empty-setup.ts';
+import { firstLack } from './state/first-lack.ts';
 import { useLengths } from './state/lengths.ts';
 import { useNightRun } from './state/night-run.ts';
 import { pageSaving } from './state/page-saving.ts';
 import { useReport } from './state/reports.ts';
-import { fetchKept } from './state/samples.ts';
 import { type PhoneRoom, useSession } from './state/session.ts';
-import { SweepRoom } from './sweep/SweepRoom.tsx';
-import { loadTestShot, TestShotSlot } from './testshot/TestShotSlot.tsx';
+import { TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
-import { fetchAbout } from './ui/about-texts.ts';
 import { Icon } from './ui/Icon.tsx';
 import { isTyping } from './ui/is-typing.ts';
 import { writeLengthsIn } from './ui/lengths.ts';
@@ -46,17 +37,7 @@ import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
-const loadWalkaround = () => import('./walkaround/Walkaround.tsx');
-const Walkaround = lazy(() =>
-  loadWalkaround().catch(() => ({ default: () => <p className="quiet">The walkaround could not be loaded.</p> })),
-);
-const FieldCard = lazy(() =>
-  loadFieldCard().catch(() => ({ default: () => <p className="quiet">The card could not be loaded.</p> })),
-);
-const NightRun = lazy(() =>
-  loadNightRun().catch(() => ({ default: () => <p className="quiet">This page could not be loaded.</p> })),
-);
-const able = canDrawPicture();
+const canWalk = graphicsCard().isThere;
 
 const useKeys = () => {
   useEffect(() => {
@@ -86,25 +67,6 @@ const useUnsavedGuard = () => {
   }, []);
 };
 
-/** What comes in files of its own is fetched once the page is at rest, so that it is there when the network is not. */
-const useEarlyFiles = () => {
-  useEffect(() => {
-    const timer = setTimeout(() => {
-      void loadWalkaround().catch(() => undefined);
-      void fetchKept();
-      void fetchPlaceFiles();
-      void fetchShareFiles();
-      void fetchNightRunFiles();
-      void fetchCardFiles();
-      void loadTestShot().catch(() => undefined);
-      void loadBag().catch(() => undefined);
-      void fetchLibraryFiles();
-      void fetchAbout().catch(() => undefined);
-    }, 4000);
-    return () => clearTimeout(timer);
-  }, []);
-};
-
 const onDrop = (event: DragEvent) => {
   event.preventDefault();
   const [file] = event.dataTransfer.files;
@@ -117,7 +79,7 @@ const onPoint = (at: GroundPoint) => {
   if (pointing) set({ pointing: { ...pointing, at } });
 };
 
-const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCard } as const;
+const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCardRoom } as const;
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -149,7 +111,6 @@ export const App = () => {
   writeLengthsIn(lengths);
   useKeys();
   useUnsavedGuard();
-  useEarlyFiles();
   const notice = useApp((state) => state.notice);
   const canUndo = useApp((state) => state.history.past.length > 0);
   const canRedo = useApp((state) => state.history.future.length > 0);
@@ -166,9 +127,7 @@ export const App = () => {
     return (
       <>
         <SavingNotices />
-        <Suspense fallback={<p className="quiet">Coming…</p>}>
-          <NightRun />
-        </Suspense>
+        <NightRun />
       </>
     );
   return (
@@ -199,13 +158,7 @@ export const App = () => {
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder && (lack ? <FirstThings lack={lack} /> : <Welcome />)}
-          {Left === Viewfinder ? (
-            <Viewfinder belowFrames={belowFrames} />
-          ) : (
-            <Suspense fallback={<p className="quiet">Coming…</p>}>
-              <Left />
-            </Suspense>
-          )}
+          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             <LessonPanel />
@@ -215,22 +168,25 @@ export const App = () => {
         <div className="right">
           <div className="ground">
             {isWalking && !pointing ? (
-              <Suspense fallback={<p className="quiet">Coming…</p>}>
-                <Walkaround />
-              </Suspense>
+              <Walkaround />
             ) : (
               <GroundPlan {...(pointing ? { pointing: { ...pointing, onPoint } } : {})} />
             )}
-            {able && !pointing && (
-              <button type="button" className="walk" aria-pressed={isWalking} onClick={() => setIsWalking(!isWalking)}>
+            {!pointing && (
+              <button
+                type="button"
+                className="walk"
+                disabled={!canWalk}
+                title={canWalk ? undefined : 'The view from any side needs WebGL2, which this browser does not give'}
+                aria-pressed={isWalking}
+                onClick={() => setIsWalking(!isWalking)}
+              >
                 {isWalking ? 'From above' : 'Any side'}
               </button>
             )}
           </div>
           {!pointing && <TapeBar />}
-          <Slips />
-          <PlaceSlip />
-          <Subjects />
+          <BelowPlan />
         </div>
         {!pointing && <TimeLine />}
         <nav className="switch" aria-label="Rooms">

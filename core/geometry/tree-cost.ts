@@ -1,6 +1,6 @@
 import type { RayTree } from './ray-tree.ts';
 
-/** What a triangle costs against a look at two boxes; common practice, about what three-mesh-bvh splits by. */
+/** What a triangle costs against a look at two boxes; common practice. */
 const triangleCost = 1.25;
 
 /**

@@ -2,7 +2,7 @@ import { viewDirection } from '../camera/camera-view.ts';
 import { saturationRatio } from '../camera/exposure.ts';
 import { apply, type Triple } from '../colour/matrix.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { layerWeight } from '../trace/picture.ts';
+import { layerWeight } from '../trace/layer-weights.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
 import { stopsFromRatio } from '../units/stops.ts';
 import type { World } from '../world/world.ts';

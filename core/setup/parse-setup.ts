@@ -3,6 +3,7 @@ import { migrateSetup } from './migrate.ts';
 import { parseJson } from './parse-json.ts';
 import { checkReferences } from './references.ts';
 import { type Setup, setupSchema } from './schema/setup.ts';
+import { settle } from './settle.ts';
 import { SetupError } from './setup-error.ts';
 import { sizeFault } from './setup-size.ts';
 
@@ -31,14 +32,4 @@ export const validateSetup = (value: unknown): Setup => {
   if (!result.success) throw errorFromIssues(document, result.error.issues);
   checkReferences(result.data);
   return settle(result.data);
-};
-
-/** Freezes a document deeply. JSON can't write minus nought, so it becomes nought. */
-const settle = <T>(value: T): T => {
-  if (typeof value !== 'object' || value === null || Object.isFrozen(value)) return value;
-  for (const [key, child] of Object.entries(value)) {
-    if (Object.is(child, -0)) Object.assign(value, { [key]: 0 });
-    settle(child);
-  }
-  return Object.freeze(value);
 };

@@ -1,4 +1,4 @@
-import { headShare } from './schema/opening.ts';
+import { headShare } from './head-share.ts';
 import type { Opening, PartOf } from './schema/setup.ts';
 
 /** A place on a wall seen from the south. */

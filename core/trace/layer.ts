@@ -32,8 +32,8 @@ export interface TracedLayers {
 
 const none = [0, 0, 0] as const;
 
-/** The sky as it is seen, where nothing stands before it. */
-const openSky = (
+/** The sky as it is seen, where nothing stands before it; `open` tells where, one share a pixel. */
+export const openSky = (
   view: CameraView,
   sky: SeenSky,
   { width, height, stars = null }: PictureSize,
@@ -41,31 +41,49 @@ const openSky = (
 ): Float64Array<ArrayBuffer> =>
   Float64Array.from(skyPicture({ view, width, height }, sky, stars), (v, i) => v * (open[Math.floor(i / 3)] as number));
 
+/** Which samples of which rows: from the first one on, up to the last and without it. */
+export interface TracePart {
+  readonly rows: readonly [from: number, to: number];
+  readonly samples: readonly [from: number, to: number];
+}
+
+/** Layers under way, and the share of each pixel's samples that meet nothing. */
+export interface TraceSums extends TracedLayers {
+  readonly open: Float64Array;
+}
+
+/** Nothing gathered yet. */
+export const noSums = (
+  sources: readonly Source[],
+  { width, height }: Pick<PictureSize, 'width' | 'height'>,
+): TraceSums => ({
+  open: new Float64Array(width * height),
+  layers: sources.map(() => new Float64Array(width * height * 3)),
+  covers: sources.map((source) =>
+    source.kind === 'lamp' && source.holder?.isDrawn ? new Float64Array(width * height) : null,
+  ),
+});
+
 /**
- * Traces the layers of several sources together, sharing first hits. The reference that the GPU is held to.
- *
- * @returns one layer a source, in order, its bounced light included
+ * Traces a part of several sources' layers together, sharing first hits, and adds it to their sums: each sample counts for
+ * one of `size.samples`. Of a sky that is seen only `open` is traced.
  */
-export const traceWithCovers = (
+export const tracePart = (
   stage: Stage,
   view: CameraView,
   sources: readonly Source[],
-  size: PictureSize,
-  bounces: Bounces = 0,
-): TracedLayers => {
-  const { width, height, samples } = size;
-  // share of each pixel's samples that meet nothing
-  const open = new Float64Array(width * height);
-  const layers = sources.map(() => new Float64Array(width * height * 3));
-  const covers = sources.map((source) =>
-    source.kind === 'lamp' && source.holder?.isDrawn ? new Float64Array(width * height) : null,
+  { width, height, samples }: PictureSize,
+  bounces: Bounces,
+  part: TracePart,
+  { open, layers, covers }: TraceSums,
+): void => {
+  const [firstSample, endSample] = part.samples;
+  const moments = Array.from({ length: endSample - firstSample }, (_, i) =>
+    sources.map((source) => (source.kind === 'lamp' ? momentsTaken(stage, source, firstSample + i) : null)),
   );
-  const moments = Array.from({ length: samples }, (_, s) =>
-    sources.map((source) => (source.kind === 'lamp' ? momentsTaken(stage, source, s) : null)),
-  );
-  for (let y = 0; y < height; y++)
+  for (let y = part.rows[0]; y < part.rows[1]; y++)
     for (let x = 0; x < width; x++)
-      for (let s = 0; s < samples; s++) {
+      for (let s = firstSample; s < endSample; s++) {
         const number = (dim: number) => sampleNumber(s, dim, x, y);
         const px = (x + number(dimension.pixelX)) / width;
         const py = (y + number(dimension.pixelY)) / height;
@@ -85,7 +103,7 @@ export const traceWithCovers = (
         if (!surface) open[y * width + x] = (open[y * width + x] as number) + 1 / samples;
         sources.forEach((source, i) => {
           if (source.kind === 'seen-sky') return;
-          const taken = moments[s]?.[i] ?? null;
+          const taken = moments[s - firstSample]?.[i] ?? null;
           const direct = directLuminance(
             stage,
             source,
@@ -107,10 +125,27 @@ export const traceWithCovers = (
           if (cover) cover[at / 3] = (cover[at / 3] as number) + hidden / samples;
         });
       }
-  sources.forEach((source, i) => {
-    if (source.kind === 'seen-sky') layers[i] = openSky(view, source.sky, size, open);
-  });
-  return { layers, covers };
+};
+
+/**
+ * Traces the layers of several sources together, sharing first hits. The reference that the GPU is held to.
+ *
+ * @returns one layer a source, in order, its bounced light included
+ */
+export const traceWithCovers = (
+  stage: Stage,
+  view: CameraView,
+  sources: readonly Source[],
+  size: PictureSize,
+  bounces: Bounces = 0,
+): TracedLayers => {
+  const sums = noSums(sources, size);
+  const whole: TracePart = { rows: [0, size.height], samples: [0, size.samples] };
+  tracePart(stage, view, sources, size, bounces, whole, sums);
+  const layers = sources.map((source, i) =>
+    source.kind === 'seen-sky' ? openSky(view, source.sky, size, sums.open) : (sums.layers[i] as Layer),
+  );
+  return { layers, covers: sums.covers };
 };
 
 /** The layers alone. */

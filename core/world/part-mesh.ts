@@ -79,15 +79,18 @@ const flipped = ({ positions, normals }: Mesh): Mesh => {
   return { positions: swap(positions), normals: swap(normals) };
 };
 
+/** Where a subject stands, and how. */
+export type Standing = Pick<Subject, keyof Turned | 'mirrored'>;
+
 /** From a part's own axes to the world's. A reflection where the subject is mirrored. */
-export const worldFromPart = (subject: Subject, part: Part): Rigid => {
+export const worldFromPart = (subject: Standing, part: Part): Rigid => {
   const worldFromSubject = placement(subject);
   const worldFromParts = subject.mirrored ? composeRigid(worldFromSubject, mirror) : worldFromSubject;
   return composeRigid(worldFromParts, placement(part));
 };
 
 /** Triangles of one part of a subject in world axes. */
-export const partMesh = (subject: Subject, part: Part, scans: readonly Scan[] = []): Mesh => {
+export const partMesh = (subject: Standing, part: Part, scans: readonly Scan[] = []): Mesh => {
   const placed = placeMesh(localMeshOf(part, scans), worldFromPart(subject, part));
   return subject.mirrored ? flipped(placed) : placed;
 };

@@ -6,6 +6,7 @@ import type { Harness } from '../browser/harness/main.ts';
 import { dragLine, dragTimes } from './drag.ts';
 import { growsLittle, growthLines, growthTimes } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
+import { loadLines, loadTimes } from './load.ts';
 import { movingPassLines, movingPassTimes } from './moving-pass.ts';
 import { scanLine, scanTimes } from './scan.ts';
 import { skyLines, skyTimes } from './sky.ts';
@@ -46,6 +47,8 @@ console.log(dragLine(drag));
 console.log(scanLine(await scanTimes(browser)));
 await browser.close();
 await server.close();
+const load = await loadTimes();
+console.log(loadLines(load));
 
 /** Issue bar: the first picture of a moved lamp against one primary-plus-shadow sample. */
 const mostRatio = 1.5;
@@ -55,7 +58,7 @@ const parse = lm63ParseTimes();
 writeFileSync(
   '.reports/bench.json',
   JSON.stringify(
-    { movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving, sky },
+    { movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving, sky, load },
     null,
     2,
   ),

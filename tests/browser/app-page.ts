@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { decode } from 'fast-png';
 import type { Browser, Page } from 'playwright-core';
 import { inject } from 'vitest';
-import type { EngineState } from '../../app/web/render/picture-engine.ts';
+import type { EngineState } from '../../app/web/render/engine.ts';
 import { keptPages, openPage } from './browser.ts';
 
 interface PageOptions {
@@ -51,6 +51,8 @@ export class AppPage {
     const url = `${inject('appUrl')}?samples=${samples}`;
     const { page, faults } = await openPage(browser, url, width, height, pixelRatio, before);
     await page.waitForSelector('.mark');
+    // the strips come after the first picture
+    await page.waitForSelector('.subjects', { state: 'attached' });
     return new AppPage(page, faults, sort, isOwn);
   }
 

@@ -9,6 +9,8 @@ import { launch, leave } from './browser.ts';
 const card = (app: AppPage, what: 'loseContext' | 'restoreContext') =>
   app.page.evaluate((call) => {
     const own = window as { lose?: WEBGL_lose_context | null };
+    // it comes back here, however slow this machine is
+    window.lampfallPatience = 600_000;
     // a lost context tells of no extension
     own.lose ??= window.lampfallCard?.().getContext('webgl2')?.getExtension('WEBGL_lose_context') ?? null;
     own.lose?.[call]();

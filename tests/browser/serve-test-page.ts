@@ -1,5 +1,6 @@
 import { build, preview } from 'vite';
 import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
+import { samplePlugin } from '../../app/build/sample-plugin.ts';
 
 const policy = `<meta http-equiv="Content-Security-Policy" content="${pagePolicy}">`;
 
@@ -15,7 +16,10 @@ export const serveTestPage = async (name: string): Promise<{ url: string; close:
     logLevel: 'error',
     root: `tests/browser/${name}`,
     base: './',
-    plugins: [{ name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${policy}`) }],
+    plugins: [
+      samplePlugin(),
+      { name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${policy}`) },
+    ],
     build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
     worker: { format: 'es' },
   });

@@ -2,6 +2,7 @@ import type { Browser, Page } from 'playwright-core';
 import { build, type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { pagePolicy, servedPolicy } from '../../app/build/page-policy.ts';
+import { samplePlugin } from '../../app/build/sample-plugin.ts';
 import { forgedLink, type Hostile, hostileOnes } from '../core/share/hostile.ts';
 import { AppPage } from './app-page.ts';
 import { launch, leave } from './browser.ts';
@@ -35,7 +36,10 @@ describe('hostile links and files, in a real browser', () => {
       logLevel: 'error',
       root: 'tests/browser/share-page',
       base: './',
-      plugins: [{ name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${head}`) }],
+      plugins: [
+        samplePlugin(),
+        { name: 'policy', transformIndexHtml: (html) => html.replace('<head>', `<head>${head}`) },
+      ],
       build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
     });
     server = await preview({

@@ -1,55 +1,12 @@
-import { useEffect, useRef, useState } from 'react';
-import type { Strategy } from '../../../core/readings/strategy-frames.ts';
+import { useState } from 'react';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
-import { useApp, useScheme } from '../state/app-store.ts';
-import { useSchemeAtRest, useSetupAtRest } from '../state/at-rest.ts';
-import { lightBy } from '../state/edits/light-by.ts';
-import { usePlans, wantPlans } from '../state/plans.ts';
-import { PlanRow } from './PlanRow.tsx';
-import { strategyNames } from './plan-words.ts';
+import { useScheme } from '../state/app-store.ts';
+import { late } from '../ui/late.tsx';
 
-const take = (schemeId: string, strategy: Strategy): void => {
-  const { edit, chooseScheme, chooseFrame, showBlend } = useApp.getState();
-  let made = schemeId;
-  edit((setup) => {
-    const lit = lightBy(setup, schemeId, strategy);
-    made = lit.schemeId;
-    return lit.setup;
-  });
-  chooseScheme(made);
-  const lit = useApp.getState().history.present.schemes.find(({ id }) => id === made);
-  const [only, ...others] = lit?.frames ?? [];
-  if (others.length > 0) showBlend();
-  else if (only) chooseFrame(only.id);
-};
-
-const Rows = () => {
-  const [setup, scheme] = [useSetupAtRest(), useSchemeAtRest()];
-  const { plans, isOld, failed } = usePlans(setup, scheme);
-  const list = useRef<HTMLUListElement>(null);
-  useEffect(() => wantPlans(setup, scheme.id), [setup, scheme.id]);
-  const isThere = plans !== null;
-  // near the page's lower end it would open out of sight; its heading stays with it
-  useEffect(() => {
-    if (isThere) list.current?.parentElement?.scrollIntoView({ block: 'nearest' });
-  }, [isThere]);
-  if (!plans)
-    return (
-      <p className="quiet" role="status">
-        {failed ? 'That could not be worked out; it is tried again with the next change.' : 'Working it out …'}
-      </p>
-    );
-  return (
-    <ul className="approach-list" ref={list} aria-busy={isOld}>
-      {strategyNames.flatMap(([strategy, name, what]) => {
-        const plan = plans.find((each) => each.strategy === strategy);
-        return plan
-          ? [<PlanRow key={strategy} name={name} what={what} plan={plan} onTake={() => take(scheme.id, strategy)} />]
-          : [];
-      })}
-    </ul>
-  );
-};
+export const ApproachRows = late(
+  { name: 'The ways to light it' },
+  async () => (await import('./ApproachRows.tsx')).ApproachRows,
+);
 
 /** What the present scheme comes nearest to: where its lamps are lit, and by whom. */
 const presentWay = ({ frames }: Scheme): string => {
@@ -72,7 +29,7 @@ export const Approaches = () => {
       <button type="button" className="unfold" aria-expanded={isOpen} onClick={() => setIsOpen(!isOpen)}>
         How to light it: <strong>{presentWay(scheme)}</strong>
       </button>
-      {isOpen && <Rows />}
+      {isOpen && <ApproachRows />}
     </section>
   );
 };

@@ -1,20 +1,10 @@
-import { lazy, Suspense } from 'react';
 import { useSession } from '../state/session.ts';
+import { late } from '../ui/late.tsx';
 
-/** Fetched when the bag is opened, and early once the page is at rest. */
-export const loadBag = () => import('./BagDialog.tsx').then(({ BagDialog }) => ({ default: BagDialog }));
-
-const NotLoaded = () => (
-  <p className="quiet" role="alert">
-    The bag could not be loaded. Load the page again with a network; save your setup first.
-  </p>
+export const BagDialog = late(
+  { name: 'The bag', giveUp: () => useSession.getState().set({ showsBag: false }) },
+  async () => (await import('./BagDialog.tsx')).BagDialog,
 );
-const Dialog = lazy(() => loadBag().catch(() => ({ default: NotLoaded })));
 
 /** The bag, while it is open. */
-export const BagSlot = () =>
-  useSession((state) => state.showsBag) && (
-    <Suspense fallback={null}>
-      <Dialog />
-    </Suspense>
-  );
+export const BagSlot = () => useSession((state) => state.showsBag) && <BagDialog />;

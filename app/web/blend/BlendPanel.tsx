@@ -1,15 +1,12 @@
 import { type CSSProperties, useState } from 'react';
 import { namedEntries } from '../../../core/setup/blend-entries.ts';
 import { Screen } from '../picture/Screen.tsx';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { setBlendMode } from '../state/edits/blend-edits.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { blendScreen, frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
 import { BlendPart } from './BlendPart.tsx';
 import { modeWords } from './blend-words.ts';
-
-const able = canDrawPicture();
 
 /** How the frames of a scheme become one picture: each alone, what it counts for, and the blend beside them. */
 export const BlendPanel = () => {
@@ -64,14 +61,12 @@ export const BlendPanel = () => {
                 isLast={entry !== null && entries.length === 1}
               />
             ))}
-            {able && (
-              <figure className="blend-part blend-whole">
-                <div className="blend-picture">
-                  <Screen name={frameScreenName(blendScreen)} label="The blend" onSize={onSize} />
-                </div>
-                <figcaption>The blend</figcaption>
-              </figure>
-            )}
+            <figure className="blend-part blend-whole">
+              <div className="blend-picture">
+                <Screen name={frameScreenName(blendScreen)} label="The blend" onSize={onSize} />
+              </div>
+              <figcaption>The blend</figcaption>
+            </figure>
           </div>
         </>
       )}

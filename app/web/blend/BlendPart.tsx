@@ -1,7 +1,6 @@
 import type { NamedEntry } from '../../../core/setup/blend-entries.ts';
 import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
 import { Screen } from '../picture/Screen.tsx';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { addToBlend, changeBlendEntry, leaveOutOfBlend, repeatInBlend } from '../state/edits/blend-edits.ts';
 import { frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
@@ -9,8 +8,6 @@ import { Check } from '../ui/Check.tsx';
 import { Choice } from '../ui/Choice.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { weightWords, whereChosen, whereOptions, whereValue } from './blend-words.ts';
-
-const able = canDrawPicture();
 
 interface BlendPartProps {
   readonly scheme: Scheme;
@@ -35,15 +32,13 @@ export const BlendPart = ({ scheme, frame, entry, index, isAgain, isLast }: Blen
     edit((s) => (isOn ? addToBlend(s, scheme.id, frame.id) : leaveOutOfBlend(s, scheme.id, index)));
   return (
     <fieldset className="blend-part" data-out={entry === null} aria-label={`${name} in the blend`}>
-      {able && (
-        <div className={isAgain ? 'blend-picture blend-again quiet' : 'blend-picture'}>
-          {isAgain ? (
-            'the same frame'
-          ) : (
-            <Screen name={frameScreenName(frame.id)} label={`${frame.name} alone`} onSize={onSize} />
-          )}
-        </div>
-      )}
+      <div className={isAgain ? 'blend-picture blend-again quiet' : 'blend-picture'}>
+        {isAgain ? (
+          'the same frame'
+        ) : (
+          <Screen name={frameScreenName(frame.id)} label={`${frame.name} alone`} onSize={onSize} />
+        )}
+      </div>
       {/* the last one can't be left out: a blend of nothing is no picture */}
       <fieldset className="plain" disabled={isLast}>
         <Check label={name} isOn={entry !== null} onChange={turn} />

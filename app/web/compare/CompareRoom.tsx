@@ -1,8 +1,6 @@
 import { FrameLine } from '../frames/FrameLine.tsx';
 import { LevelKey } from '../picture/LevelKey.tsx';
-import { NoPicture } from '../picture/NoPicture.tsx';
-import { useCardLost } from '../picture/use-scene.ts';
-import { canDrawPicture } from '../render/capability.ts';
+import { LightNote } from '../picture/LightNote.tsx';
 import { useScheme, useSetup } from '../state/app-store.ts';
 import { type Pair, useComparedSchemes, useSession } from '../state/session.ts';
 import { CompareBar } from './CompareBar.tsx';
@@ -13,8 +11,6 @@ import { PairBar } from './PairBar.tsx';
 import { Tiles } from './Tiles.tsx';
 import { usePair } from './use-pair.ts';
 import { WipeView } from './WipeView.tsx';
-
-const able = canDrawPicture();
 
 const PairOnPage = ({ chosen }: { chosen: Pair }) => {
   const pair = usePair(chosen);
@@ -53,11 +49,6 @@ const Hint = () => {
   );
 };
 
-const CardLost = () =>
-  useCardLost(true) ? (
-    <p className="quiet">The graphics card was lost for a moment. The pictures come back by themselves.</p>
-  ) : null;
-
 /** Schemes of one setup side by side or laid over each other, with camera and exposure alike. */
 export const CompareRoom = () => {
   const pair = useSession((state) => state.pair);
@@ -69,10 +60,9 @@ export const CompareRoom = () => {
       <Hint />
       <ExposureNote />
       {showsLevels && <LevelKey of="levels" words="stops from mid-grey" />}
-      {!able && <NoPicture />}
       {hidesAnswer && <p className="quiet">Hidden until you have pointed.</p>}
-      {!hidesAnswer && (able && pair ? <PairOnPage chosen={pair} /> : <Tiles />)}
-      {able && <CardLost />}
+      {!hidesAnswer && (pair ? <PairOnPage chosen={pair} /> : <Tiles />)}
+      <LightNote />
       <FrameLine />
     </section>
   );

@@ -3,7 +3,6 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp } from '../state/app-store.ts';
 import { maxSchemes, renameScheme } from '../state/edits/frame-edits.ts';
 import { MiniPlan } from '../ui/MiniPlan.tsx';
@@ -11,8 +10,6 @@ import type { PlanView } from '../ui/plan-view.ts';
 import { duplicateHere } from './duplicate-here.ts';
 import { RenameField } from './RenameField.tsx';
 import { TileNumbers } from './TileNumbers.tsx';
-
-const able = canDrawPicture();
 
 interface TileProps {
   readonly setup: Setup;
@@ -95,12 +92,10 @@ export const Tile = (props: TileProps) => {
           </button>
         </span>
       </header>
-      {able && (
-        <div className="tile-picture" style={{ aspectRatio: widthMm / heightMm }}>
-          <Screen name={`tile/${id}`} label={`Picture: ${name}`} onSize={onSize} />
-          <PictureMarks schemeId={id} />
-        </div>
-      )}
+      <div className="tile-picture" style={{ aspectRatio: widthMm / heightMm }}>
+        <Screen name={`tile/${id}`} label={`Picture: ${name}`} onSize={onSize} />
+        <PictureMarks schemeId={id} />
+      </div>
       <div className="tile-foot">
         <div className="tile-below">
           <MiniPlan setup={setup} scheme={scheme} view={planView} sizePixels={112} />

@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useScreenSizes } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { moveScheme } from '../state/edits/compare-edits.ts';
 import { frameIdsShown } from '../state/frames-shown.ts';
@@ -12,8 +11,6 @@ import { Tile } from './Tile.tsx';
 import { TileScene } from './TileScene.tsx';
 import { UnlitTile } from './UnlitTile.tsx';
 import { type TileDrag, useTileDrag } from './use-tile-drag.ts';
-
-const able = canDrawPicture();
 
 const dragMark = (drag: TileDrag | null, id: string, isAfter: boolean) => {
   if (drag?.schemeId === id) return 'moving';
@@ -56,7 +53,7 @@ export const Tiles = () => {
   const differs = schemes.some(({ camera }) => camera) || exposureDifferences(base, schemes).length > 0;
   const { sensor } = base.camera ?? setup.camera;
   return (
-    <div className="tiles" data-count={schemes.length + (able && showsUnlit ? 1 : 0)}>
+    <div className="tiles" data-count={schemes.length + (showsUnlit ? 1 : 0)}>
       {schemes.map((scheme, i) => {
         const [before, after] = [schemes[i - 1], schemes[i + 1]];
         return (
@@ -75,10 +72,10 @@ export const Tiles = () => {
           />
         );
       })}
-      {able && showsUnlit && (
+      {showsUnlit && (
         <UnlitTile aspect={sensor.widthMm / sensor.heightMm} of={differs ? base.name : null} onSize={onSize} />
       )}
-      {able && <TileScene schemes={schemes} base={base} sizes={sizes} />}
+      <TileScene schemes={schemes} base={base} sizes={sizes} />
     </div>
   );
 };

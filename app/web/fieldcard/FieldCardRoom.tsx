@@ -3,7 +3,6 @@ import { cardText } from '../../../core/card/card-text.ts';
 import { svgTree } from '../../../core/card/sheet/svg-tree.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { Empty } from '../frames/Empty.tsx';
-import { canDrawPicture } from '../render/capability.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
 import { openNightRun } from '../state/night-pages.ts';
 import { useReports } from '../state/reports.ts';
@@ -16,8 +15,6 @@ import { useCardPictures } from './use-card-pictures.ts';
 import { useCardFont, useFieldCard } from './use-field-card.ts';
 import { useWhenReady, type Wanted } from './use-when-ready.ts';
 import './field-card.css';
-
-const able = canDrawPicture();
 
 const urlOf = (png: Uint8Array): string =>
   `data:image/png;base64,${btoa(Array.from(png, (c) => String.fromCharCode(c)).join(''))}`;
@@ -46,9 +43,7 @@ const stateWords = ({ wanted, isComing, hasPictures }: CardState): string => {
     return `${wanted === 'pdf' ? 'The PDF' : 'The print'} comes by itself when the two pictures are developed…`;
   if (isComing) return 'Its pictures are being developed…';
   if (hasPictures) return 'Print it at 100 %, black alone, on matt paper.';
-  return able
-    ? 'Its two pictures could not be drawn: the card comes without them.'
-    : 'This browser can’t draw the two pictures: the card comes without them.';
+  return 'Its two pictures could not be drawn: the card comes without them.';
 };
 
 /** The field card as it will print, and what takes it out of the page. */

@@ -4,10 +4,8 @@ import { type ColourPixels, greyPictures } from '../../card/grey-pictures.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf, type WantedPicture } from '../picture/scene-of.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
 
-const able = canDrawPicture();
 /** Of a picture on the card: 200 pixels to the inch at 55 mm. */
 const widthPixels = 430;
 /** Samples that a small print needs; fewer where the page traces fewer. */
@@ -69,7 +67,6 @@ export interface CardPictures {
 export const useCardPictures = (setup: Setup, scheme: Scheme): CardPictures => {
   const [made, setMade] = useState<Made | null>(null);
   useEffect(() => {
-    if (!able) return;
     const controller = new AbortController();
     const tell = (pngs: PicturePngs | null) => {
       if (!controller.signal.aborted) setMade({ setup, scheme, pngs });
@@ -85,6 +82,6 @@ export const useCardPictures = (setup: Setup, scheme: Scheme): CardPictures => {
   return {
     // those of another scheme are worse than none
     pngs: made?.scheme.id === scheme.id ? made.pngs : null,
-    isComing: able && (made?.setup !== setup || made.scheme !== scheme),
+    isComing: made?.setup !== setup || made.scheme !== scheme,
   };
 };

@@ -1,7 +1,7 @@
 import type { Position, Subject } from '../../../core/setup/schema/setup.ts';
 import { measuredLength } from '../../../core/units/measured-length.ts';
 import { useApp } from '../state/app-store.ts';
-import { scaleScan } from '../state/edits/scan-edits.ts';
+import { scaleScan } from '../state/edits/scale-scan.ts';
 import { useSession } from '../state/session.ts';
 
 /** A place carried along when everything grows about a middle. */

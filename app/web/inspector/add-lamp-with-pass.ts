@@ -11,7 +11,7 @@ import { addLampFromBag } from '../state/edits/bag-edits.ts';
 import { addPass } from '../state/edits/frame-edits.ts';
 import { addLamp } from '../state/edits/lamp-edits.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
-import { freshId } from '../state/edits/within.ts';
+import { freshId, withinWorld } from '../state/edits/within.ts';
 import { newLamps } from './new-lamps.ts';
 
 /** Places tried for a new lamp, in this order: beside the subject first, then farther out and round. */
@@ -40,7 +40,8 @@ const freePlace = (setup: Setup, scheme: Scheme): Position => {
     const there = worldFromDocument(place);
     return isFree(place) && !isInFrame(world.view, there) && reaches(world, worldFromDocument(aim), there);
   });
-  return (free ?? (places[0] as Position)).map((v) => Math.round(v * 100) / 100) as Position;
+  // beside a subject at the edge of the world there may be no more room
+  return withinWorld((free ?? (places[0] as Position)).map((v) => Math.round(v * 100) / 100) as Position);
 };
 
 const newSeconds = 5;

@@ -1,15 +1,15 @@
-import { lazy, Suspense, useRef, useState } from 'react';
+import { useRef, useState } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { renameSetup } from '../state/edits/setup-edits.ts';
-import { emptySetup } from '../state/empty-setup.ts';
 import { chooseLengths, useLengths } from '../state/lengths.ts';
 import { openNightRun } from '../state/night-pages.ts';
 import { useSaving } from '../state/page-saving.ts';
-import { type Kept, lessons, samples } from '../state/samples.ts';
+import { lessons, samples } from '../state/samples.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { Drop } from '../ui/Drop.tsx';
 import { FilePicker } from '../ui/FilePicker.tsx';
+import { late } from '../ui/late.tsx';
 import { TextField } from '../ui/TextField.tsx';
 import { KeptLine } from './KeptLine.tsx';
 import { OfflineLine } from './OfflineLine.tsx';
@@ -17,26 +17,15 @@ import { openAnyFile, scanEndings } from './open-any-file.ts';
 import { asSample, openNewest } from './open-newest.ts';
 import { saveFile } from './save-file.ts';
 
-const loadOwnSetups = () => import('./OwnSetups.tsx');
-const OwnSetups = lazy(() =>
-  loadOwnSetups().then(
-    ({ OwnSetups }) => ({ default: OwnSetups }),
-    () => ({ default: () => <p className="quiet">The list could not be loaded.</p> }),
-  ),
+export const OwnSetups = late(
+  { name: 'The list of your own setups', meanwhile: <p className="quiet">Coming…</p> },
+  async () => (await import('./OwnSetups.tsx')).OwnSetups,
 );
 
-const loadAbout = () => import('./About.tsx');
-const About = lazy(() =>
-  loadAbout().then(
-    ({ About }) => ({ default: About }),
-    () => ({ default: () => <p className="quiet">What this page is could not be loaded.</p> }),
-  ),
-);
+/** What the page is, and whose work is in it. */
+export const About = late({ name: 'What this page is' }, async () => (await import('./About.tsx')).About);
 
-/** Has the room's own files come while there is a network. */
-export const fetchLibraryFiles = async (): Promise<void> => {
-  await Promise.all([loadOwnSetups(), loadAbout()]).catch(() => undefined);
-};
+const loadEmpty = async () => (await import('../state/empty-setup.ts')).emptySetup();
 
 /** In what the page writes and reads lengths; the setup keeps metres. */
 const LengthsChoice = () => {
@@ -62,9 +51,9 @@ export const SetupMenu = () => {
   const [isOpen, setIsOpen] = useState(false);
   const [showsAbout, setShowsAbout] = useState(false);
   const { edit, tell } = useApp.getState();
-  const openKept = async ({ id, name, load }: Kept) => {
+  const openAny = async (name: string, ...what: Parameters<typeof openNewest>) => {
     try {
-      await openNewest(load, asSample(id));
+      await openNewest(...what);
     } catch {
       tell({
         tone: 'problem',
@@ -78,11 +67,7 @@ export const SetupMenu = () => {
       {!isKept && <span className="not-kept"> · not kept</span>}
     </>
   );
-  const about = showsAbout && (
-    <Suspense fallback={null}>
-      <About onClose={() => setShowsAbout(false)} />
-    </Suspense>
-  );
+  const about = showsAbout && <About onClose={() => setShowsAbout(false)} />;
   const menu = (
     <Drop className="menu" listClass="menu-list" label={label} onToggle={setIsOpen}>
       {(close) => {
@@ -101,7 +86,7 @@ export const SetupMenu = () => {
             <KeptLine />
             <OfflineLine />
             <LengthsChoice />
-            <button type="button" onClick={closing(() => void openNewest(emptySetup))}>
+            <button type="button" onClick={closing(() => void openAny('New setup', loadEmpty))}>
               New setup, an empty place
             </button>
             <button type="button" onClick={closing(() => picker.current?.click())}>
@@ -117,11 +102,7 @@ export const SetupMenu = () => {
               Run it tonight, and the log of nights
             </button>
             <h3>Your own</h3>
-            {isOpen && (
-              <Suspense fallback={<p className="quiet">Coming…</p>}>
-                <OwnSetups close={close} />
-              </Suspense>
-            )}
+            {isOpen && <OwnSetups close={close} />}
             {(
               [
                 ['Samples', 'sample', samples],
@@ -135,7 +116,7 @@ export const SetupMenu = () => {
                     key={kept.id}
                     type="button"
                     {...{ [`data-${kind}`]: kept.id }}
-                    onClick={closing(() => void openKept(kept))}
+                    onClick={closing(() => void openAny(kept.name, kept.load, asSample(kept.id)))}
                   >
                     {kept.name}
                   </button>

@@ -1,5 +1,4 @@
 import { smallPicture } from '../picture/small-picture.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
 import { useApp } from '../state/app-store.ts';
 import { pageConnection, useSaving } from '../state/page-saving.ts';
@@ -19,7 +18,6 @@ interface Taken {
 
 /** Keeps a small picture with the setup on screen, once that is at rest. What goes wrong with it is of no consequence. */
 export const startThumbnails = (): void => {
-  if (!canDrawPicture()) return;
   let taken: Taken | null = null;
   let seen: object | null = null;
   let since = 0;

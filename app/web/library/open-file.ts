@@ -1,7 +1,7 @@
-import { readSetup } from '../../../core/scan/read-setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxFileBytes } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
+import { loadReader } from '../state/samples.ts';
 import { asOwn, openNewest } from './open-newest.ts';
 
 /** Opens a setup file. When it can't be used, says why and leaves what was open untouched. */
@@ -14,7 +14,7 @@ export const openFile = async (file: File): Promise<void> => {
   let text = '';
   const load = async () => {
     text = await file.text();
-    return readSetup(text);
+    return (await loadReader()).readSetup(text);
   };
   try {
     if (await openNewest(load, asOwn)) tell({ tone: 'done', text: `Opened ${file.name}. It is now among your own` });

@@ -11,7 +11,7 @@ import {
   renameOwn,
 } from '../state/kept-setups.ts';
 import { pageSaving, useSaving } from '../state/page-saving.ts';
-import { firstSample, samples } from '../state/samples.ts';
+import { firstKept } from '../state/samples.ts';
 import { listSetups } from '../storage/list-setups.ts';
 import type { SetupSummary } from '../storage/records.ts';
 import { problemOf } from '../storage/storage-problem.ts';
@@ -54,7 +54,7 @@ export const removeOwn = ({ key, name }: Pick<SetupSummary, 'key' | 'name'>) =>
     if (!wasOpen) return;
     const [next] = await pageSaving.connection.use(listSetups);
     if (next) await open(next.key);
-    else await openNewest(firstSample, asSample(samples[0]?.id ?? ''));
+    else await openNewest(firstKept.load, asSample(firstKept.id));
   });
 
 /** Takes a deletion back. */

@@ -1,6 +1,7 @@
 import { buildWorld } from '../../../core/world/world.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { removePatch, setPatch } from '../state/edits/patch-edits.ts';
+import { retryMarks, useMarksStore } from '../state/marks.ts';
 import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { Drop } from '../ui/Drop.tsx';
@@ -27,6 +28,7 @@ export const MarkChecks = () => {
   const scheme = useScheme();
   const marks = useSession((state) => state.marks);
   const room = useSession((state) => state.room);
+  const hasFailed = useMarksStore((state) => state.failed);
   const isByDay = useSession((state) => state.showsByDay);
   const { mark, set } = useSession.getState();
   const { edit, tell } = useApp.getState();
@@ -66,6 +68,14 @@ export const MarkChecks = () => {
       >
         Patch
       </button>
+      {hasFailed && (
+        <p className="quiet" role="status">
+          The marks could not be worked out.{' '}
+          <button type="button" className="small" onClick={retryMarks}>
+            Try again
+          </button>
+        </p>
+      )}
     </div>
   );
 };

@@ -1,5 +1,5 @@
 import { useCallback, useRef } from 'react';
-import type { EngineState } from '../render/picture-engine.ts';
+import type { EngineState } from '../render/engine.ts';
 import { progressWords, useProgress } from './use-scene.ts';
 
 /** A mark in the corner that says how far the pictures are. */
@@ -10,6 +10,6 @@ export const Progress = () => {
     const words = progressWords(state);
     if (span.current && span.current.textContent !== words) span.current.textContent = words;
   }, []);
-  useProgress(true, tell);
+  useProgress(tell);
   return <span ref={span} className="picture-progress" />;
 };

@@ -1,6 +1,6 @@
 import { useEffect, useSyncExternalStore } from 'react';
 import { theDarkroom } from '../render/darkroom.ts';
-import type { EngineState } from '../render/picture-engine.ts';
+import type { EngineState } from '../render/engine.ts';
 import type { Scene } from '../render/scene.ts';
 
 /** How often the page is told how far the pictures are, milliseconds. */
@@ -14,22 +14,17 @@ export const useScene = (scene: Scene | null): void => {
   useEffect(() => () => theDarkroom().rest(), []);
 };
 
-const onLost = (listener: () => void) => theDarkroom().onLost(listener);
-const isCardLost = () => theDarkroom().isLost;
-const never = () => () => undefined;
-const no = () => false;
+const onLight = (listener: () => void) => theDarkroom().onLight(listener);
 
-/** Whether the graphics card is lost just now; it may have been before the room was there. */
-export const useCardLost = (isAble: boolean): boolean =>
-  useSyncExternalStore(isAble ? onLost : never, isAble ? isCardLost : no);
+/** Who draws the pictures just now: the graphics card, nobody while it is lost, or the processor in its place. */
+export const useLight = () => useSyncExternalStore(onLight, () => theDarkroom().light);
 
 /** Tells twice a second how far the pictures are, without rendering anything by itself. */
-export const useProgress = (isAble: boolean, tell: (state: EngineState) => void): void => {
+export const useProgress = (tell: (state: EngineState) => void): void => {
   useEffect(() => {
-    if (!isAble) return;
     const timer = setInterval(() => tell(theDarkroom().state), progressMilliseconds);
     return () => clearInterval(timer);
-  }, [isAble, tell]);
+  }, [tell]);
 };
 
 /** How far pictures are from done, in words; nothing when they are. */

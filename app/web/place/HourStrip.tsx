@@ -1,11 +1,9 @@
-import { lazy, Suspense, useState } from 'react';
+import { useState } from 'react';
 import { useSetup } from '../state/app-store.ts';
 import { hourOf } from '../state/hour-of-place.ts';
 import { shortDate } from './clock-time.ts';
 import { shortHourWords } from './hour-rows.ts';
-import { loadHourPanel, NotLoaded } from './late-parts.tsx';
-
-const HourPanel = lazy(() => loadHourPanel().catch(() => ({ default: NotLoaded })));
+import { HourPanel } from './late-parts.ts';
 
 /** The hour, under the picture: one line that opens to the night. */
 export const HourStrip = () => {
@@ -23,11 +21,7 @@ export const HourStrip = () => {
         </strong>{' '}
         · {words}
       </button>
-      {isOpen && (
-        <Suspense fallback={null}>
-          <HourPanel />
-        </Suspense>
-      )}
+      {isOpen && <HourPanel />}
     </section>
   );
 };

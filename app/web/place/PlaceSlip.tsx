@@ -1,11 +1,8 @@
-import { lazy, Suspense } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { Slip } from '../ui/Slip.tsx';
 import { darknessWord } from '../ui/sky-words.ts';
 import { shortCoordinates } from './coordinates-text.ts';
-import { loadSlipFields, NotLoaded } from './late-parts.tsx';
-
-const PlaceFields = lazy(() => loadSlipFields().catch(() => ({ default: NotLoaded })));
+import { PlaceFields } from './late-parts.ts';
 
 /** Where the scene lies and how dark it is there, as a strip that opens. */
 export const PlaceSlip = () => {
@@ -28,9 +25,7 @@ export const PlaceSlip = () => {
     <section className="slips place" id="place" aria-label="Place">
       <ul>
         <Slip head={head} isOpen={isOpen} onToggle={() => select(isOpen ? null : { kind: 'place' })}>
-          <Suspense fallback={null}>
-            <PlaceFields />
-          </Suspense>
+          <PlaceFields />
         </Slip>
       </ul>
     </section>

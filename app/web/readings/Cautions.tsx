@@ -1,7 +1,7 @@
 import type { Caution } from '../../../core/cautions/caution.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { splitFrame } from '../state/edits/split-frame.ts';
-import { useReport, useReports } from '../state/reports.ts';
+import { retryReports, useReport, useReports } from '../state/reports.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
 import { worded } from '../ui/lengths.ts';
 import { useWhy } from '../ui/use-why.tsx';
@@ -51,8 +51,11 @@ export const Cautions = () => {
   const failed = useReports((state) => state.failed);
   if (failed)
     return (
-      <p className="cautions quiet">
-        The readings could not be worked out. The picture still can; reload the page to try again.
+      <p className="cautions quiet" role="status">
+        The readings could not be worked out. All else works.{' '}
+        <button type="button" className="small" onClick={retryReports}>
+          Try again
+        </button>
       </p>
     );
   return (

@@ -1,15 +1,22 @@
-const ask = (): boolean => {
+interface Card {
+  /** Whether there is WebGL2 at all, as the walkaround needs it. */
+  readonly isThere: boolean;
+  /** Whether it draws into textures of floating-point numbers, as pictures need it. */
+  readonly hasFloats: boolean;
+}
+
+const ask = (): Card => {
   const context = document.createElement('canvas').getContext('webgl2');
-  if (!context) return false;
-  const able = context.getExtension('EXT_color_buffer_float') !== null;
+  if (!context) return { isThere: false, hasFloats: false };
+  const hasFloats = context.getExtension('EXT_color_buffer_float') !== null;
   context.getExtension('WEBGL_lose_context')?.loseContext();
-  return able;
+  return { isThere: true, hasFloats };
 };
 
-let answer: boolean | null = null;
+let answer: Card | null = null;
 
-/** Whether this browser can draw the picture: WebGL2 with float targets. Asked once, on a canvas of its own. */
-export const canDrawPicture = (): boolean => {
+/** What this browser’s graphics can do. Asked once, on a canvas of its own. */
+export const graphicsCard = (): Card => {
   answer ??= ask();
   return answer;
 };

@@ -1,8 +1,11 @@
 import { WebGLRenderer } from 'three';
-import { type EngineState, PictureEngine } from './picture-engine.ts';
+import { graphicsCard } from './capability.ts';
+import type { Engine, EngineState } from './engine.ts';
+import { PictureEngine } from './picture-engine.ts';
 import type { Scene, Tile } from './scene.ts';
 import { Screens } from './screens.ts';
 import { plainSkyDrawer, type SkyDrawer } from './sky-drawer.ts';
+import { type SlowDrawer, SlowEngine } from './slow-engine.ts';
 
 declare global {
   interface Window {
@@ -10,6 +13,8 @@ declare global {
     lampfallProbe?: () => EngineState;
     /** For tests: the one canvas that has the graphics card. */
     lampfallCard?: () => HTMLCanvasElement;
+    /** For tests: how long a lost card is waited for, milliseconds. */
+    lampfallPatience?: number;
   }
 }
 
@@ -24,6 +29,17 @@ export interface PrintOrder {
   readonly signal: AbortSignal;
 }
 
+/** How long a lost card is waited for before the processor draws, milliseconds; tests wait less. */
+const patienceMilliseconds = (): number => window.lampfallPatience ?? 8000;
+
+const rendererOrNull = (): WebGLRenderer | null => {
+  try {
+    return new WebGLRenderer({ antialias: false, alpha: false, powerPreference: 'high-performance' });
+  } catch {
+    return null;
+  }
+};
+
 /** How often a print's progress is looked at, milliseconds. */
 const lookMilliseconds = 60;
 
@@ -33,43 +49,95 @@ const lookMilliseconds = 60;
  */
 export class Darkroom {
   private readonly screens = new Screens();
-  private readonly engine: PictureEngine;
-  private readonly listeners = new Set<(isLost: boolean) => void>();
+  private readonly card: PictureEngine | null;
+  private readonly slow = new SlowEngine(this.screens, slowDrawer, () => this.slowStale());
+  private readonly listeners = new Set<() => void>();
   private scene: Scene | null = null;
   private prints = 0;
   private isAsked = false;
-  isLost = false;
+  private patience: ReturnType<typeof setTimeout> | null = null;
+  /** Who draws: the card, nobody while it is lost, the processor in its place; none where that fails too. */
+  light: 'card' | 'lost' | 'slow' | 'none';
+  /** What is drawn just now, on the page or for a print. */
+  private asked: Scene | null = null;
 
   constructor() {
-    const gl = new WebGLRenderer({ antialias: false, alpha: false, powerPreference: 'high-performance' });
-    gl.setPixelRatio(1);
-    const card = gl.domElement;
-    this.engine = new PictureEngine(gl, this.screens, () => this.ask());
-    this.engine.setSkyDrawer(skyDrawer);
-    card.addEventListener('webglcontextlost', (event) => {
-      event.preventDefault();
-      this.engine.pause();
-      this.tell(true);
-    });
-    card.addEventListener('webglcontextrestored', () => {
-      this.engine.restart();
-      this.tell(false);
-    });
+    this.card = graphicsCard().hasFloats ? this.takeCard() : null;
+    this.light = this.card ? 'card' : 'slow';
     window.lampfallProbe = () => this.state;
-    window.lampfallCard = () => card;
+    document.addEventListener('visibilitychange', () => this.restIfHidden());
+    this.restIfHidden();
+  }
+
+  /** Null where this browser gives no graphics context after all. */
+  private takeCard(): PictureEngine | null {
+    const gl = rendererOrNull();
+    if (!gl) return null;
+    gl.setPixelRatio(1);
+    const canvas = gl.domElement;
+    const card = new PictureEngine(gl, this.screens, () => this.ask());
+    card.setSkyDrawer(skyDrawer);
+    canvas.addEventListener('webglcontextlost', (event) => {
+      event.preventDefault();
+      card.pause();
+      this.change('lost');
+      this.patience = setTimeout(() => this.goSlow(), patienceMilliseconds());
+    });
+    canvas.addEventListener('webglcontextrestored', () => {
+      if (this.patience) clearTimeout(this.patience);
+      this.slow.end();
+      if (this.asked) card.show(this.asked);
+      card.restart();
+      this.change('card');
+    });
+    window.lampfallCard = () => canvas;
+    return card;
+  }
+
+  private get engine(): Engine {
+    return this.card && (this.light === 'card' || this.light === 'lost') ? this.card : this.slow;
+  }
+
+  /** The card does not come back: the processor takes over until it does. */
+  private goSlow(): void {
+    this.change('slow');
+    if (this.asked) this.slow.show(this.asked);
+  }
+
+  /** Pictures that nobody sees are not traced; what is printed is. */
+  private restIfHidden(): void {
+    const isResting = document.hidden && this.prints === 0;
+    for (const engine of [this.card, this.slow]) engine?.setResting(isResting);
+  }
+
+  private slowStale(): void {
+    const light = this.slow.hasFailed ? 'none' : 'slow';
+    if (light !== this.light) this.change(light);
+    this.ask();
+  }
+
+  /** Has the processor try once more. */
+  tryAgain(): void {
+    this.change('slow');
+    this.slow.restart();
+  }
+
+  private draw(scene: Scene): void {
+    this.asked = scene;
+    this.engine.show(scene);
   }
 
   get state(): EngineState {
     return this.engine.state;
   }
 
-  private tell(isLost: boolean): void {
-    this.isLost = isLost;
-    for (const listener of this.listeners) listener(isLost);
+  private change(light: Darkroom['light']): void {
+    this.light = light;
+    for (const listener of this.listeners) listener();
   }
 
-  /** Tells when the card is lost and when it is back; the answer ends it. */
-  onLost(listener: (isLost: boolean) => void): () => void {
+  /** Tells when another draws; the answer ends it. */
+  onLight(listener: () => void): () => void {
     this.listeners.add(listener);
     return () => this.listeners.delete(listener);
   }
@@ -103,7 +171,7 @@ export class Darkroom {
   /** Shows a scene, as soon as it can be. While something is printed it waits. */
   show(scene: Scene): void {
     this.scene = scene;
-    if (this.prints === 0) this.engine.show(scene);
+    if (this.prints === 0) this.draw(scene);
   }
 
   /** Nothing is to be seen, and nothing is worked on. */
@@ -128,11 +196,12 @@ export class Darkroom {
     const takeDown = [...sheets].map(([name, canvas]) => this.screens.add(name, canvas));
     const tiles = scene.tiles.map((tile): Tile => ({ ...tile, screen: `print/${tile.screen}` }));
     this.prints++;
-    this.engine.show({ ...scene, tiles, showsEarly: true });
+    this.restIfHidden();
+    this.draw({ ...scene, tiles, showsEarly: true });
     try {
       for (;;) {
         await new Promise((resolve) => setTimeout(resolve, lookMilliseconds));
-        if (signal.aborted) return null;
+        if (signal.aborted || this.light === 'none') return null;
         this.drawNow();
         const { progress, isConverged } = this.engine.state;
         onProgress(progress);
@@ -142,9 +211,10 @@ export class Darkroom {
     } finally {
       for (const end of takeDown) end();
       this.prints--;
+      this.restIfHidden();
       if (this.prints === 0) {
         this.engine.shrink();
-        if (this.scene) this.engine.show(this.scene);
+        if (this.scene) this.draw(this.scene);
       }
     }
   }
@@ -152,13 +222,19 @@ export class Darkroom {
 
 let only: Darkroom | null = null;
 let skyDrawer: SkyDrawer = plainSkyDrawer;
+let slowDrawer: SlowDrawer = { draw: (_order, _onStep, onFail) => onFail(), end: () => undefined };
 
 /** Who draws skies for the darkroom; to be told before it is set up. */
 export const drawSkiesWith = (drawer: SkyDrawer): void => {
   skyDrawer = drawer;
 };
 
-/** The page's darkroom, set up when first asked for. Ask `canDrawPicture` before. */
+/** Who draws pictures where the graphics card can’t; to be told before the darkroom is set up. */
+export const drawSlowlyWith = (drawer: SlowDrawer): void => {
+  slowDrawer = drawer;
+};
+
+/** The page's darkroom, set up when first asked for. */
 export const theDarkroom = (): Darkroom => {
   only ??= new Darkroom();
   return only;

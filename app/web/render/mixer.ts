@@ -3,7 +3,7 @@ import type { CameraView } from '../../../core/camera/camera-view.ts';
 import { electronsAtMidGrey } from '../../../core/camera/sensor-noise.ts';
 import type { BlendMode } from '../../../core/trace/blend.ts';
 import { featherSigma } from '../../../core/trace/feather.ts';
-import { noiseDimensionOf } from '../../../core/trace/picture.ts';
+import { noiseDimensionOf } from '../../../core/trace/layer-weights.ts';
 import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { BlendShares } from './blend-shares.ts';

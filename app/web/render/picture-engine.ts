@@ -1,6 +1,8 @@
 import type { WebGLRenderer } from 'three';
 import { Developer } from './developer.ts';
-import { LayerRenderer, type TraceCounters } from './layer-renderer.ts';
+import type { Engine, EngineState } from './engine.ts';
+import { pictureStands } from './first-picture.ts';
+import { LayerRenderer } from './layer-renderer.ts';
 import type { Size, StoredLayer } from './layer-store.ts';
 import { type Held, Mixer } from './mixer.ts';
 import type { Scene, Shown, Tile } from './scene.ts';
@@ -9,21 +11,6 @@ import type { Screens } from './screens.ts';
 import type { SkyDrawer } from './sky-drawer.ts';
 import { SkyPictures } from './sky-pictures.ts';
 
-export interface EngineState {
-  readonly counters: TraceCounters;
-  /** Different layers that are wanted now. */
-  readonly layers: number;
-  /** Pictures mixed and developed since the start. */
-  readonly developed: number;
-  /** Fewest samples in what is shown. */
-  readonly samples: number;
-  readonly isConverged: boolean;
-  /** Share of the samples wanted that have been traced, 0 to 1. */
-  readonly progress: number;
-  /** Texels that fit one job's time budget, as learnt. */
-  readonly texelsPerJob: Readonly<Record<string, number>>;
-}
-
 /** How long after giving the card a job it is asked whether it is done, in milliseconds. */
 const pollMilliseconds = 3;
 
@@ -31,7 +18,7 @@ const pollMilliseconds = 3;
  * Runs layers, mixing and developing for what is on the screens, a little at a time, and stops when done. Tracing goes on
  * between animation frames; the screens are drawn when the page asks, after `onStale` told it to.
  */
-export class PictureEngine {
+export class PictureEngine implements Engine {
   private readonly gl: WebGLRenderer;
   private readonly screens: Screens;
   private readonly layers: LayerRenderer;
@@ -45,6 +32,7 @@ export class PictureEngine {
   private scene: Scene | null = null;
   private isStale = false;
   private isPaused = false;
+  private isResting = false;
   private developed = 0;
   private layerCount = 0;
   private timer: ReturnType<typeof setTimeout> | null = null;
@@ -129,11 +117,16 @@ export class PictureEngine {
 
   /** Gives the card its next job, if it is free, and comes back while there is more to do. */
   private work(now: number): void {
-    if (this.isLost) return;
+    if (this.isLost || this.isResting) return;
     if (this.next && (!this.scene || this.canDraw)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
     if (this.isStale && this.canDraw) this.onStale();
     if (this.next || !this.layers.isConverged) this.schedule();
+  }
+
+  setResting(isResting: boolean): void {
+    this.isResting = isResting;
+    if (!isResting) this.schedule();
   }
 
   /** Draws what there is once more, onto screens that were put up since. */
@@ -178,6 +171,7 @@ export class PictureEngine {
         this.developTile(tile, scene.size, ratio);
         this.screens.copy(tile.screen, this.gl.domElement, tile);
         this.skies.pictureShown();
+        pictureStands(this.layers.samples);
       }
     }
   }

@@ -1,6 +1,6 @@
 import type { Texture } from 'three';
+import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/layer-weights.ts';
 import type { Mask } from '../../../core/trace/mask.ts';
-import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WeightedLayer } from './frame-sum.ts';
 import type { WantedLayer } from './layer-renderer.ts';

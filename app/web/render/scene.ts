@@ -1,16 +1,8 @@
-import type { Mask } from '../../../core/trace/mask.ts';
-import type { World, WorldFrame } from '../../../core/world/world.ts';
+import type { ShownFrame } from '../../../core/trace/picture-order.ts';
+import type { World } from '../../../core/world/world.ts';
 import type { Size } from './layer-store.ts';
 
-/** A frame in a picture, and how it counts there. */
-export interface ShownFrame {
-  readonly frame: WorldFrame;
-  readonly weight: number;
-  /** Part of the picture that it counts in; null = everywhere. */
-  readonly mask: Mask | null;
-  /** Width of the mask's soft edge, as a share of the picture's width. */
-  readonly featherShare: number;
-}
+export type { ShownFrame };
 
 /** Some frames of a world, blended: one picture. */
 export interface Shown {

@@ -27,6 +27,18 @@ export class Screens {
       ?.drawImage(card, 0, card.height - height, width, height, 0, 0, width, height);
   }
 
+  /** Fills a screen with an image of another size, smoothed unless its pixels stand for numbers. */
+  paint(name: string, image: CanvasImageSource, { width, height }: Size, isSmooth: boolean): void {
+    const canvas = this.canvases.get(name);
+    if (!canvas) return;
+    if (canvas.width !== width || canvas.height !== height) Object.assign(canvas, { width, height });
+    const context = canvas.getContext('2d', { alpha: false });
+    if (!context) return;
+    context.imageSmoothingEnabled = isSmooth;
+    context.imageSmoothingQuality = 'high';
+    context.drawImage(image, 0, 0, width, height);
+  }
+
   /** Blackens a screen that has nothing to show yet. */
   blank(name: string): void {
     const canvas = this.canvases.get(name);

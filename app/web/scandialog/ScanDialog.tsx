@@ -1,5 +1,4 @@
 import { useEffect, useRef, useState } from 'react';
-import { useApp } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
 import { bringIn } from './bring-in.ts';
 import { PlacingForm } from './PlacingForm.tsx';
@@ -63,11 +62,4 @@ export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string })
       </div>
     </dialog>
   );
-};
-
-/** The dialog, while a file is being brought in. */
-export const ScanDialogSlot = () => {
-  const file = useSession((state) => state.scanFile);
-  const schemeId = useApp((state) => state.schemeId);
-  return file && <ScanDialog key={`${file.name} ${file.lastModified}`} file={file} schemeId={schemeId} />;
 };

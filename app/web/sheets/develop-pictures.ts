@@ -1,5 +1,4 @@
 import { sceneOf } from '../picture/scene-of.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { type PrintOrder, theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
 import { cellsOf, type Sheet, type SheetCell } from './sheet.ts';
@@ -7,13 +6,12 @@ import { cellsOf, type Sheet, type SheetCell } from './sheet.ts';
 /** Told how far the work is, and able to call it off. */
 export type Watch = Pick<PrintOrder, 'onProgress' | 'signal'>;
 
-/** Develops the pictures of a sheet, by screen; none where this browser can't draw them, null when it was called off. */
+/** Develops the pictures of a sheet, by screen; null when it was called off. */
 export const developPictures = async (
   sheet: Sheet,
   sizeOf: (cell: SheetCell) => Size,
   watch: Watch,
 ): Promise<ReadonlyMap<string, HTMLCanvasElement> | null> => {
-  if (!canDrawPicture()) return new Map();
   const wanted = cellsOf(sheet).map((cell) => ({ ...cell.picture, size: sizeOf(cell) }));
   // as fine as the sheet shows them, if memory allows
   const widest = Math.max(1, ...wanted.map(({ size }) => size.width));

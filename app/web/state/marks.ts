@@ -3,6 +3,7 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { MarksAnswer, MarksRequest, SchemeMarks } from '../workers/marks-messages.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { askedWorker } from './asked-worker.ts';
 import { documentKeyOf } from './document-key.ts';
 import { frameIdsShown } from './frames-shown.ts';
 import { schemesOnScreen, useSession } from './session.ts';
@@ -11,8 +12,12 @@ import { stageKeyOf } from './stage-key.ts';
 export type { BlurLines, PassShadows, SubjectOutline } from '../workers/marks-messages.ts';
 
 /** Marks over the pictures as last worked out, by scheme id. They trail the setup by a few tenths of a second. */
-export const useMarksStore = create<{ readonly byScheme: Readonly<Record<string, SchemeMarks>> }>(() => ({
+export const useMarksStore = create<{
+  readonly byScheme: Readonly<Record<string, SchemeMarks>>;
+  readonly failed: boolean;
+}>(() => ({
   byScheme: {},
+  failed: false,
 }));
 
 /** The marks over a scheme's picture, if there are any yet. */
@@ -37,39 +42,28 @@ const causesOf = (setup: Setup, scheme: Scheme): readonly unknown[] => {
 
 const areSame = (a: readonly unknown[] | undefined, b: readonly unknown[]) => a?.every((v, i) => v === b[i]) ?? false;
 
+let retry = (): void => undefined;
+
+/** Asks once more for marks that could not be worked out. */
+export const retryMarks = (): void => retry();
+
 /** Starts the worker that outlines shadows and lit edges, and draws lines of equal blur; one scheme at a time, always as it is now, only while marks are on. */
 export const startMarks = (): void => {
-  let worker: Worker | null = null;
-  let asked = 0;
-  /** What the worker is at. */
-  let pending: { readonly id: number; readonly documentKey: string; readonly schemeId: string } | null = null;
+  const worker = askedWorker<MarksAnswer>(
+    () => new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' }),
+  );
   let sent: Setup | null = null;
   let documentKey = '';
   const known = new Map<string, readonly unknown[]>();
   /** Schemes whose marks could not be worked out: not asked for again until something happens on the page. */
   const failed = new Set<string>();
-  const start = (): Worker => {
-    const started = new Worker(new URL('../workers/marks.worker.ts', import.meta.url), { type: 'module' });
-    started.onmessage = ({ data }: MessageEvent<MarksAnswer>) => {
-      const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
-      pending = null;
-      if (isOfPresent)
-        useMarksStore.setState(({ byScheme }) => ({ byScheme: { ...byScheme, [data.schemeId]: data.marks } }));
-      ask();
-    };
-    started.onerror = () => {
-      const schemeId = pending?.documentKey === documentKey ? pending.schemeId : undefined;
-      // it may not have been loaded at all: the next question begins afresh
-      started.terminate();
-      [worker, pending, sent] = [null, null, null];
-      if (schemeId !== undefined) {
-        failed.add(schemeId);
-        known.delete(schemeId);
-        useMarksStore.setState(({ byScheme: { [schemeId]: _, ...byScheme } }) => ({ byScheme }));
-      }
-      ask();
-    };
-    return started;
+  const fail = (schemeId: string, ofDocument: string) => {
+    if (ofDocument === documentKey) {
+      failed.add(schemeId);
+      known.delete(schemeId);
+      useMarksStore.setState(({ byScheme: { [schemeId]: _, ...byScheme } }) => ({ byScheme, failed: true }));
+    }
+    ask();
   };
   const ask = () => {
     const state = useApp.getState();
@@ -79,9 +73,9 @@ export const startMarks = (): void => {
     if (documentKeyOf(state) !== documentKey) {
       documentKey = documentKeyOf(state);
       known.clear();
-      useMarksStore.setState({ byScheme: {} });
+      useMarksStore.setState({ byScheme: {}, failed: false });
     }
-    if (pending || room === 'sweep' || !(marks.shadows || marks.outline || marks.sharpness)) return;
+    if (worker.isBusy || room === 'sweep' || !(marks.shadows || marks.outline || marks.sharpness)) return;
     const onScreen = schemesOnScreen();
     const stale = setup.schemes.find(
       (scheme) =>
@@ -90,27 +84,40 @@ export const startMarks = (): void => {
         !areSame(known.get(scheme.id), causesOf(setup, scheme)),
     );
     if (!stale) return;
-    worker ??= start();
     known.set(stale.id, causesOf(setup, stale));
-    pending = { id: ++asked, documentKey, schemeId: stale.id };
-    const request: MarksRequest = {
-      id: pending.id,
-      stageKey: stageKeyOf(setup),
-      ...withoutKnownFiles(setup, sent),
+    const ofDocument = documentKey;
+    const asked = {
       schemeIds: [stale.id],
       frameIds: framesOnScreen(setup, stale),
       wants: { shadows: marks.shadows, outline: marks.outline, sharpness: marks.sharpness },
     };
-    worker.postMessage(request);
-    sent = setup;
+    worker.ask({
+      request: (id, isNew): MarksRequest => {
+        const files = withoutKnownFiles(setup, isNew ? null : sent);
+        sent = setup;
+        return { id, stageKey: stageKeyOf(setup), ...files, ...asked };
+      },
+      onAnswer: ({ schemeId, marks: drawn }) => {
+        if (ofDocument === documentKeyOf(useApp.getState()))
+          useMarksStore.setState(({ byScheme }) => ({
+            byScheme: { ...byScheme, [schemeId]: drawn },
+            failed: failed.size > 0,
+          }));
+        ask();
+      },
+      onFail: () => fail(stale.id, ofDocument),
+    });
   };
   const onChange = () => {
     failed.clear();
     ask();
   };
+  retry = () => {
+    useMarksStore.setState({ failed: false });
+    onChange();
+  };
   useApp.subscribe(onChange);
   useSession.subscribe(onChange);
-  // before the first question, so that it is there when the network is not
-  worker = start();
+  worker.start();
   ask();
 };

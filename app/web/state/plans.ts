@@ -4,6 +4,7 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { PlansAnswer, PlansRequest } from '../workers/plans-messages.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { askedWorker } from './asked-worker.ts';
 import { documentKeyOf } from './document-key.ts';
 import { stageKeyOf } from './stage-key.ts';
 
@@ -31,50 +32,43 @@ export const usePlans = (
   return { plans: isOfScheme ? plans : null, isOld: of?.setup !== setup, failed };
 };
 
-let worker: Worker | null = null;
-let asked = 0;
-let pending: (Wanted & { readonly id: number }) | null = null;
+const worker = askedWorker<PlansAnswer>(
+  () => new Worker(new URL('../workers/plans.worker.ts', import.meta.url), { type: 'module' }),
+);
 let wanted: Wanted | null = null;
-/** What was asked last: what failed is not asked again. */
+/** What was asked last: what failed is not asked again by itself. */
 let last: Wanted | null = null;
 let sent: Setup | null = null;
 
 const areSame = (a: Wanted | null, b: Wanted): boolean =>
   a?.setup === b.setup && a.schemeId === b.schemeId && a.documentKey === b.documentKey;
 
-const start = (): Worker => {
-  const started = new Worker(new URL('../workers/plans.worker.ts', import.meta.url), { type: 'module' });
-  started.onmessage = ({ data }: MessageEvent<PlansAnswer>) => {
-    if (pending?.id === data.id) {
-      const { id: _, ...of } = pending;
-      usePlansStore.setState({ of, plans: data.plans, failed: false });
-    }
-    pending = null;
-    ask();
-  };
-  started.onerror = () => {
-    started.terminate();
-    [worker, pending, sent] = [null, null, null];
-    usePlansStore.setState({ of: null, plans: [], failed: true });
-    ask();
-  };
-  return started;
+const ask = (): void => {
+  if (worker.isBusy || !wanted || areSame(last, wanted)) return;
+  const of = wanted;
+  last = of;
+  worker.ask({
+    request: (id, isNew): PlansRequest => {
+      const files = withoutKnownFiles(of.setup, isNew ? null : sent);
+      sent = of.setup;
+      return { id, stageKey: stageKeyOf(of.setup), ...files, schemeIds: [of.schemeId] };
+    },
+    onAnswer: ({ plans }) => {
+      usePlansStore.setState({ of, plans, failed: false });
+      ask();
+    },
+    onFail: () => {
+      usePlansStore.setState({ of: null, plans: [], failed: true });
+      ask();
+    },
+  });
 };
 
-const ask = (): void => {
-  if (pending || !wanted || areSame(last, wanted)) return;
-  worker ??= start();
-  last = wanted;
-  pending = { ...wanted, id: ++asked };
-  const { setup, schemeId } = wanted;
-  const request: PlansRequest = {
-    id: pending.id,
-    stageKey: stageKeyOf(setup),
-    ...withoutKnownFiles(setup, sent),
-    schemeIds: [schemeId],
-  };
-  worker.postMessage(request);
-  sent = setup;
+/** Asks once more for ways that could not be worked out. */
+export const retryPlans = (): void => {
+  last = null;
+  usePlansStore.setState({ failed: false });
+  ask();
 };
 
 /** Asks for the ways to light a scheme: one question at a time, always the newest. */

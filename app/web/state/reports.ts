@@ -4,6 +4,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import type { ReportAnswer, ReportRequest } from '../workers/report-messages.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import { useApp } from './app-store.ts';
+import { askedWorker } from './asked-worker.ts';
 import { documentKeyOf } from './document-key.ts';
 import { useNightRun } from './night-run.ts';
 import { schemesOnScreen, useSession } from './session.ts';
@@ -24,38 +25,29 @@ export const useReport = (): SchemeReport | undefined => {
   return useReports((state) => state.byScheme[schemeId]);
 };
 
-/**
- * Starts the worker that reads setups; one question at a time, always the newest. One that fails is ended, whether it came
- * upon a setup that it can't read or could not be loaded at all; the next question begins afresh with another.
- */
+let retry = (): void => undefined;
+
+/** Asks once more for readings that could not be worked out. */
+export const retryReports = (): void => retry();
+
+/** Starts the worker that reads setups; one question at a time, always the newest. What fails is not asked again by itself. */
 export const startReports = (): void => {
-  let worker: Worker | null = null;
-  let asked = 0;
-  /** What the worker is at. */
-  let pending: { readonly id: number; readonly documentKey: string } | null = null;
+  const worker = askedWorker<ReportAnswer>(
+    () => new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' }),
+  );
   let sent: Setup | null = null;
   let documentKey = '';
   let last: { setup: Setup; schemeIds: readonly string[] } | null = null;
-  const start = (): Worker => {
-    const started = new Worker(new URL('../workers/report.worker.ts', import.meta.url), { type: 'module' });
-    started.onmessage = ({ data }: MessageEvent<ReportAnswer>) => {
-      const isOfPresent = pending?.id === data.id && pending.documentKey === documentKeyOf(useApp.getState());
-      pending = null;
-      if (isOfPresent)
-        useReports.setState(({ byScheme }) => ({
-          byScheme: { ...byScheme, ...Object.fromEntries(data.reports.map((report) => [report.id, report])) },
-          failed: false,
-        }));
-      ask();
-    };
-    started.onerror = () => {
-      started.terminate();
-      [worker, pending, sent] = [null, null, null];
-      useReports.setState({ byScheme: {}, failed: true });
-      // what was changed meanwhile waits for no further change; what failed is not asked again
-      ask();
-    };
-    return started;
+  let hasMarked = false;
+  const take = ({ reports }: ReportAnswer, ofDocument: string) => {
+    if (!hasMarked) performance.mark('first readings');
+    hasMarked = true;
+    if (ofDocument === documentKeyOf(useApp.getState()))
+      useReports.setState(({ byScheme }) => ({
+        byScheme: { ...byScheme, ...Object.fromEntries(reports.map((report) => [report.id, report])) },
+        failed: false,
+      }));
+    ask();
   };
   const ask = () => {
     const state = useApp.getState();
@@ -70,18 +62,27 @@ export const startReports = (): void => {
     if (useNightRun.getState().isOpen && useReports.getState().byScheme[state.schemeId]) return;
     const schemeIds = schemesOnScreen();
     const isSame = last?.setup === setup && last.schemeIds.join() === schemeIds.join();
-    if (pending || isSame) return;
-    worker ??= start();
+    if (worker.isBusy || isSame) return;
     last = { setup, schemeIds };
-    pending = { id: ++asked, documentKey };
-    const request: ReportRequest = {
-      id: pending.id,
-      stageKey: stageKeyOf(setup),
-      ...withoutKnownFiles(setup, sent),
-      schemeIds,
-    };
-    worker.postMessage(request);
-    sent = setup;
+    const ofDocument = documentKey;
+    worker.ask({
+      request: (id, isNew): ReportRequest => {
+        const files = withoutKnownFiles(setup, isNew ? null : sent);
+        sent = setup;
+        return { id, stageKey: stageKeyOf(setup), ...files, schemeIds };
+      },
+      onAnswer: (answer) => take(answer, ofDocument),
+      onFail: () => {
+        useReports.setState({ byScheme: {}, failed: true });
+        // what was changed meanwhile waits for no further change
+        ask();
+      },
+    });
+  };
+  retry = () => {
+    last = null;
+    useReports.setState({ failed: false });
+    ask();
   };
   useApp.subscribe(ask);
   useSession.subscribe(ask);

@@ -1,6 +1,6 @@
-import threeStones from '../../../assets/setups/three-stones.json?raw';
-import { parseSetup } from '../../../core/setup/parse-setup.ts';
+import threeStones from '../../../assets/setups/three-stones.json?parsed';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import { settle } from '../../../core/setup/settle.ts';
 
 type SetupText = Promise<{ readonly default: string }>;
 
@@ -13,21 +13,34 @@ export interface Kept {
 }
 
 /** What the page opens on. */
-export const firstSample = (): Setup => parseSetup(threeStones);
+export const firstSample = (): Setup => settle(threeStones);
+
+/** What reads setups, which the first picture does without. */
+export const loadReader = () => import('../../../core/scan/read-setup.ts');
 
 /** A setup in a file of its own, which comes when it is asked for. */
 const inFile = (id: string, name: string, fetchText: () => SetupText): Kept => ({
   id,
   name,
   fetchText,
-  load: async () => parseSetup((await fetchText()).default),
+  load: async () => {
+    const [{ readSetup }, text] = await Promise.all([loadReader(), fetchText()]);
+    return readSetup(text.default);
+  },
 });
 
 const drystoneWall = () => import('../../../assets/setups/drystone-wall.json?raw');
 
-/** The sample setups, in the order of the menu; the page opens on the first, which is here already. */
+/** The setup that the page opens on, to be taken up again. */
+export const firstKept = inFile(
+  'three-stones',
+  'Three standing stones',
+  () => import('../../../assets/setups/three-stones.json?raw'),
+);
+
+/** The sample setups, in the order of the menu. */
 export const samples: readonly Kept[] = [
-  inFile('three-stones', 'Three standing stones', async () => ({ default: threeStones })),
+  firstKept,
   inFile('drystone-wall', 'Drystone wall', drystoneWall),
   inFile('lone-tree', 'Lone tree', () => import('../../../assets/setups/lone-tree.json?raw')),
   inFile('roofless-chapel', 'Roofless chapel', () => import('../../../assets/setups/roofless-chapel.json?raw')),

@@ -5,7 +5,10 @@ import { ScanError } from '../scans/scan-error.ts';
 import type { ScanSummary } from '../scans/summarize-scan.ts';
 import type { ScanAnswer, ScanRequest } from '../workers/scan-messages.ts';
 
-/** Reads one file in a worker of its own, which holds the mesh until it is closed. All that fails, fails with a ScanError. */
+/**
+ * Reads one file in a worker of its own, which holds the mesh until it is closed; one that breaks down is replaced once. All
+ * that fails, fails with a ScanError.
+ */
 export interface ScanReader {
   /** What is in the file. */
   readonly summary: Promise<ScanSummary>;
@@ -24,6 +27,7 @@ const startWorker = (): ScanWorker =>
   new Worker(new URL('../workers/scan.worker.ts', import.meta.url), { type: 'module' });
 
 interface Waiting {
+  readonly request: ScanRequest;
   readonly resolve: (value: never) => void;
   readonly reject: (why: ScanError) => void;
   readonly timer: ReturnType<typeof setTimeout>;
@@ -49,6 +53,7 @@ export const readScanFile = (
   let worker: ScanWorker | null = null;
   let ended: string | null = null;
   let asked = 0;
+  let isSecond = false;
   const end = (why: string) => {
     ended ??= why;
     worker?.terminate();
@@ -69,8 +74,10 @@ export const readScanFile = (
   const fail = (id: number, why: string) => take(id)?.reject(new ScanError(why));
   const hear = (answer: ScanAnswer) => {
     if (answer.kind === 'progress') onProgress(answer.words);
-    else if (answer.kind === 'read') settle(0, answer.summary);
-    else if (answer.kind === 'measured') settle(answer.id, answer.sizeMetres);
+    else if (answer.kind === 'read') {
+      settle(0, answer.summary);
+      if (isSecond) for (const { request } of waiting.values()) worker?.postMessage(request);
+    } else if (answer.kind === 'measured') settle(answer.id, answer.sizeMetres);
     else if (answer.kind === 'packed') settle(answer.id, answer.scan);
     else if (answer.id === 0) end(answer.why);
     else fail(answer.id, answer.why);
@@ -79,20 +86,34 @@ export const readScanFile = (
     if (!worker) return Promise.reject(new ScanError(ended ?? stopped));
     const late = () => end(`It took longer than ${seconds} seconds and was given up; a smaller file may do`);
     const asking = new Promise<T>((resolve, reject) => {
-      waiting.set(id, { resolve, reject, timer: setTimeout(late, seconds * 1000) });
+      waiting.set(id, { request, resolve, reject, timer: setTimeout(late, seconds * 1000) });
     });
     worker.postMessage(request);
     return asking;
   };
+  const begin = () => {
+    const own = start();
+    own.onmessage = ({ data }: MessageEvent<ScanAnswer>) => {
+      if (own === worker) hear(data);
+    };
+    const broke = () => {
+      if (own === worker) breakDown();
+    };
+    own.onerror = broke;
+    own.onmessageerror = broke;
+    worker = own;
+  };
+  /** Another one reads the file once more, and is then asked what is still awaited. */
+  const breakDown = () => {
+    if (isSecond) return end('It could not be read; there may not be enough memory');
+    worker?.terminate();
+    isSecond = true;
+    begin();
+    worker?.postMessage({ kind: 'read', file } satisfies ScanRequest);
+  };
   if (file.size > maxFileBytes)
     ended = `It has ${(file.size / 1e6).toFixed(0)} MB; at most ${maxFileBytes / 1e6} MB are read`;
-  else {
-    worker = start();
-    worker.onmessage = ({ data }: MessageEvent<ScanAnswer>) => hear(data);
-    const broke = () => end('It could not be read; there may not be enough memory');
-    worker.onerror = broke;
-    worker.onmessageerror = broke;
-  }
+  else begin();
   return {
     summary: ask(0, { kind: 'read', file }),
     measure: (placing) => {

@@ -1,6 +1,5 @@
 import type { Connection } from '../storage/connection.ts';
 import type { PreparedWrite } from '../storage/prepare-write.ts';
-import { refuseUnreadable } from '../storage/refuse-unreadable.ts';
 import { StorageProblem } from '../storage/storage-problem.ts';
 import { within } from '../storage/within.ts';
 import { type WriteOutcome, writeSetup } from '../storage/write-setup.ts';
@@ -22,7 +21,9 @@ const mostMilliseconds = 30_000;
 export const directWriter =
   (connection: Connection): SetupWriter =>
   async (write) => {
-    refuseUnreadable(write);
+    // where it can't be loaded, what is kept late may be lost
+    const check = await import('../storage/refuse-unreadable.ts').catch(() => null);
+    check?.refuseUnreadable(write);
     return connection.use((database) => writeSetup(database, write));
   };
 
@@ -49,7 +50,13 @@ export const workerWriter = (direct: SetupWriter, start: () => KeepWorker = star
     const answering = new Promise<KeepAnswer | null>((resolve) => {
       waiting.set(id, resolve);
     });
-    const answer = await within(mostMilliseconds, answering).finally(() => waiting.delete(id));
+    const answer = await within(mostMilliseconds, answering)
+      .catch((problem) => {
+        // one that was ended says nothing either: the next write does without it
+        worker = null;
+        throw problem;
+      })
+      .finally(() => waiting.delete(id));
     if (!answer) return direct(write);
     if ('problem' in answer) throw new StorageProblem(answer.problem);
     return answer.outcome;

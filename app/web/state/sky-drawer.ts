@@ -16,8 +16,10 @@ const retryMilliseconds = 30_000;
 /**
  * Draws skies in a worker, which fetches the stars once a picture is on a screen. A worker that is lost is replaced, its
  * drawing fails; stars that did not come are asked for again later.
+ *
+ * @param firstPicture the worker is not started before that: the first picture has the machine to itself
  */
-export const skyWorkerDrawer = () => {
+export const skyWorkerDrawer = (firstPicture?: Promise<unknown>) => {
   const waiting = new Map<number, Waiting>();
   const listeners: (() => void)[] = [];
   let worker: Worker | null = null;
@@ -65,10 +67,14 @@ export const skyWorkerDrawer = () => {
   return {
     draw: (order: Order): Promise<Values> =>
       new Promise((resolve, reject) => {
-        if (lost >= mostLost) return reject(new Error('no worker draws skies'));
-        const id = ++asked;
-        waiting.set(id, { resolve, reject });
-        ask({ kind: 'draw', id, ...order });
+        const start = () => {
+          if (lost >= mostLost) return reject(new Error('no worker draws skies'));
+          const id = ++asked;
+          waiting.set(id, { resolve, reject });
+          ask({ kind: 'draw', id, ...order });
+        };
+        if (firstPicture) void firstPicture.then(start);
+        else start();
       }),
     get isComplete() {
       return isComplete;

@@ -3,49 +3,35 @@ import type { SweepCell } from '../../../core/sweep/cell.ts';
 import type { PassPlace } from '../../../core/sweep/pass-at.ts';
 import { withoutKnownFiles } from '../workers/request-parts.ts';
 import type { CellAnswer, CellReading, CellRequest } from '../workers/sweep-messages.ts';
+import { askedWorker } from './asked-worker.ts';
 import { stageKeyOf } from './stage-key.ts';
 
 /** Reads one cell of a sweep; fails when it can't be worked out. */
 export type CellReader = (setup: Setup, place: PassPlace, cell: SweepCell) => Promise<CellReading>;
 
-interface Waiting {
-  readonly resolve: (reading: CellReading) => void;
-  readonly reject: (why: Error) => void;
-}
-
-/** Reads cells in a worker of its own, which is started with the first question. */
+/** Reads cells in a worker of its own, one after the other; it is started with the first question. */
 export const readerInWorker = (): CellReader => {
-  const waiting = new Map<number, Waiting>();
-  let worker: Worker | null = null;
-  let asked = 0;
+  const worker = askedWorker<CellAnswer>(
+    () => new Worker(new URL('../workers/sweep.worker.ts', import.meta.url), { type: 'module' }),
+  );
   let sent: Setup | null = null;
-  const start = (): Worker => {
-    const started = new Worker(new URL('../workers/sweep.worker.ts', import.meta.url), { type: 'module' });
-    started.onmessage = ({ data: { id, reading, cautions } }: MessageEvent<CellAnswer>) => {
-      waiting.get(id)?.resolve({ reading, cautions });
-      waiting.delete(id);
-    };
-    started.onerror = () => {
-      for (const { reject } of waiting.values()) reject(new Error('a cell could not be read'));
-      waiting.clear();
-      // the next question begins afresh
-      started.terminate();
-      [worker, sent] = [null, null];
-    };
-    return started;
-  };
-  return (setup, place, cell) => {
-    worker ??= start();
-    const request: CellRequest = {
-      id: ++asked,
-      stageKey: stageKeyOf(setup),
-      ...withoutKnownFiles(setup, sent),
-      schemeIds: [place.schemeId],
-      place,
-      cell,
-    };
-    worker.postMessage(request);
-    sent = setup;
-    return new Promise((resolve, reject) => waiting.set(request.id, { resolve, reject }));
+  let before: Promise<unknown> = Promise.resolve();
+  const read: CellReader = (setup, place, cell) =>
+    new Promise((resolve, reject) => {
+      worker.ask({
+        request: (id, isNew): CellRequest => {
+          const files = withoutKnownFiles(setup, isNew ? null : sent);
+          sent = setup;
+          return { id, stageKey: stageKeyOf(setup), ...files, schemeIds: [place.schemeId], place, cell };
+        },
+        onAnswer: ({ reading, cautions }) => resolve({ reading, cautions }),
+        onFail: () => reject(new Error('a cell could not be read')),
+      });
+    });
+  return (...question) => {
+    // a sweep that was given up may still have its last cell read
+    const reading = before.then(() => read(...question));
+    before = reading.catch(() => undefined);
+    return reading;
   };
 };

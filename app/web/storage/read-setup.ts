@@ -1,4 +1,3 @@
-import { readSetupValue } from '../../../core/scan/read-setup.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import type { Database, SetupRecord, SetupSummary } from './records.ts';
@@ -26,6 +25,9 @@ const whole = ({ text }: SetupRecord, scans: readonly string[]): Loose => {
  * @throws what the browser throws
  */
 export const readKeptSetup = async (database: Database, key: string): Promise<ReadSetup | null> => {
+  // it comes while the store is read, and is waited for after: a transaction ends by itself where nothing is asked of it
+  const reader = import('../../../core/scan/read-setup.ts');
+  reader.catch(() => undefined);
   const tx = database.transaction(['setups', 'summaries', 'scans']);
   const [record, summary] = await Promise.all([
     tx.objectStore('setups').get(key),
@@ -35,6 +37,7 @@ export const readKeptSetup = async (database: Database, key: string): Promise<Re
   const scans = await Promise.all(
     record.scanKeys.map(async (scan) => (await tx.objectStore('scans').get([key, scan])) ?? ''),
   );
+  const { readSetupValue } = await reader;
   let { text } = record;
   try {
     const document = whole(record, scans);

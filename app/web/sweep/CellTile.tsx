@@ -2,14 +2,11 @@ import type { SweepCell } from '../../../core/sweep/cell.ts';
 import type { SweepKind } from '../../../core/sweep/sweep-plan.ts';
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useSweeps } from '../state/sweeps.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
 import { cautionText, cellLines } from './cell-words.ts';
 import type { PresentCell } from './present-cell.ts';
 import { screenOf } from './sheet-of.ts';
-
-const able = canDrawPicture();
 
 interface CellTileProps {
   readonly kind: SweepKind;
@@ -32,7 +29,7 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
   const lines = cellLines(kind, cell, read);
   const cautions = read?.cautions ?? [];
   // what is not written on the tile, for those who hear it
-  const unseen = [cell.row, ...cautions.map(cautionText), ...(able && isMissing ? ['not traced'] : [])];
+  const unseen = [cell.row, ...cautions.map(cautionText), ...(isMissing ? ['not traced'] : [])];
   return (
     <li>
       <button
@@ -43,12 +40,10 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
         aria-pressed={isOpen}
         onClick={() => open(isOpen ? null : cell.id)}
       >
-        {able && (
-          <span className="cell-picture" style={{ aspectRatio: aspect }} aria-hidden="true">
-            <Screen name={screenOf(cell)} label={cell.column} onSize={onSize} />
-            {isMissing && <span className="cell-missing">not traced</span>}
-          </span>
-        )}
+        <span className="cell-picture" style={{ aspectRatio: aspect }} aria-hidden="true">
+          <Screen name={screenOf(cell)} label={cell.column} onSize={onSize} />
+          {isMissing && <span className="cell-missing">not traced</span>}
+        </span>
         <span className="cell-name">
           <strong>{cell.column}</strong>
           {presentWord && (

@@ -2,7 +2,6 @@ import { useEffect, useRef } from 'react';
 import type { SweepCell } from '../../../core/sweep/cell.ts';
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { applyCell, schemeOfCell } from '../state/edits/sweep-edits.ts';
 import { mostCompared, useSession } from '../state/session.ts';
@@ -12,8 +11,6 @@ import { CellRemarks } from './CellRemarks.tsx';
 import { aspectOf } from './cell-picture.ts';
 import { takeWords } from './kind-words.ts';
 import { largeScreen } from './use-sheet.ts';
-
-const able = canDrawPicture();
 
 interface OpenCellProps {
   readonly run: SweepRun;
@@ -58,11 +55,9 @@ export const OpenCell = ({ run, cell, onSize }: OpenCellProps) => {
       aria-label={`Large: ${name}`}
       onKeyDown={(event) => event.key === 'Escape' && close()}
     >
-      {able && (
-        <div className="open-picture" style={{ aspectRatio: aspectOf(run) }}>
-          <Screen name={largeScreen} label={`Picture: ${name}`} onSize={onSize} />
-        </div>
-      )}
+      <div className="open-picture" style={{ aspectRatio: aspectOf(run) }}>
+        <Screen name={largeScreen} label={`Picture: ${name}`} onSize={onSize} />
+      </div>
       <div className="open-words">
         <h3>{name}</h3>
         <CellNumbers cell={cell} kind={plan.kind} />

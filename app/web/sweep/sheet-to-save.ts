@@ -1,6 +1,4 @@
-import type { SweepCell } from '../../../core/sweep/cell.ts';
 import { maxSamples } from '../picture/samples.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import { sweepSheet } from '../sheets/sweep-sheet.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
@@ -13,8 +11,7 @@ const mostSamples = 16;
 /** The sheet of a sweep as it is on the page now, to be saved; null when nothing of it is there. */
 export const sheetToSave = (run: SweepRun): Sheet | null => {
   const { readings, pictures, isCancelled } = useSweeps.getState();
-  const isThere = ({ id }: SweepCell, i: number) => (canDrawPicture() ? i < pictures.shown : id in readings);
-  const saved = isCancelled ? run.cells.filter(isThere) : run.cells;
+  const saved = isCancelled ? run.cells.slice(0, pictures.shown) : run.cells;
   const cells = new Map(saved.map((cell) => [screenOf(cell), cell]));
   return sweepSheet({
     described: sheetOf({ run, readings }),

@@ -1,15 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import { maxSamples } from '../picture/samples.ts';
 import type { ScreenSizes } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { cellPicture, shownFrame, tracedSize } from './cell-picture.ts';
 import { developLarge, developSheet } from './develop-sheet.ts';
 import { screenOf } from './sheet-of.ts';
-
-const able = canDrawPicture();
 
 /** Samples of a small picture. */
 const tileSamples = Math.min(16, maxSamples);
@@ -38,7 +35,7 @@ export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
   useEffect(() => {
     const picture = open && openSize ? cellPicture(run, open, openSize, largeScreen) : null;
     large.current = picture;
-    if (isBusy || !able) return;
+    if (isBusy) return;
     if (!picture) return theDarkroom().rest();
     const stop = new AbortController();
     void developLarge(picture, { frame: shownFrame(run), size: tracedSize(run) }, maxSamples, stop.signal);
@@ -56,8 +53,7 @@ export const useSheet = (run: SweepRun, sizes: ScreenSizes): void => {
 
   useEffect(() => {
     const { pictures, isCancelled, tellPictures } = useSweeps.getState();
-    if (!able) tellPictures({ stage: 'done', shown: 0, share: 1 });
-    if (!able || tiles?.run !== run) return;
+    if (tiles?.run !== run) return;
     // what is there already is only shown again
     const isDone = pictures.stage === 'done';
     const isAgain = isCancelled || isDone;

@@ -1,9 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useFramePicture } from './use-frame-picture.ts';
-
-const able = canDrawPicture();
 
 interface FramePictureProps {
   readonly setup: Setup;
@@ -26,7 +23,7 @@ export const FramePicture = ({ setup, scheme, frame, aspect }: FramePictureProps
   return (
     <>
       <canvas ref={ref} data-drawn={picture !== null} />
-      {!picture && <span className="shot-drawing">{able ? 'Drawing it…' : 'This browser can’t draw it.'}</span>}
+      {!picture && <span className="shot-drawing">Drawing it…</span>}
     </>
   );
 };

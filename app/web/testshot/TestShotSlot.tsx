@@ -1,25 +1,13 @@
-import { lazy, Suspense } from 'react';
 import { useSession } from '../state/session.ts';
+import { late } from '../ui/late.tsx';
 
-/** Fetched when a photo is opened, and early once the page is at rest. */
-export const loadTestShot = () =>
-  import('./TestShotDialog.tsx').then(({ TestShotDialog }) => ({ default: TestShotDialog }));
-
-const NotLoaded = () => (
-  <p className="quiet" role="alert">
-    Test shots could not be loaded. Load the page again with a network; save your setup first.
-  </p>
+export const TestShotDialog = late(
+  { name: 'The look at a test shot', giveUp: () => useSession.getState().set({ testShot: null }) },
+  async () => (await import('./TestShotDialog.tsx')).TestShotDialog,
 );
-const Dialog = lazy(() => loadTestShot().catch(() => ({ default: NotLoaded })));
 
 /** The dialog, while a test shot is looked at. */
 export const TestShotSlot = () => {
   const wish = useSession((state) => state.testShot);
-  return (
-    wish && (
-      <Suspense fallback={null}>
-        <Dialog wish={wish} />
-      </Suspense>
-    )
-  );
+  return wish && <TestShotDialog wish={wish} />;
 };

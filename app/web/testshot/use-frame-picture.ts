@@ -2,7 +2,6 @@ import { useEffect, useState } from 'react';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf } from '../picture/scene-of.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
 
 /** Width that the frame is drawn at, and samples a pixel: to find one’s way by. */
@@ -27,7 +26,7 @@ export const useFramePicture = (
   useEffect(() => {
     const kept = pictureKept(setup, frame);
     setPicture(kept);
-    if (kept || !canDrawPicture()) return;
+    if (kept) return;
     const order = new AbortController();
     const wanted = {
       setup,

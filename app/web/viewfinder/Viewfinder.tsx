@@ -1,15 +1,14 @@
 import { type CSSProperties, type ReactNode, useMemo } from 'react';
 import { FrameLine } from '../frames/FrameLine.tsx';
 import { LevelKey } from '../picture/LevelKey.tsx';
-import { NoPicture } from '../picture/NoPicture.tsx';
+import { LightNote } from '../picture/LightNote.tsx';
 import { PictureMarks } from '../picture/PictureMarks.tsx';
 import { Progress } from '../picture/Progress.tsx';
 import { Screen } from '../picture/Screen.tsx';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf } from '../picture/scene-of.ts';
-import { useCardLost, useScene } from '../picture/use-scene.ts';
+import { useScene } from '../picture/use-scene.ts';
 import { useScreenSizes } from '../picture/use-screen-sizes.ts';
-import { canDrawPicture } from '../render/capability.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { blendScreen, frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
 import { useSession } from '../state/session.ts';
@@ -21,8 +20,6 @@ import { StarLine } from './StarLine.tsx';
 import { SweepTool } from './SweepTool.tsx';
 import { SweptMarks } from './SweptMarks.tsx';
 import { useCameraKeys } from './use-camera-keys.ts';
-
-const able = canDrawPicture();
 
 /** The present scheme's picture. */
 const Picture = () => {
@@ -36,7 +33,6 @@ const Picture = () => {
   const paints = useSession((state) => state.paints);
   const [sizes, onSize] = useScreenSizes();
   const smallSizes = useFrameScreens((state) => state.sizes);
-  const isLost = useCardLost(true);
   const scene = useMemo(() => {
     const size = sizes.get('viewfinder');
     if (!size) return null;
@@ -69,9 +65,6 @@ const Picture = () => {
       {paints && <SweepTool setup={setup} scheme={scheme} place={paints} />}
       <Progress />
       {isByDay && <p className="picture-word">By day, to build and frame by: no lamps, no night.</p>}
-      {isLost && (
-        <p className="no-picture">The graphics card was lost for a moment. The picture comes back by itself.</p>
-      )}
     </>
   );
 };
@@ -99,13 +92,13 @@ export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
         aria-label="What the camera sees. W A S D walk the camera, arrow keys turn it, Page Up and Page Down lift it."
         onKeyDown={onKeyDown}
       >
-        {!able && <NoPicture />}
-        {able && <Picture />}
+        <Picture />
         {hidesAnswer && (
           <p className="picture-hidden">Hidden until you have pointed: this is the place without the lamp.</p>
         )}
       </div>
-      {able && hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
+      <LightNote />
+      {hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
       <FrameLine />
       {belowFrames}
       <div className="frame-more">

@@ -1,4 +1,3 @@
-import { Canvas } from '@react-three/fiber';
 import { useMemo, useRef, useState } from 'react';
 import { distance, type Vec3 } from '../../../core/geometry/vec.ts';
 import { worldFromDocument } from '../../../core/world/axes.ts';
@@ -15,6 +14,7 @@ import { ShadowFigure } from './ShadowFigure.tsx';
 import { StageMesh } from './StageMesh.tsx';
 import { TapeFigure } from './TapeFigure.tsx';
 import { eyeOf, type ViewKind } from './views.ts';
+import { WalkCanvas } from './WalkCanvas.tsx';
 import { WalkFigures } from './WalkFigures.tsx';
 import { walkPasses } from './walk-passes.ts';
 
@@ -29,7 +29,7 @@ const views: readonly (readonly [ViewKind, string])[] = [
  * The set-up in plain daylight from any side: what stands where, what the lamps reach, and where shadows fall. Not lit by
  * the lamps: that is what the viewfinder is for.
  */
-const Walkaround = () => {
+export const Walkaround = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const selection = useApp((state) => state.selection);
@@ -64,11 +64,7 @@ const Walkaround = () => {
         tabIndex={0}
         aria-label="The set-up from any side. Arrow keys turn it, plus and minus come closer and go back. Press a subject to select it; drag its handles to move or turn it."
       >
-        <Canvas
-          frameloop="demand"
-          dpr={[1, 1.5]}
-          camera={{ position: [...eye.position], fov: eye.fieldDegrees, far: 400 }}
-        >
+        <WalkCanvas camera={{ position: [...eye.position], fov: eye.fieldDegrees, far: 400 }}>
           <color attach="background" args={['#16181b']} />
           <fog attach="fog" args={['#16181b', 20, 120]} />
           <hemisphereLight args={['#d8d2c4', '#33373c', 1.1]} />
@@ -90,7 +86,7 @@ const Walkaround = () => {
           {held && !tape && <Handles key={held.key} held={held} mode={mode} />}
           {tape && <TapeFigure tape={tape} />}
           <EyeControls eye={eye} asked={asked} keysFrom={keys} />
-        </Canvas>
+        </WalkCanvas>
       </div>
       <div className="walk-views" role="group" aria-label="Seen from">
         {views.map(([kind, name]) => (
@@ -108,5 +104,3 @@ const Walkaround = () => {
     </section>
   );
 };
-
-export default Walkaround;

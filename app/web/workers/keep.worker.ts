@@ -7,7 +7,7 @@ import type { KeepAnswer, KeepRequest } from './keep-messages.ts';
 const connection = new Connection();
 // opened before the first write asks for it
 connection.use(async () => undefined).catch(() => undefined);
-/** What reads a setup is large and comes after the page. No write waits for it: what is kept late may be lost. */
+/** What reads a setup is large and comes after the first picture. No write waits for it: what is kept late may be lost. */
 let refuse: (write: PreparedWrite) => void = () => undefined;
 setTimeout(() => {
   import('../storage/refuse-unreadable.ts').then(
@@ -16,7 +16,7 @@ setTimeout(() => {
     },
     () => undefined,
   );
-}, 1500);
+}, 8000);
 const answer = (message: KeepAnswer) => postMessage(message);
 
 // a page that is busy drawing would come late to each step of a transaction

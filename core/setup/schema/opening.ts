@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { headShare } from '../head-share.ts';
 import { choice, metres, quantity } from './fields.ts';
 
 export const opening = z
@@ -21,9 +22,6 @@ interface Wall {
 
 /** Least wall that is left beside and over an opening, metres. */
 const leastWall = 0.005;
-
-/** How high a head is over the springing of its arch, in widths: a half circle, an equilateral pointed arch. */
-export const headShare = { flat: 0, round: 0.5, pointed: Math.sqrt(3) / 2 } as const;
 
 /** A part of a circle, angles in radians from east, counter-clockwise seen from the south. */
 interface Arc {

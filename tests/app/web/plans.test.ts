@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { useApp } from '../../../app/web/state/app-store.ts';
 import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
-import { wantPlans } from '../../../app/web/state/plans.ts';
+import { retryPlans, wantPlans } from '../../../app/web/state/plans.ts';
 import { strategies } from '../../../app/web/workers/plans-messages.ts';
 import { strategyPlan } from '../../../core/readings/strategy-plan.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -80,7 +80,7 @@ describe('wantPlans', () => {
     expect(count()).toBe(before + 1);
   });
 
-  it('ends a worker that fails, sends the next one everything, and does not ask the same again', () => {
+  it('ends a worker that fails and asks another once, who is sent everything; then not again, unless told to', () => {
     iso(500);
     want();
     const failing = newest();
@@ -88,10 +88,19 @@ describe('wantPlans', () => {
     failing.onerror?.();
     want();
     expect(failing.isEnded).toBe(true);
-    expect(SlowWorker.started).toHaveLength(started);
-    iso(640);
+    expect(SlowWorker.started).toHaveLength(started + 1);
+    expect(last().scans).toEqual([]);
+    newest().onerror?.();
     want();
     expect(SlowWorker.started).toHaveLength(started + 1);
+    retryPlans();
+    expect(SlowWorker.started).toHaveLength(started + 2);
+    newest().onerror?.();
+    newest().onerror?.();
+    expect(SlowWorker.started).toHaveLength(started + 3);
+    iso(640);
+    want();
+    expect(SlowWorker.started).toHaveLength(started + 4);
     expect(last().scans).toEqual([]);
   });
 });

@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
+import { afterEach, describe, expect, it, vi } from 'vitest';
 import { sceneOf, type WantedPicture } from '../../../app/web/picture/scene-of.ts';
+import { pixelRatio } from '../../../app/web/render/darkroom.ts';
 import { setup } from './sheet-samples.ts';
 
 const size = { width: 1200, height: 800 };
@@ -50,5 +51,20 @@ describe('the size that pictures are traced at', () => {
     const hour = sceneOf([{ ...wide, setup }], { ...options, widest: 3000 }).size;
     expect(hour.width).toBeLessThanOrEqual(3000);
     expect(hour.width).toBeGreaterThan(0.9 * 3000);
+  });
+});
+
+describe('the pixels of a screen that a picture has', () => {
+  afterEach(() => void vi.unstubAllGlobals());
+
+  it.each([
+    [0.5, 0.5],
+    [1, 1],
+    [1.25, 1.25],
+    [3, 1.5],
+    [0, 1],
+  ])('with %d to one of the page: %d', (ofScreen, ofPicture) => {
+    vi.stubGlobal('window', { devicePixelRatio: ofScreen });
+    expect(pixelRatio()).toBe(ofPicture);
   });
 });

@@ -3,7 +3,7 @@ import { useApp } from '../../../app/web/state/app-store.ts';
 import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
 import { startMarks, useMarksStore } from '../../../app/web/state/marks.ts';
 import { useNightRun } from '../../../app/web/state/night-run.ts';
-import { startReports, useReports } from '../../../app/web/state/reports.ts';
+import { retryReports, startReports, useReports } from '../../../app/web/state/reports.ts';
 import { useSession } from '../../../app/web/state/session.ts';
 import { useSweeps } from '../../../app/web/state/sweeps.ts';
 
@@ -157,6 +157,11 @@ describe('answers that come late', () => {
     expect(failing).not.toBe('side');
     marks.onerror?.();
     expect(marks.isEnded).toBe(true);
+    // another is asked the same once
+    marks = newest();
+    expect(last(marks).schemeIds).toEqual([failing]);
+    marks.onerror?.();
+    expect(useMarksStore.getState().failed).toBe(true);
     marks = newest();
     expect(marked()).toEqual(['side']);
     // no endless loop: the rest is asked for once each
@@ -187,26 +192,57 @@ describe('a worker that fails', () => {
     const asked = reports.asked.length;
     iso(640);
     expect(reports.asked).toHaveLength(asked);
+    const question = last(reports);
     reports.onerror?.();
     expect(reports.isEnded).toBe(true);
-    expect(useReports.getState()).toMatchObject({ byScheme: {}, failed: true });
     expect(newest()).not.toBe(reports);
     reports = newest();
-    // one that was ended knows no beams and no scans: null would stand for those sent before
+    // asked the same again; one that was ended knows no beams and no scans: null would stand for those sent before
+    expect(last(reports)).toMatchObject({ setup: question.setup, measuredBeams: [], scans: [] });
+    expect(useReports.getState().failed).toBe(false);
+    reports.onerror?.();
+    expect(useReports.getState()).toMatchObject({ byScheme: {}, failed: true });
+    reports = newest();
     expect(last(reports)).toMatchObject({ measuredBeams: [], scans: [] });
+    expect(last(reports).setup).not.toEqual(question.setup);
     answerReports('after');
     expect(useReports.getState()).toMatchObject({ byScheme: { side: { name: 'after' } }, failed: false });
   });
 
-  it('is not asked the same again, or a setup that can’t be read would start workers without end', () => {
+  it('is not asked the same a third time, or a setup that can’t be read would start workers without end', () => {
     iso(800);
     const started = SlowWorker.started.length;
-    reports.onerror?.();
-    expect(SlowWorker.started).toHaveLength(started);
-    iso(1000);
+    newest().onerror?.();
+    newest().onerror?.();
     expect(SlowWorker.started).toHaveLength(started + 1);
+    expect(useReports.getState().failed).toBe(true);
+    retryReports();
+    expect(useReports.getState().failed).toBe(false);
+    expect(SlowWorker.started).toHaveLength(started + 2);
+    newest().onerror?.();
+    newest().onerror?.();
+    iso(1000);
+    expect(SlowWorker.started).toHaveLength(started + 4);
     reports = newest();
     answerReports('');
+  });
+
+  it('that says nothing for two minutes counts as lost too, and a late word of it is not heard', () => {
+    vi.useFakeTimers();
+    iso(1250);
+    const silent = reports;
+    const { id, schemeIds } = last(silent);
+    vi.advanceTimersByTime(119_000);
+    expect(silent.isEnded).toBe(false);
+    vi.advanceTimersByTime(2000);
+    expect(silent.isEnded).toBe(true);
+    vi.useRealTimers();
+    reports = newest();
+    expect(reports).not.toBe(silent);
+    silent.onmessage?.({ data: { id, reports: schemeIds.map((each) => ({ id: each, name: 'late' })) } });
+    expect(useReports.getState().byScheme['side']?.name).not.toBe('late');
+    answerReports('in time');
+    expect(useReports.getState().byScheme['side']?.name).toBe('in time');
   });
 });
 

@@ -2,7 +2,7 @@ import type { Texture, WebGLRenderer } from 'three';
 import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import { Mixer } from '../../../app/web/render/mixer.ts';
 import { validateSetup } from '../../../core/setup/parse-setup.ts';
-import { layerWeight } from '../../../core/trace/picture.ts';
+import { layerWeight } from '../../../core/trace/layer-weights.ts';
 import { buildWorld, type World } from '../../../core/world/world.ts';
 import { type TracedLight, tracedLights } from './traced-lights.ts';
 

@@ -7,7 +7,7 @@ import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { type PassPlace, passAt } from '../../../core/sweep/pass-at.ts';
 import { setupOfCell } from '../../../core/sweep/setup-of-cell.ts';
 import { sweepCells } from '../../../core/sweep/sweep-cells.ts';
-import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/picture.ts';
+import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/layer-weights.ts';
 import { buildWorld, type World, type WorldFrame } from '../../../core/world/world.ts';
 import { tracedLights } from './traced-lights.ts';
 

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { developPicture, layerWeight, tracePicture } from '../../../core/trace/picture.ts';
+import { layerWeight } from '../../../core/trace/layer-weights.ts';
+import { developPicture, tracePicture } from '../../../core/trace/picture.ts';
 import type { World } from '../../../core/world/world.ts';
 import { relativeError, worst } from '../support/errors.ts';
 import { onlyPassOf } from '../support/read-pass.ts';

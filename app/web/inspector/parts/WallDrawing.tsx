@@ -1,4 +1,4 @@
-import { headShare } from '../../../../core/setup/schema/opening.ts';
+import { headShare } from '../../../../core/setup/head-share.ts';
 import type { Opening, PartOf } from '../../../../core/setup/schema/setup.ts';
 
 /** An opening's outline, metres, up negative as on screen. */

@@ -7,7 +7,7 @@ import { buildWorld } from '../../../../core/world/world.ts';
 import { EditRefused } from './edit-refused.ts';
 import { duplicateScheme, renameScheme } from './frame-edits.ts';
 import { freshName } from './plain-name.ts';
-import { changeScheme, replaceById } from './within.ts';
+import { areApart, changeScheme, replaceById, withinWorld } from './within.ts';
 
 const mostNights = 60;
 const mostRuns = 400;
@@ -76,7 +76,12 @@ const asGone = (
 ): Pass => {
   const lit = litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01)));
   if (isAsPlanned(run)) return lit;
-  return { ...lit, waypoints: lit.waypoints.map((w) => ({ ...w, position: moved(w) })) };
+  const waypoints = lit.waypoints.map((waypoint) => {
+    // farther off than the world reaches there is no place to go to
+    const position = withinWorld(moved(waypoint));
+    return areApart(position, waypoint.aim) ? { ...waypoint, position } : waypoint;
+  });
+  return { ...lit, waypoints };
 };
 
 /** "12 October" of 2026-10-12T22:30. */

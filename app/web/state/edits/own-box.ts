@@ -1,8 +1,7 @@
 import type { Mesh } from '../../../../core/geometry/mesh.ts';
 import type { Vec3 } from '../../../../core/geometry/vec.ts';
 import type { Part, Scan, Subject } from '../../../../core/setup/schema/setup.ts';
-import { subject } from '../../../../core/setup/schema/subject.ts';
-import { partMesh } from '../../../../core/world/part-mesh.ts';
+import { partMesh, type Standing } from '../../../../core/world/part-mesh.ts';
 
 /** A box along the world's axes. */
 export interface Box {
@@ -27,7 +26,7 @@ export const boxOfMeshes = (meshes: readonly Pick<Mesh, 'positions'>[]): Box => 
 };
 
 /** A subject at the origin, unturned: its parts' own axes are the world's. */
-const bare = subject.parse({ id: 'bare', name: 'Bare', parts: [{ kind: 'cone', radiusMetres: 1, heightMetres: 1 }] });
+const bare: Standing = { position: [0, 0, 0], turnDegrees: 0, tiltDegrees: 0, rollDegrees: 0, mirrored: false };
 
 /** The mesh of a part in its subject's own axes: x east, y up, z south. */
 export const meshOfOwnPart = (part: Part, scans: readonly Scan[]): Mesh => partMesh(bare, part, scans);

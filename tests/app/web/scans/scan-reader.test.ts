@@ -75,13 +75,36 @@ describe('readScanFile', () => {
     expect((await failed(broken.pack(placing))).message).toBe('It holds no corners');
   });
 
-  it('says so when the worker breaks down, and when it is closed', async () => {
+  it('has another read the file where the worker breaks down, and asks it what is still awaited', async () => {
+    const [one, two] = [fakeWorker(), fakeWorker()];
+    const workers = [one.worker, two.worker];
+    const reader = readScanFile(
+      file,
+      () => {},
+      () => workers.shift() as ScanWorker,
+    );
+    one.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    expect(await reader.summary).toEqual({ triangleCount: 1 });
+    const packing = reader.pack(placing);
+    one.breakDown();
+    expect(one.state.ended).toBe(true);
+    expect(two.asked).toEqual([{ kind: 'read', file }]);
+    // what the one before still says is not heard
+    one.say({ kind: 'packed', id: 1, scan: { data: 'late' } as never });
+    two.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    expect(two.asked.slice(1)).toEqual([{ kind: 'pack', id: 1, placing }]);
+    two.say({ kind: 'packed', id: 1, scan: { data: 'x' } as never });
+    expect(await packing).toEqual({ data: 'x' });
+  });
+
+  it('says so when that breaks down too, and when it is closed', async () => {
     const one = fakeWorker();
     const reader = readScanFile(
       file,
       () => {},
       () => one.worker,
     );
+    one.breakDown();
     one.breakDown();
     const error = await failed(reader.summary);
     expect(error.message).toContain('memory');

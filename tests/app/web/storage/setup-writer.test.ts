@@ -61,11 +61,14 @@ describe('workerWriter', () => {
     expect(direct).toHaveBeenCalledTimes(2);
   });
 
-  it('does not wait for ever', async () => {
+  it('does not wait for ever; after that it writes in the page', async () => {
     vi.useFakeTimers();
-    const writer = workerWriter(never, () => worker(() => null));
+    const direct = vi.fn<SetupWriter>(async () => 'kept');
+    const writer = workerWriter(direct, () => worker(() => null));
     const writing = expect(writer(write)).rejects.toMatchObject({ kind: 'hangs' });
     await vi.advanceTimersByTimeAsync(31_000);
     await writing;
+    expect(direct).not.toHaveBeenCalled();
+    expect(await writer(write)).toBe('kept');
   });
 });

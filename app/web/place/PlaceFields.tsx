@@ -8,7 +8,7 @@ import { Towns } from './Towns.tsx';
 import { WhereFields } from './WhereFields.tsx';
 
 /** What the place's strip holds: where, which way north lies, and what is in the sky. */
-export const SlipFields = () => {
+export const PlaceFields = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const { place } = setup;

@@ -1,0 +1,4 @@
+declare module '*.json?parsed' {
+  const setup: import('../../core/setup/schema/setup.ts').Setup;
+  export default setup;
+}
