@@ -4,9 +4,11 @@ import { cautionWords } from '../../../app/web/ui/CautionMark.tsx';
 
 const folder = 'core/cautions';
 const codes = new Set(
-  readdirSync(folder).flatMap((name) =>
-    [...readFileSync(`${folder}/${name}`, 'utf8').matchAll(/\bcode: '([a-z-]+)'/g)].map(([, code]) => code as string),
-  ),
+  readdirSync(folder, { withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .flatMap(({ name }) =>
+      [...readFileSync(`${folder}/${name}`, 'utf8').matchAll(/\bcode: '([a-z-]+)'/g)].map(([, code]) => code as string),
+    ),
 );
 
 describe('words for cautions', () => {
