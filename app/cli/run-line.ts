@@ -8,6 +8,13 @@ import { sweep } from './sweep.ts';
 
 const commands = new Map<string, Command>(Object.entries({ check, readings, sweep, picture, card, explain }));
 
+/** "lampfall check|readings FILE, lampfall explain [NAME], or --help". */
+const shortUsage = (): string => {
+  const ofFiles = [...commands].flatMap(([name, { usage }]) => (usage.includes(' FILE') ? [name] : []));
+  const others = [...commands.values()].flatMap(({ usage }) => (usage.includes(' FILE') ? [] : [usage]));
+  return [`lampfall ${ofFiles.join('|')} FILE`, ...others, 'or --help'].join(', ');
+};
+
 const help = (): string =>
   [
     'Rehearse the lighting of a night foreground.',
@@ -20,16 +27,13 @@ const asksHelp = (word: string): boolean => word === '--help' || word === '-h';
 
 const run = async ([name, ...words]: readonly string[], terminal: Terminal): Promise<void> => {
   if (name === undefined || name === '' || (name.startsWith('-') && !asksHelp(name)))
-    throw new CommandError(`a command is missing; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`);
+    throw new CommandError(`a command is missing; usage: ${shortUsage()}`);
   if (asksHelp(name)) {
     terminal.print(help());
     return;
   }
   const command = commands.get(name);
-  if (!command)
-    throw new CommandError(
-      `there is no command "${name}"; usage: lampfall ${[...commands.keys()].join('|')} FILE, or --help`,
-    );
+  if (!command) throw new CommandError(`there is no command "${name}"; usage: ${shortUsage()}`);
   if (words.some(asksHelp)) terminal.print(`${command.usage}\n    ${command.about}\n`);
   else await command.run(words, terminal);
 };
