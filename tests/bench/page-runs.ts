@@ -85,7 +85,7 @@ export class PageRuns {
         if (posted.doneSeconds !== undefined) resolve();
       };
       page.on('pageerror', reject);
-      page.goto(`${url}?${address}`).catch(reject);
+      page.goto(`${url}?${address}`, { waitUntil: 'commit' }).catch(reject);
     });
     await page.close();
   }

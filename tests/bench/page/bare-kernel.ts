@@ -18,6 +18,7 @@ import {
   setCamera,
   setSource,
   setStage,
+  sourceDefines,
   sourceUniforms,
   stageUniforms,
 } from '../../../app/web/render/uniforms.ts';
@@ -88,6 +89,8 @@ void main() {
 }`;
 
 const none = { HAS_SHEEN: 0, HAS_CLOTH: 0, HAS_HAZE: 0 };
+/** Any will do until a source is known. */
+const noLamp = { SOURCE_KIND: 0, LAMP_SHAPE: 0, HAS_MEASURED: 0, HAS_HOLDER: 0, MOMENTS: 1 };
 const walkPass = (closest: number) =>
   new FullScreenPass(
     walkFragment,
@@ -108,7 +111,7 @@ export class BareKernel {
   private readonly shadowRays = new FullScreenPass(
     shadowRaysFragment,
     { ...stageUniforms(), ...cameraUniforms(), ...sourceUniforms(), firstHits: { value: null as unknown } },
-    { STACK_SIZE: 24, ...none },
+    { STACK_SIZE: 24, ...none, ...noLamp },
   );
   private readonly closest = walkPass(1);
   private readonly any = walkPass(0);
@@ -152,6 +155,7 @@ export class BareKernel {
     const u = this.shadowRays.uniforms;
     setCamera(u, view, rays, sample);
     setSource(u, stage, source, sample, this.tables);
+    for (const [name, value] of Object.entries(sourceDefines(source))) this.shadowRays.define(name, value);
     u.firstHits.value = hits.texture;
     this.shadowRays.draw(this.gl, rays);
     return rays;

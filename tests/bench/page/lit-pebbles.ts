@@ -35,8 +35,6 @@ export const litPebbles = (triangles: number, kind: LampKind, lamps: number): Se
   }));
   return validateSetup({
     ...setup,
-    // lamps alone
-    place: { ...setup.place, skylight: { ...setup.place.skylight, illuminanceLux: 0 } },
     lamps: [{ id: 'lamp', name: 'Lamp', output: { from: 'lumens', lumens: 100 }, ...lampOf[kind] }],
     schemes: [{ id: 's', name: 'S', frames: [{ id: 'f', name: 'F', passes }] }],
   });

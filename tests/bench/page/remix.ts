@@ -9,7 +9,7 @@ import { shownFrames } from '../../../app/web/render/shown-frames.ts';
 import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
 import { wholeFrame } from '../../../core/setup/blend-entries.ts';
 import type { Frame, Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { buildWorld } from '../../../core/world/world.ts';
+import { buildWorld, type World } from '../../../core/world/world.ts';
 import { litPebbles } from './lit-pebbles.ts';
 import { median } from './timing.ts';
 
@@ -48,6 +48,15 @@ const withCamera = (setup: Setup, metres: number): Setup => {
 const withLamps = (setup: Setup, lamps: number): Setup =>
   withFrame(setup, (frame) => ({ ...frame, passes: frame.passes.slice(0, lamps) }));
 
+/** A world without moon and sky. */
+const lampsAlone = (world: World): World => ({
+  ...world,
+  frames: world.frames.map((frame) => ({
+    ...frame,
+    lights: frame.lights.filter(({ source }) => source.kind === 'lamp'),
+  })),
+});
+
 /** What a user does to one lamp or to the camera, each time to another value. */
 const changes = {
   level: (setup: Setup, round: number) => withPass(setup, () => ({ levelPercent: 40 + round })),
@@ -78,7 +87,7 @@ const showing = (gl: WebGLRenderer, size: Size) => {
     renderer.forgetCounts();
     const start = performance.now();
     const [scheme] = setup.schemes as [Scheme];
-    const world = buildWorld(setup, scheme);
+    const world = lampsAlone(buildWorld(setup, scheme));
     const frames = shownFrames(setup, scheme, world, scheme.frames.map(wholeFrame));
     const shown = { name: 's', world, frames, mode: 'add' as const };
     const tile: Tile = { ...shown, screen: 's', look: 'picture', against: null, marksFull: false, ...size };
