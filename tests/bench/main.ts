@@ -5,7 +5,7 @@ import { nodeRays } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
 import { otherLines } from './other-lines.ts';
 import { pageRows } from './page-rows.ts';
-import { buildPage, PageRuns, type Posted } from './page-runs.ts';
+import { buildPage, PageRuns, type Posted, resultsOf } from './page-runs.ts';
 import { putIntoReadme } from './readme-table.ts';
 import { softwareRuns } from './runs.ts';
 import { scanTimes } from './scan.ts';
@@ -14,9 +14,9 @@ import { markdownOf, plainOf, type Row } from './table.ts';
 import { treeTimes } from './tree.ts';
 
 // Benches, apart from the tests: times as ratios within one run. Prints a table, keeps all numbers in
-// .reports/bench.json and renews the table in the README.
+// .reports/bench.json and renews the table in the README where all that it shows were run.
 //   npm run bench                      here, in software GL; then what runs in Node
-//   npm run bench -- rays remix        some benches of the page alone; the README stays as it is
+//   npm run bench -- rays remix        some benches of the page alone
 //   npm run bench -- --build           only builds the page, to be run on a machine with a graphics card
 //   npm run bench -- --results FILE    what that machine’s pages posted, a line each, into a table of its own
 const words = process.argv.slice(2);
@@ -29,13 +29,7 @@ const machineText = ([first]: readonly Posted[]): string => {
   return `${card}, ${cores} cores, ${date}`;
 };
 
-const keep = (
-  kind: 'software' | 'gpu',
-  posted: readonly Posted[],
-  more: readonly Row[],
-  other: object,
-  renews: boolean,
-): void => {
+const keep = (kind: 'software' | 'gpu', posted: readonly Posted[], more: readonly Row[], other: object): void => {
   const rows = [...pageRows(posted), ...more];
   writeFileSync(
     `.reports/bench${kind === 'gpu' ? '-gpu' : ''}.json`,
@@ -44,7 +38,8 @@ const keep = (
   console.log(`${machineText(posted)}\n\n${plainOf(rows)}\n`);
   console.log(otherLines(posted, other));
   for (const { bench, error } of posted) if (error) console.error(`${bench}: ${error}`);
-  if (renews) putIntoReadme(kind, `${machineText(posted)}\n\n${markdownOf(rows)}`);
+  const isWhole = ['rays', 'remix', 'readings'].every((bench) => resultsOf(posted, bench).length > 0);
+  if (isWhole) putIntoReadme(kind, `${machineText(posted)}\n\n${markdownOf(rows)}`);
 };
 
 const runHere = async (benches: readonly string[]): Promise<void> => {
@@ -52,8 +47,8 @@ const runHere = async (benches: readonly string[]): Promise<void> => {
   const browser = await chromium.launch({ executablePath: findChromium(), args });
   const runs = new PageRuns(browser);
   await runs.open(Number(process.env['LAMPFALL_BENCH_PORT'] ?? 4403));
-  for (const { bench, query } of softwareRuns)
-    if (benches.length === 0 || benches.includes(bench)) await runs.run(bench, query);
+  for (const { bench, query, isOnRequest } of softwareRuns)
+    if (benches.length === 0 ? !isOnRequest : benches.includes(bench)) await runs.run(bench, query);
   await runs.close();
   const whole = benches.length === 0;
   const other = whole
@@ -68,7 +63,7 @@ const runHere = async (benches: readonly string[]): Promise<void> => {
   await browser.close();
   // the load of the page (bytes, time to the first picture) adds its rows here
   const more: Row[] = [];
-  keep('software', runs.posted, more, other, whole);
+  keep('software', runs.posted, more, other);
 };
 
 if (words.includes('--results')) {
@@ -79,7 +74,6 @@ if (words.includes('--results')) {
     lines.map((line) => JSON.parse(line) as Posted),
     [],
     {},
-    true,
   );
 } else {
   await buildPage();

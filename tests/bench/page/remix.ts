@@ -68,7 +68,7 @@ const changes = {
     withPass(setup, ({ waypoints }) => ({
       waypoints: waypoints.map(({ position: [east, north, up], ...rest }) => ({
         ...rest,
-        position: [east + 0.05 * round, north, up],
+        position: [east + 0.05 * (round + 1), north, up],
       })),
     })),
 };
