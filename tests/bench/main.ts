@@ -3,6 +3,8 @@ import { chromium } from 'playwright-core';
 import { findChromium } from '../browser/find-chromium.ts';
 import { nodeRays } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
+import { loadTimes } from './load.ts';
+import { loadRows } from './load-rows.ts';
 import { otherLines } from './other-lines.ts';
 import { pageRows } from './page-rows.ts';
 import { buildPage, PageRuns, type Posted, resultsOf } from './page-runs.ts';
@@ -58,12 +60,11 @@ const runHere = async (benches: readonly string[]): Promise<void> => {
         trees: treeTimes(),
         sky: skyTimes(),
         scan: await scanTimes(browser),
+        load: await loadTimes(),
       }
-    : {};
+    : null;
   await browser.close();
-  // the load of the page (bytes, time to the first picture) adds its rows here
-  const more: Row[] = [];
-  keep('software', runs.posted, more, other);
+  keep('software', runs.posted, other ? loadRows(other.load) : [], other ?? {});
 };
 
 if (words.includes('--results')) {

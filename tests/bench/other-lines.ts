@@ -2,6 +2,7 @@ import { curveLines } from './curves.ts';
 import { dragLine } from './drag.ts';
 import { growthLines, type RayRates } from './growth.ts';
 import type { Lm63ParseTimes } from './lm63-parse.ts';
+import { type LoadTimes, loadLines } from './load.ts';
 import { movingPassLines } from './moving-pass.ts';
 import type { Curve } from './page/curves.ts';
 import type { SampleTimes } from './page/growth.ts';
@@ -21,13 +22,14 @@ export interface NodeTimes {
   readonly trees?: readonly TreeTimes[];
   readonly sky?: SkyTimes;
   readonly scan?: ScanTimes;
+  readonly load?: LoadTimes;
 }
 
 const parseLine = ({ bytes, values, firstMs, medianMs }: Lm63ParseTimes): string =>
   `Photometric file of ${(bytes / 1e6).toFixed(2)} MB, ${values} values: ${firstMs.toFixed(0)} ms at first, ${medianMs.toFixed(0)} ms once warm (bar: 100 ms)`;
 
 /** All that the table leaves out, in lines. */
-export const otherLines = (posted: readonly Posted[], { rays, lm63Parse, trees, sky, scan }: NodeTimes): string =>
+export const otherLines = (posted: readonly Posted[], { rays, lm63Parse, trees, sky, scan, load }: NodeTimes): string =>
   [
     ...resultsOf<Curve>(posted, 'curves').map(curveLines),
     ...resultsOf<{ growth: 'finer' | 'closer'; samples: SampleTimes[] }>(posted, 'growth').map(({ growth, samples }) =>
@@ -40,4 +42,5 @@ export const otherLines = (posted: readonly Posted[], { rays, lm63Parse, trees, 
     ...(trees ? [treeLines(trees)] : []),
     ...(sky ? [skyLines(sky)] : []),
     ...(scan ? [scanLine(scan)] : []),
+    ...(load ? [loadLines(load)] : []),
   ].join('\n');
