@@ -22,12 +22,15 @@ export interface MomentsTaken {
   readonly clothes: number;
 }
 
+/** How many moments a sample takes of a lamp: one where it stands. */
+export const momentCountOf = ({ path }: LampSource): number => (path.length > 1 ? momentsPerSample : 1);
+
 /**
  * The moments of a sample: one of each of fifteen equal parts of the on-time, all at the same place in their parts, which
  * moves on from sample to sample. A lamp that stands has one.
  */
 export const momentsTaken = (stage: Stage, source: LampSource, sample: number): MomentsTaken => {
-  const count = source.path.length > 1 ? momentsPerSample : 1;
+  const count = momentCountOf(source);
   const shift = momentShift(sample);
   const shares = Array.from({ length: count }, (_, m) => (m + (count > 1 ? shift : 0.5)) / count);
   const { holder } = source;

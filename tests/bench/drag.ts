@@ -1,12 +1,4 @@
-import type { Page } from 'playwright-core';
-import type { DragTimes } from '../browser/harness/bench-moved-subject.ts';
-import type { Harness } from '../browser/harness/main.ts';
-
-/** Drags a subject over 30,000 triangles; small, for software GL. */
-export const dragTimes = (page: Page): Promise<DragTimes> =>
-  page.evaluate(() =>
-    (window as unknown as { harness: Harness }).harness.movedSubject(30_000, { width: 320, height: 180 }, 30),
-  );
+import type { DragTimes } from './page/moved-subject.ts';
 
 const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 

@@ -1,10 +1,8 @@
-import type { Page } from 'playwright-core';
 import { anyHit, closestHit } from '../../core/geometry/cast-ray.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../../core/geometry/vec.ts';
 import { buildWorld, type World } from '../../core/world/world.ts';
-import type { SampleTimes } from '../browser/harness/bench-growth.ts';
-import type { Harness } from '../browser/harness/main.ts';
 import { type Growth, pebbleSetup } from '../core/support/pebble-setup.ts';
+import type { SampleTimes } from './page/growth.ts';
 
 /** Rays a second in Node. */
 export interface RayRates {
@@ -56,19 +54,12 @@ const rayRates = (world: World, rounds: number): RayRates => {
   };
 };
 
-/** Traces the same view over ever more triangles, on the harness page and in Node. */
-export const growthTimes = async (page: Page, growth: Growth, rounds = 7): Promise<GrowthTimes> => {
-  const samples = await page.evaluate(
-    ([way, triangles, picture, times]) =>
-      (window as unknown as { harness: Harness }).harness.growth(way, triangles, picture, times),
-    [growth, sizes, size, rounds] as const,
-  );
-  const rays = sizes.map((triangles) => {
+/** Rays over the same ground in Node, to go with the page’s samples. */
+export const nodeRays = (growth: Growth): RayRates[] =>
+  sizes.map((triangles) => {
     const setup = pebbleSetup(triangles, growth);
     return rayRates(buildWorld(setup, setup.schemes[0] as (typeof setup.schemes)[number]), 3);
   });
-  return { growth, samples, rays };
-};
 
 const ratios = (values: readonly number[]) => values.slice(1).map((value, i) => value / (values[i] as number));
 
@@ -82,7 +73,7 @@ export const growthLines = ({ growth, samples, rays }: GrowthTimes): string => {
       .map((ratio) => `${ratio.toFixed(2)} x`)
       .join(', ')}`;
   return [
-    `ground of ${samples.map(({ triangles }) => triangles).join(', ')} triangles, ${growth} pebbles, ${size.width} x ${size.height}`,
+    `ground of ${samples.map(({ triangles }) => triangles).join(', ')} triangles, ${growth} pebbles`,
     `  one sample, ms                ${row(samples.map(({ sampleMs }) => sampleMs))}   (bar: ${mostGrowth.join(' x, ')} x)`,
     `  its light alone, ms           ${row(samples.map(({ lightMs }) => lightMs))}`,
     `  closest hits in Node, 1000/s  ${rays.map(({ closest }) => (closest / 1000).toFixed(0).padStart(7)).join(' ')}`,

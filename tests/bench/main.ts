@@ -1,94 +1,82 @@
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
-import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
-import type { Harness } from '../browser/harness/main.ts';
-import { dragLine, dragTimes } from './drag.ts';
-import { growsLittle, growthLines, growthTimes } from './growth.ts';
+import { nodeRays } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
-import { loadLines, loadTimes } from './load.ts';
-import { movingPassLines, movingPassTimes } from './moving-pass.ts';
-import { scanLine, scanTimes } from './scan.ts';
-import { skyLines, skyTimes } from './sky.ts';
-import { sweepLine, sweepTimes } from './sweep.ts';
-import { treeLines, treeTimes } from './tree.ts';
+import { loadTimes } from './load.ts';
+import { loadRows } from './load-rows.ts';
+import { otherLines } from './other-lines.ts';
+import { pageRows } from './page-rows.ts';
+import { buildPage, PageRuns, type Posted, resultsOf } from './page-runs.ts';
+import { putIntoReadme } from './readme-table.ts';
+import { softwareRuns } from './runs.ts';
+import { scanTimes } from './scan.ts';
+import { skyTimes } from './sky.ts';
+import { markdownOf, plainOf, type Row } from './table.ts';
+import { treeTimes } from './tree.ts';
 
-// Benches, apart from the tests: times as ratios within one run. Prints a table, keeps JSON in .reports/bench.json.
-const outDir = '.reports/harness';
-await build({
-  configFile: false,
-  logLevel: 'error',
-  root: 'tests/browser/harness',
-  base: './',
-  build: { outDir: `../../../${outDir}`, emptyOutDir: true, target: 'es2023', chunkSizeWarningLimit: 2000 },
-});
-const server = await preview({
-  configFile: false,
-  logLevel: 'error',
-  root: '.',
-  build: { outDir },
-  preview: { host: '127.0.0.1', port: 4403 },
-});
-const browser = await chromium.launch({
-  executablePath: findChromium(),
-  args: ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist'],
-});
-const page = await browser.newPage();
-await page.goto(server.resolvedUrls?.local[0] ?? '');
-const times = await page.evaluate(() => (window as unknown as { harness: Harness }).harness.movedLamp(1280, 720));
-const sweep = await sweepTimes(page);
-const growths = [await growthTimes(page, 'finer'), await growthTimes(page, 'closer')];
-const drag = await dragTimes(page);
-const moving = await movingPassTimes(page);
-const trees = treeTimes();
-const sky = skyTimes();
-console.log(skyLines(sky));
-console.log(dragLine(drag));
-console.log(scanLine(await scanTimes(browser)));
-await browser.close();
-await server.close();
-const load = await loadTimes();
-console.log(loadLines(load));
-
-/** Issue bar: the first picture of a moved lamp against one primary-plus-shadow sample. */
-const mostRatio = 1.5;
-const ratio = times.movedFullMs / times.sampleMs;
+// Benches, apart from the tests: times as ratios within one run. Prints a table, keeps all numbers in
+// .reports/bench.json and renews the table in the README where all that it shows were run.
+//   npm run bench                      here, in software GL; then what runs in Node
+//   npm run bench -- rays remix        some benches of the page alone
+//   npm run bench -- --build           only builds the page, to be run on a machine with a graphics card
+//   npm run bench -- --results FILE    what that machine’s pages posted, a line each, into a table of its own
+const words = process.argv.slice(2);
+const resultsFile = words[words.indexOf('--results') + 1];
 mkdirSync('.reports', { recursive: true });
-const parse = lm63ParseTimes();
-writeFileSync(
-  '.reports/bench.json',
-  JSON.stringify(
-    { movedLamp: { ...times, ratio }, lm63Parse: parse, sweep, growths, drag, trees, moving, sky, load },
-    null,
-    2,
-  ),
-);
-console.log(`Moved lamp, ${times.triangles} triangles, ${times.width} x ${times.height}, on ${times.card}`);
-console.log(`  one sample (first hits and shadows)     ${times.sampleMs.toFixed(1)} ms`);
-console.log(
-  `  moved lamp to picture, full size        ${times.movedFullMs.toFixed(1)} ms  = ${ratio.toFixed(2)} x   (bar: at most 1.5 x)`,
-);
-console.log(
-  `  moved lamp to picture, an eighth        ${times.movedCoarseMs.toFixed(1)} ms  = ${(times.movedCoarseMs / times.sampleMs).toFixed(2)} x`,
-);
-console.log(
-  `  changed level or exposure               ${times.remixMs.toFixed(1)} ms  = ${(times.remixMs / times.sampleMs).toFixed(2)} x`,
-);
-console.log(
-  `  one sample bounced once, twice          ${times.bouncedOnceMs.toFixed(1)} ms  = ${(times.bouncedOnceMs / times.sampleMs).toFixed(2)} x, ${times.bouncedTwiceMs.toFixed(1)} ms  = ${(times.bouncedTwiceMs / times.sampleMs).toFixed(2)} x`,
-);
-console.log(
-  `Photometric file of ${(parse.bytes / 1e6).toFixed(2)} MB, ${parse.values} values: ${parse.firstMs.toFixed(0)} ms at first, ${parse.medianMs.toFixed(0)} ms once warm (bar: 100 ms)`,
-);
-console.log(sweepLine(sweep));
-for (const growth of growths) console.log(growthLines(growth));
-console.log(treeLines(trees));
-console.log(movingPassLines(moving));
-if (ratio > mostRatio) {
-  console.error(`The moved lamp took ${ratio.toFixed(2)} x a sample; the bar is ${mostRatio} x.`);
-  process.exitCode = 1;
-}
-if (!growths.every(growsLittle)) {
-  console.error('A sample took more of ten times the triangles than the bar allows.');
-  process.exitCode = 1;
+
+const machineText = ([first]: readonly Posted[]): string => {
+  if (!first) throw new Error('no page posted anything');
+  const { card, cores, date } = first.machine;
+  return `${card}, ${cores} cores, ${date}`;
+};
+
+const keep = (kind: 'software' | 'gpu', posted: readonly Posted[], more: readonly Row[], other: object): void => {
+  const rows = [...pageRows(posted), ...more];
+  writeFileSync(
+    `.reports/bench${kind === 'gpu' ? '-gpu' : ''}.json`,
+    JSON.stringify({ rows, posted, ...other }, null, 2),
+  );
+  console.log(`${machineText(posted)}\n\n${plainOf(rows)}\n`);
+  console.log(otherLines(posted, other));
+  for (const { bench, error } of posted) if (error) console.error(`${bench}: ${error}`);
+  const isWhole = ['rays', 'remix', 'readings'].every((bench) => resultsOf(posted, bench).length > 0);
+  if (isWhole) putIntoReadme(kind, `${machineText(posted)}\n\n${markdownOf(rows)}`);
+};
+
+const runHere = async (benches: readonly string[]): Promise<void> => {
+  const args = ['--no-sandbox', '--use-angle=swiftshader', '--enable-unsafe-swiftshader', '--ignore-gpu-blocklist'];
+  const browser = await chromium.launch({ executablePath: findChromium(), args });
+  const runs = new PageRuns(browser);
+  await runs.open(Number(process.env['LAMPFALL_BENCH_PORT'] ?? 4403));
+  for (const { bench, query, isOnRequest } of softwareRuns)
+    if (benches.length === 0 ? !isOnRequest : benches.includes(bench)) await runs.run(bench, query);
+  await runs.close();
+  const whole = benches.length === 0;
+  const other = whole
+    ? {
+        rays: { finer: nodeRays('finer'), closer: nodeRays('closer') },
+        lm63Parse: lm63ParseTimes(),
+        trees: treeTimes(),
+        sky: skyTimes(),
+        scan: await scanTimes(browser),
+        load: await loadTimes(),
+      }
+    : null;
+  await browser.close();
+  keep('software', runs.posted, other ? loadRows(other.load) : [], other ?? {});
+};
+
+if (words.includes('--results')) {
+  if (!resultsFile) throw new Error('--results: expected the file with what pages posted');
+  const lines = readFileSync(resultsFile, 'utf8').split('\n').filter(Boolean);
+  keep(
+    'gpu',
+    lines.map((line) => JSON.parse(line) as Posted),
+    [],
+    {},
+  );
+} else {
+  await buildPage();
+  if (!words.includes('--build')) await runHere(words);
 }

@@ -1,18 +1,4 @@
-import { readFileSync } from 'node:fs';
-import type { Page } from 'playwright-core';
-import type { Convergence } from '../browser/harness/bench-moving-pass.ts';
-import type { Harness } from '../browser/harness/main.ts';
-
-/** The key of the wall sample, standing and moving, until it is 2 % from 4,096 samples of itself. */
-export const movingPassTimes = (page: Page): Promise<Convergence[]> =>
-  page.evaluate(
-    (text) =>
-      (window as unknown as { harness: Harness }).harness.movingPass(text, 'b-two-metres-out', {
-        width: 96,
-        height: 54,
-      }),
-    readFileSync('assets/setups/drystone-wall.json', 'utf8'),
-  );
+import type { Convergence } from './page/moving-pass.ts';
 
 export const movingPassLines = (found: readonly Convergence[]): string => {
   const [still] = found;

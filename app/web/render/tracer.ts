@@ -8,7 +8,15 @@ import { firstHitFragment } from './shaders/first-hit.frag.ts';
 import { bounceFragment, lightFragment } from './shaders/light.frag.ts';
 import { SourceTables } from './source-tables.ts';
 import { createStageTextures, type StageTextures } from './stage-textures.ts';
-import { cameraUniforms, setCamera, setSource, setStage, sourceUniforms, stageUniforms } from './uniforms.ts';
+import {
+  cameraUniforms,
+  setCamera,
+  setSource,
+  setStage,
+  sourceDefines,
+  sourceUniforms,
+  stageUniforms,
+} from './uniforms.ts';
 
 /** Rows [from, to) of a target. */
 export interface Band {
@@ -16,9 +24,9 @@ export interface Band {
   readonly to: number;
 }
 
-const lightPass = (fragment: string, bounces: number) =>
+const lightPass = (bounces: number, defines: Readonly<Record<string, number>>) =>
   new FullScreenPass(
-    fragment,
+    bounces > 0 ? bounceFragment : lightFragment,
     {
       ...stageUniforms(),
       ...cameraUniforms(),
@@ -26,7 +34,7 @@ const lightPass = (fragment: string, bounces: number) =>
       firstHits: { value: null as unknown },
       meanSoFar: { value: null as unknown },
     },
-    { STACK_SIZE: 24, BOUNCES: bounces, HAS_SHEEN: 0, HAS_CLOTH: 0, HAS_HAZE: 0 },
+    { BOUNCES: bounces, ...defines },
   );
 
 /** What a sample of light is taken of. */
@@ -48,8 +56,8 @@ export class Tracer {
     { ...stageUniforms(), ...cameraUniforms() },
     { STACK_SIZE: 24 },
   );
-  /** By bounces; compiled when first used. */
-  private readonly light = [lightPass(lightFragment, 0), lightPass(bounceFragment, 1), lightPass(bounceFragment, 2)];
+  /** By what they are compiled for, when first used: a program that does one thing is quicker than one that chooses. */
+  private readonly light = new Map<string, ReturnType<typeof lightPass>>();
 
   constructor(gl: WebGLRenderer) {
     this.gl = gl;
@@ -61,17 +69,34 @@ export class Tracer {
     this.textures?.dispose();
     this.stage = stage;
     this.textures = createStageTextures(stage);
-    for (const pass of [this.firstHits, ...this.light]) {
-      setStage(pass.uniforms, this.textures);
-      pass.define('STACK_SIZE', this.textures.stackSize);
-    }
-    for (const pass of this.light) {
-      pass.define('HAS_SHEEN', this.textures.hasSheen ? 1 : 0);
-      pass.define('HAS_CLOTH', this.textures.hasCloth ? 1 : 0);
-      pass.define('HAS_HAZE', stage.air ? 1 : 0);
-      pass.uniforms.haze.value.set(stage.air?.scatterPerMetre ?? 0, stage.air?.topMetres ?? 0);
-    }
+    setStage(this.firstHits.uniforms, this.textures);
+    this.firstHits.define('STACK_SIZE', this.textures.stackSize);
+    for (const pass of this.light.values()) this.setStageOf(pass, this.textures, stage);
     return true;
+  }
+
+  private setStageOf({ uniforms }: ReturnType<typeof lightPass>, textures: StageTextures, { air }: Stage): void {
+    setStage(uniforms, textures);
+    uniforms.haze.value.set(air?.scatterPerMetre ?? 0, air?.topMetres ?? 0);
+  }
+
+  private lightPassFor({ source, bounces }: LightTask): ReturnType<typeof lightPass> {
+    const { stage, textures } = this;
+    if (!stage || !textures) throw new Error('light is traced over a stage: set one first');
+    const defines = {
+      ...sourceDefines(source),
+      STACK_SIZE: textures.stackSize,
+      HAS_SHEEN: textures.hasSheen ? 1 : 0,
+      HAS_CLOTH: textures.hasCloth ? 1 : 0,
+      HAS_HAZE: stage.air ? 1 : 0,
+    };
+    const key = JSON.stringify([bounces, defines]);
+    const known = this.light.get(key);
+    if (known) return known;
+    const pass = lightPass(bounces, defines);
+    this.setStageOf(pass, textures, stage);
+    this.light.set(key, pass);
+    return pass;
   }
 
   /** First hits of a sample into a record target. */
@@ -82,14 +107,15 @@ export class Tracer {
 
   /** Running mean after one more sample of light: reads `before`, writes `after`; both differ. */
   traceLight(
-    { view, source, bounces }: LightTask,
+    task: LightTask,
     sample: number,
     hits: WebGLRenderTarget,
     before: WebGLRenderTarget | null,
     after: WebGLRenderTarget,
     band: Band,
   ): void {
-    const pass = this.light[bounces] as (typeof this.light)[number];
+    const { view, source } = task;
+    const pass = this.lightPassFor(task);
     const u = pass.uniforms;
     setCamera(u, view, after, sample);
     if (this.stage) setSource(u, this.stage, source, sample, this.tables);
@@ -101,6 +127,6 @@ export class Tracer {
   dispose(): void {
     this.textures?.dispose();
     this.tables.dispose();
-    for (const pass of [this.firstHits, ...this.light]) pass.dispose();
+    for (const pass of [this.firstHits, ...this.light.values()]) pass.dispose();
   }
 }

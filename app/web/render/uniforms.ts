@@ -6,7 +6,7 @@ import type { Emitter, EmitterShape } from '../../../core/photometry/emitter.ts'
 import type { DomeLight } from '../../../core/sky/dome-light.ts';
 import { domeLightOf } from '../../../core/sky/dome-of.ts';
 import { partNumber, type Traced } from '../../../core/trace/mask.ts';
-import { type MomentsTaken, momentsPerSample, momentsTaken } from '../../../core/trace/moments-taken.ts';
+import { type MomentsTaken, momentCountOf, momentsPerSample, momentsTaken } from '../../../core/trace/moments-taken.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import { sourceKinds } from './shaders/irradiance.glsl.ts';
 import type { SourceTables } from './source-tables.ts';
@@ -35,7 +35,6 @@ export const cameraUniforms = () => ({
 });
 
 export const sourceUniforms = () => ({
-  sourceKind: { value: 0 },
   maskPart: { value: 0 },
   towardMoon: vec3(),
   moonFirst: vec3(),
@@ -46,8 +45,6 @@ export const sourceUniforms = () => ({
   domeLuxAllRound: { value: 0 },
   domeMiddle: vec3(),
   domeHarmonics: { value: new Array<number>(9).fill(0) },
-  lampShape: { value: 0 },
-  momentCount: { value: 1 },
   momentPosition: vec3s(),
   momentAxis: vec3s(),
   momentFirst: vec3s(),
@@ -57,7 +54,6 @@ export const sourceUniforms = () => ({
   lampLobe: { value: new Vector2() },
   lampSpill: vec3(),
   lampFront: { value: new Vector2() },
-  isMeasured: { value: false },
   measuredTurn: { value: 0 },
   measuredTable: { value: null as Texture | null },
 });
@@ -89,7 +85,6 @@ export const setCamera = (
 
 const setBeam = (u: ReturnType<typeof sourceUniforms>, { beam, front }: Emitter, tables: SourceTables): void => {
   u.lampFront.value.set(front?.spreadShare ?? 0, front?.cosSnoot ?? -2);
-  u.isMeasured.value = isMeasured(beam);
   u.measuredTable.value = isMeasured(beam) ? tables.ofBeam(beam) : null;
   if (isMeasured(beam)) {
     u.measuredTurn.value = beam.turnRadians;
@@ -109,7 +104,6 @@ const setDome = (u: ReturnType<typeof sourceUniforms>, dome: DomeLight | null, t
 };
 
 const setMoments = (u: ReturnType<typeof sourceUniforms>, { poses, feet, clothes }: MomentsTaken): void => {
-  u.momentCount.value = poses.length;
   for (const [m, { position, axis }] of poses.entries()) {
     u.momentPosition.value[m]?.set(...position);
     u.momentAxis.value[m]?.set(...axis);
@@ -117,6 +111,18 @@ const setMoments = (u: ReturnType<typeof sourceUniforms>, { poses, feet, clothes
   }
   u.holderClothes.value = feet ? clothes : -1;
   for (const [m, place] of feet?.entries() ?? []) u.momentFeet.value[m]?.set(...place);
+};
+
+/** What a program for light is compiled for: the kind of source, and of a lamp what it is. Other sources have no lamp. */
+export const sourceDefines = (source: Traced): Readonly<Record<string, number>> => {
+  const lamp = source.kind === 'lamp' ? source : null;
+  return {
+    SOURCE_KIND: sourceKinds[source.kind],
+    LAMP_SHAPE: lamp ? shapes[lamp.emitter.shape] : 0,
+    HAS_MEASURED: lamp && isMeasured(lamp.emitter.beam) ? 1 : 0,
+    HAS_HOLDER: lamp?.holder?.isDrawn ? 1 : 0,
+    MOMENTS: lamp ? momentCountOf(lamp) : 1,
+  };
 };
 
 /** Sets a source, or the part of the picture that a mask is of, as a sample takes it. */
@@ -127,7 +133,6 @@ export const setSource = (
   sample: number,
   tables: SourceTables,
 ): void => {
-  u.sourceKind.value = sourceKinds[source.kind];
   if (source.kind === 'mask') u.maskPart.value = partNumber(source);
   if (source.kind === 'moon') {
     const { first, second } = basisAround(source.toward);
@@ -139,7 +144,6 @@ export const setSource = (
   if (source.kind === 'dome') setDome(u, domeLightOf(source.of), tables);
   if (source.kind !== 'lamp') return;
   setMoments(u, momentsTaken(stage, source, sample));
-  u.lampShape.value = shapes[source.emitter.shape];
   u.lampHalfSize.value.set(source.emitter.halfWidthMetres, source.emitter.halfHeightMetres);
   setBeam(u, source.emitter, tables);
 };

@@ -7,18 +7,10 @@ import type { Tile } from '../../../app/web/render/scene.ts';
 import { layersOfScene, SceneLayers, skiesOfScene } from '../../../app/web/render/scene-layers.ts';
 import { shownFrames } from '../../../app/web/render/shown-frames.ts';
 import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
-import wallText from '../../../assets/setups/drystone-wall.json?raw';
 import type { Response } from '../../../core/camera/response.ts';
 import { blendEntries, wholeFrame } from '../../../core/setup/blend-entries.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { PassPlace } from '../../../core/sweep/pass-at.ts';
 import { buildWorld } from '../../../core/world/world.ts';
-import type { Growth } from '../../core/support/pebble-setup.ts';
-import { benchGrowth } from './bench-growth.ts';
-import { benchMovedLamp } from './bench-moved-lamp.ts';
-import { benchMovedSubject, type DragTimes } from './bench-moved-subject.ts';
-import { benchMovingPass, type Convergence } from './bench-moving-pass.ts';
-import { benchSweep } from './bench-sweep.ts';
 
 /** What tests call on this page: the app's renderer without the app. */
 export interface Harness {
@@ -37,21 +29,6 @@ export interface Harness {
   develop(midGreyRatios: number[], response: Response): number[];
   /** Bytes of the map of stops for grey values given as ratios to mid-grey: their levels, or their difference to others. */
   map(midGreyRatios: number[], others: number[] | null): number[];
-  /** Times of a moved lamp over 31,000 triangles. */
-  movedLamp(width: number, height: number): ReturnType<typeof benchMovedLamp>;
-  /** Times of the frames of a dragged subject. */
-  movedSubject(triangles: number, size: { width: number; height: number }, frames: number): DragTimes;
-  /** Times of a sweep of one pass, small tiles against a sample at full size. */
-  sweep(setupText: string, place: PassPlace): ReturnType<typeof benchSweep>;
-  /** How many samples a pass takes, standing and moving. */
-  movingPass(setupText: string, schemeId: string, size: { width: number; height: number }): Convergence[];
-  /** Times of one sample of the same view over ever more triangles. */
-  growth(
-    growth: Growth,
-    sizes: number[],
-    size: { width: number; height: number },
-    rounds: number,
-  ): ReturnType<typeof benchGrowth>;
 }
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
@@ -121,11 +98,6 @@ const onScreen = (
 };
 
 const harness: Harness = {
-  movedLamp: (width, height) => benchMovedLamp(gl, width, height),
-  movedSubject: (triangles, size, frames) => benchMovedSubject(gl, triangles, size, frames),
-  sweep: (setupText, place) => benchSweep(gl, setupText, place),
-  movingPass: (setupText, schemeId, size) => benchMovingPass(gl, setupText, schemeId, size),
-  growth: (growth, sizes, size, rounds) => benchGrowth(gl, growth, sizes, size, rounds),
   picture: (text, schemeId, frameId, width, height, samples) =>
     linearPicture(text, schemeId, frameId, { width, height }, samples),
   blend: (text, schemeId, width, height, samples) => linearPicture(text, schemeId, null, { width, height }, samples),
@@ -149,20 +121,3 @@ const harness: Harness = {
 };
 
 (window as unknown as { harness: Harness }).harness = harness;
-
-// a bench run on a machine without this test runner: results go to the server the page came from
-const bench = new URLSearchParams(location.search).get('bench');
-const report = (result: object): void => {
-  void fetch('/result', { method: 'POST', body: JSON.stringify({ bench, ...result }) }).catch(() => undefined);
-};
-if (bench === 'moved-lamp') report(benchMovedLamp(gl, 1280, 720));
-if (bench === 'moved-subject') report(benchMovedSubject(gl, 30_000, { width: 1280, height: 720 }, 120));
-if (bench === 'moving-pass')
-  for (const [width, height] of [
-    [96, 54],
-    [640, 360],
-  ] as const)
-    report({ width, height, found: benchMovingPass(gl, wallText, 'b-two-metres-out', { width, height }) });
-if (bench === 'growth')
-  for (const growth of ['finer', 'closer'] as const)
-    report({ growth, samples: benchGrowth(gl, growth, [3000, 30_000, 300_000], { width: 1280, height: 720 }, 7) });

@@ -1,6 +1,7 @@
-import { momentsPerSample } from '../../../../core/trace/moments-taken.ts';
-
-/** Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. Needs disc. */
+/**
+ * Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. Needs disc. LAMP_SHAPE, MOMENTS and
+ * HAS_MEASURED say what lamp it is: each has a program of its own, without what it is not.
+ */
 export const emitterGlsl = /* glsl */ `
 const int SHAPE_POINT = 0;
 const int SHAPE_DISC = 1;
@@ -8,19 +9,17 @@ const int SHAPE_RECTANGLE = 2;
 const int SHAPE_SPHERE = 3;
 const int SHAPE_TUBE = 4;
 
-const int MOST_MOMENTS = ${momentsPerSample};
-
 // how the lamp stands at the moments of this sample
-uniform int momentCount;
-uniform vec3 momentPosition[MOST_MOMENTS];
-uniform vec3 momentAxis[MOST_MOMENTS];
-uniform vec3 momentFirst[MOST_MOMENTS];
+const int momentCount = MOMENTS;
+uniform vec3 momentPosition[MOMENTS];
+uniform vec3 momentAxis[MOMENTS];
+uniform vec3 momentFirst[MOMENTS];
 // and at the moment in question
 vec3 lampPosition;
 vec3 lampAxis;
 vec3 lampFirst;
 vec3 lampSecond;
-uniform int lampShape;
+const int lampShape = LAMP_SHAPE;
 // half width or radius, half height; of a tube half length and radius
 uniform vec2 lampHalfSize;
 // exponent of the hot spot, its peak per lumen; then cosine where the spill ends, cosine up to which it is even, its level
@@ -29,7 +28,7 @@ uniform vec3 lampSpill;
 // share that cloth spreads, cosine where the snoot ends
 uniform vec2 lampFront;
 // a measured beam: row 0 holds the vertical angles, column 0 the horizontal ones, the rest candela per lumen
-uniform bool isMeasured;
+const bool isMeasured = HAS_MEASURED == 1;
 uniform float measuredTurn;
 uniform highp sampler2D measuredTable;
 

@@ -16,7 +16,7 @@ float glintAt(Ray ray, float farthest, int k, float along, float turn, out vec3 
   int m = (k + int(turn * float(momentCount))) % momentCount;
   setMoment(m);
   float limit = farthest;
-  if (holderClothes >= 0.0) {
+  if (hasHolder) {
     vec3 normal;
     float t = bodyAlong(momentFeet[m], ray.origin, ray.direction, normal);
     if (t > 0.0) limit = min(limit, t);

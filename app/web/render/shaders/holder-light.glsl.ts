@@ -17,8 +17,8 @@ bool holderReceiver(Ray ray, float limit, int moment, out Receiver receiver) {
 // Luminance of the holder's clothes by the holder's own lamp; tells at which moments and for what share of them they are seen.
 vec3 holderLight(Ray ray, float limit, vec2 uv, inout Moments moments, out float cover) {
   cover = 0.0;
-  if (sourceKind != ${sourceKinds.lamp} || holderClothes < 0.0) return vec3(0.0);
-  float weights[MOST_MOMENTS];
+  if (sourceKind != ${sourceKinds.lamp} || !hasHolder) return vec3(0.0);
+  float weights[MOMENTS];
   float sum = 0.0;
   Receiver receiver;
   for (int m = 0; m < momentCount; m++) {
@@ -42,7 +42,7 @@ vec3 holderLight(Ray ray, float limit, vec2 uv, inout Moments moments, out float
 
 // Share of the moments at which the eye's ray meets the holder.
 float holderCover(Ray ray, float limit) {
-  if (sourceKind != ${sourceKinds.lamp} || holderClothes < 0.0) return 0.0;
+  if (sourceKind != ${sourceKinds.lamp} || !hasHolder) return 0.0;
   float cover = 0.0;
   Receiver receiver;
   for (int m = 0; m < momentCount; m++) if (holderReceiver(ray, limit, m, receiver)) cover += 1.0 / float(momentCount);
@@ -56,7 +56,7 @@ float seenPastHolder(Ray ray, float limit, float density, bool isFirst) {
     setMoment(m);
     float reach = limit;
     vec3 normal;
-    if (isFirst && holderClothes >= 0.0) {
+    if (isFirst && hasHolder) {
       float t = bodyAlong(momentFeet[m], ray.origin, ray.direction, normal);
       if (t > 0.0) reach = min(reach, t);
     }

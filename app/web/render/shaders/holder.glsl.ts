@@ -5,8 +5,9 @@ const { radiusMetres: radius, heightMetres: height } = body;
 /** The body of whoever holds a lamp, twin of core/walk/body.ts. Needs emitter. */
 export const holderGlsl = /* glsl */ `
 // where the feet are at the moments of this sample
-uniform vec3 momentFeet[MOST_MOMENTS];
-// reflectance of the clothes; negative where nobody is drawn
+uniform vec3 momentFeet[MOMENTS];
+const bool hasHolder = HAS_HOLDER == 1;
+// reflectance of the clothes
 uniform float holderClothes;
 
 const float BODY_RADIUS = ${radius.toFixed(4)};

@@ -1,12 +1,12 @@
 import { domeSteps } from '../../../../core/sky/dome-cells.ts';
 import { forwardness } from '../../../../core/world/air-light.ts';
 
-/** Values of the uniform `sourceKind`. */
+/** Values of the define SOURCE_KIND. */
 export const sourceKinds = { lamp: 0, moon: 1, sky: 2, mask: 3, dome: 4 } as const;
 
 /** One sample of a source's light on a surface, twin of core/trace/irradiance.ts. Needs tree, surface, emitter and holder. */
 export const irradianceGlsl = /* glsl */ `
-uniform int sourceKind;
+const int sourceKind = SOURCE_KIND;
 uniform vec3 towardMoon;
 uniform vec3 moonFirst;
 uniform vec3 moonSecond;
@@ -48,7 +48,7 @@ LightSample lampSpotSample(Receiver receiver, vec2 uv) {
 }
 
 // The moment drawn by weight, or -1.
-int drawnByWeight(float weights[MOST_MOMENTS], float sum, float choice) {
+int drawnByWeight(float weights[MOMENTS], float sum, float choice) {
   float goal = choice * sum;
   float below = 0.0;
   int last = -1;
@@ -65,14 +65,13 @@ int drawnMoment = 0;
 
 // All moments count for the light, the one drawn by its light for the shadow; the lamp stays set as it stands then.
 LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
-  if (momentCount == 1) {
-    setMoment(0);
-    drawnMoment = 0;
-    LightSample only = lampSpotSample(receiver, uv);
-    only.lux *= moments.hidden == 1 ? 0.0 : throughAir(only.limit / REACH);
-    return only;
-  }
-  float weights[MOST_MOMENTS];
+#if MOMENTS == 1
+  setMoment(0);
+  LightSample only = lampSpotSample(receiver, uv);
+  only.lux *= moments.hidden == 1 ? 0.0 : throughAir(only.limit / REACH);
+  return only;
+#else
+  float weights[MOMENTS];
   float sum = 0.0;
   for (int m = 0; m < momentCount; m++) {
     setMoment(m);
@@ -85,6 +84,7 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
   LightSample light = lampSpotSample(receiver, uv);
   light.lux = sum / float(momentCount) * throughAir(light.limit / REACH);
   return light;
+#endif
 }
 
 vec3 scatteredDirection(vec2 uv) {
@@ -175,7 +175,7 @@ LightSample lightSample(Receiver receiver, vec2 uv, Moments moments) {
 bool isKeptOff(Receiver receiver, LightSample light) {
   if (light.lux <= 0.0) return true;
   vec3 from = receiver.shadowOrigin;
-  bool byHolder = sourceKind == ${sourceKinds.lamp} && holderClothes >= 0.0 && isInTheWay(momentFeet[drawnMoment], from, from + light.direction * light.limit);
+  bool byHolder = sourceKind == ${sourceKinds.lamp} && hasHolder && isInTheWay(momentFeet[drawnMoment], from, from + light.direction * light.limit);
   return byHolder || anyHit(from, light.direction, light.limit);
 }
 `;

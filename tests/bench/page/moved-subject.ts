@@ -3,6 +3,7 @@ import { LayerRenderer } from '../../../app/web/render/layer-renderer.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { pebbleSetup } from '../../core/support/pebble-setup.ts';
+import { cardName } from './timing.ts';
 import { tracedLights } from './traced-lights.ts';
 
 /** Frames of a subject that is dragged: each moves it, refits the stage, uploads it and traces one whole sample. */
@@ -54,8 +55,5 @@ export const benchMovedSubject = (
     stageMs.push(staged - began);
   }
   renderer.dispose();
-  const context = gl.getContext();
-  const info = context.getExtension('WEBGL_debug_renderer_info');
-  const card = String(context.getParameter(info ? info.UNMASKED_RENDERER_WEBGL : context.RENDERER));
-  return { triangles: count, ...size, card, frameMs, stageMs };
+  return { triangles: count, ...size, card: cardName(gl), frameMs, stageMs };
 };
