@@ -222,7 +222,11 @@ export class Darkroom {
 
 let only: Darkroom | null = null;
 let skyDrawer: SkyDrawer = plainSkyDrawer;
-let slowDrawer: SlowDrawer = { draw: (_order, _onStep, onFail) => onFail(), end: () => undefined };
+let slowDrawer: SlowDrawer = {
+  draw: (_order, _onStep, onFail) => onFail(),
+  stop: () => undefined,
+  end: () => undefined,
+};
 
 /** Who draws skies for the darkroom; to be told before it is set up. */
 export const drawSkiesWith = (drawer: SkyDrawer): void => {

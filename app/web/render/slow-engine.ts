@@ -14,6 +14,9 @@ import { slowImage } from './slow-image.ts';
 /** Draws pictures by the processor, somewhere off the page’s own thread. */
 export interface SlowDrawer {
   draw(order: PictureOrder, onStep: (step: DrawnStep) => void, onFail: () => void): void;
+  /** Nothing is wanted just now; what is kept for the next order stays. */
+  stop(): void;
+  /** Gives all back. */
   end(): void;
 }
 
@@ -54,6 +57,7 @@ export class SlowEngine implements Engine {
     this.hasFailed = false;
     const stage = scene.tiles[0]?.world.stage;
     this.isSettled = stage === undefined;
+    if (!stage) this.stop();
     if (!stage || this.isResting) return;
     // what was drawn before stays until the next is there
     const { size, samples, tiles } = scene;
@@ -62,6 +66,13 @@ export class SlowEngine implements Engine {
       (step) => this.take(step),
       () => this.fail(),
     );
+  }
+
+  /** The next room may want the same light: what is kept of it stays, but nothing is worked on. */
+  private stop(): void {
+    this.drawer.stop();
+    this.drawn.clear();
+    this.isStale = false;
   }
 
   setResting(isResting: boolean): void {

@@ -13,8 +13,8 @@ const mostSilentMilliseconds = 120_000;
 
 /**
  * A worker that is asked one question at a time. One that is lost, whether it came upon something that it can't read, could
- * not be loaded at all or says nothing, is started anew once and asked again; after that the question fails, and the next
- * one begins afresh.
+ * not be loaded at all or says nothing, is started anew once and asked again; after that, or where the browser gives no
+ * worker, the question fails, and the next one begins afresh.
  */
 export const askedWorker = <Answer extends { readonly id: number }>(start: () => Worker) => {
   let worker: Worker | null = null;
@@ -49,12 +49,20 @@ export const askedWorker = <Answer extends { readonly id: number }>(start: () =>
   };
   let hasSent = false;
   const send = (question: Question<Answer>): void => {
-    if (!worker) [worker, hasSent] = [begin(), false];
     pending = { ...question, id: ++asked };
-    const own = worker;
-    silence = setTimeout(() => lose(own), mostSilentMilliseconds);
-    worker.postMessage(question.request(pending.id, !hasSent));
-    hasSent = true;
+    try {
+      if (!worker) [worker, hasSent] = [begin(), false];
+      const own = worker;
+      silence = setTimeout(() => lose(own), mostSilentMilliseconds);
+      worker.postMessage(question.request(pending.id, !hasSent));
+      hasSent = true;
+    } catch {
+      // the browser gives no worker, or can’t send it so much
+      worker?.terminate();
+      clearTimeout(silence);
+      [worker, pending] = [null, null];
+      question.onFail();
+    }
   };
   return {
     get isBusy(): boolean {
@@ -62,7 +70,11 @@ export const askedWorker = <Answer extends { readonly id: number }>(start: () =>
     },
     /** Starts the worker before the first question, so that it is there when the network is not. */
     start: (): void => {
-      if (!worker) [worker, hasSent] = [begin(), false];
+      try {
+        if (!worker) [worker, hasSent] = [begin(), false];
+      } catch {
+        // the first question tries again, and tells
+      }
     },
     ask: (question: Question<Answer>): void => {
       lost = 0;

@@ -54,6 +54,8 @@ export const readScanFile = (
   let ended: string | null = null;
   let asked = 0;
   let isSecond = false;
+  /** The second worker reads the file: until it has, it can answer nothing else. */
+  let isReadingAgain = false;
   const end = (why: string) => {
     ended ??= why;
     worker?.terminate();
@@ -76,7 +78,8 @@ export const readScanFile = (
     if (answer.kind === 'progress') onProgress(answer.words);
     else if (answer.kind === 'read') {
       settle(0, answer.summary);
-      if (isSecond) for (const { request } of waiting.values()) worker?.postMessage(request);
+      if (isReadingAgain) for (const { request } of waiting.values()) worker?.postMessage(request);
+      isReadingAgain = false;
     } else if (answer.kind === 'measured') settle(answer.id, answer.sizeMetres);
     else if (answer.kind === 'packed') settle(answer.id, answer.scan);
     else if (answer.id === 0) end(answer.why);
@@ -88,7 +91,7 @@ export const readScanFile = (
     const asking = new Promise<T>((resolve, reject) => {
       waiting.set(id, { request, resolve, reject, timer: setTimeout(late, seconds * 1000) });
     });
-    worker.postMessage(request);
+    if (!isReadingAgain) worker.postMessage(request);
     return asking;
   };
   const begin = () => {
@@ -107,7 +110,7 @@ export const readScanFile = (
   const breakDown = () => {
     if (isSecond) return end('It could not be read; there may not be enough memory');
     worker?.terminate();
-    isSecond = true;
+    [isSecond, isReadingAgain] = [true, true];
     begin();
     worker?.postMessage({ kind: 'read', file } satisfies ScanRequest);
   };

@@ -6,10 +6,12 @@ export interface SlowPictureRequest {
   readonly id: number;
   /** Null when it is that of the request before: a large one is not copied with every change. */
   readonly stage: Stage | null;
-  readonly order: Omit<PictureOrder, 'stage'>;
+  /** Null when nothing is wanted any more. */
+  readonly order: Omit<PictureOrder, 'stage'> | null;
 }
 
-export interface SlowPictureAnswer {
-  readonly id: number;
-  readonly step: DrawnStep;
-}
+export type SlowPictureAnswer =
+  | { readonly kind: 'step'; readonly id: number; readonly step: DrawnStep }
+  /** Said now and then between two steps, which may be minutes apart. */
+  | { readonly kind: 'at work'; readonly id: number }
+  | { readonly kind: 'failed'; readonly id: number };

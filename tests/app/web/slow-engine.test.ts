@@ -25,12 +25,16 @@ const scene = (...pictures: WantedPicture[]) => sceneOf(pictures, { frame: null,
 /** A drawer that draws when it is told to. */
 class Drawer implements SlowDrawer {
   orders: PictureOrder[] = [];
+  stopped = 0;
   ended = 0;
   onStep: (step: DrawnStep) => void = () => undefined;
   onFail: () => void = () => undefined;
   draw(order: PictureOrder, onStep: (step: DrawnStep) => void, onFail: () => void) {
     this.orders.push(order);
     [this.onStep, this.onFail] = [onStep, onFail];
+  }
+  stop() {
+    this.stopped++;
   }
   end() {
     this.ended++;
@@ -88,6 +92,19 @@ describe('SlowEngine', () => {
     engine.show({ tiles: [], size: { width: 1, height: 1 }, samples: 1, showsEarly: true });
     expect(drawer.orders).toEqual([]);
     expect(engine.state.isConverged).toBe(true);
+  });
+
+  it('with nothing to show any more it has its drawer stop, and fills no screen with what was before', () => {
+    engine.show(scene(wanted('picture')));
+    drawer.onStep(stepTo(0.5, 'one'));
+    engine.show({ tiles: [], size: { width: 1, height: 1 }, samples: 1, showsEarly: true });
+    expect([drawer.stopped, drawer.ended]).toEqual([1, 0]);
+    onStale.mockClear();
+    engine.refresh();
+    engine.draw();
+    expect(onStale).not.toHaveBeenCalled();
+    expect(paint).not.toHaveBeenCalled();
+    expect(engine.state).toMatchObject({ isConverged: true, samples: 0, progress: 1 });
   });
 
   it('that can’t draw says so and waits for nothing; the next scene, or another try, is begun afresh', () => {

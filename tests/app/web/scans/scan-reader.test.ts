@@ -97,6 +97,29 @@ describe('readScanFile', () => {
     expect(await packing).toEqual({ data: 'x' });
   });
 
+  it('keeps what is asked while another reads the file again, and asks it once when it has', async () => {
+    const [one, two] = [fakeWorker(), fakeWorker()];
+    const workers = [one.worker, two.worker];
+    const reader = readScanFile(
+      file,
+      () => {},
+      () => workers.shift() as ScanWorker,
+    );
+    one.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    one.breakDown();
+    const measuring = reader.measure(placing);
+    expect(two.asked).toEqual([{ kind: 'read', file }]);
+    two.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    const packing = reader.pack(placing);
+    expect(two.asked.slice(1)).toEqual([
+      { kind: 'measure', id: 1, placing },
+      { kind: 'pack', id: 2, placing },
+    ]);
+    two.say({ kind: 'measured', id: 1, sizeMetres: [1, 2, 3] });
+    two.say({ kind: 'packed', id: 2, scan: { data: 'x' } as never });
+    expect([await measuring, await packing]).toEqual([[1, 2, 3], { data: 'x' }]);
+  });
+
   it('says so when that breaks down too, and when it is closed', async () => {
     const one = fakeWorker();
     const reader = readScanFile(
