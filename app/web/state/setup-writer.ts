@@ -17,15 +17,30 @@ const startWorker = (): KeepWorker =>
 /** How long the worker may be silent, in milliseconds: longer than it waits for the store itself. */
 const mostMilliseconds = 30_000;
 
+type Check = (write: PreparedWrite) => void;
+const loadCheck = async (): Promise<Check> => (await import('../storage/refuse-unreadable.ts')).refuseUnreadable;
+
+let hurry: (check: null) => void = () => undefined;
+const isLeaving = new Promise<null>((resolve) => {
+  hurry = resolve;
+});
+
+/** The page may be gone in a moment: what is kept late may be lost, so no write waits for its check any more. */
+export const hurryWrites = (): void => hurry(null);
+
 /** Writes by way of the page's own connection. */
-export const directWriter =
-  (connection: Connection): SetupWriter =>
-  async (write) => {
-    // where it can't be loaded, what is kept late may be lost
-    const check = await import('../storage/refuse-unreadable.ts').catch(() => null);
-    check?.refuseUnreadable(write);
+export const directWriter = (connection: Connection, load = loadCheck): SetupWriter => {
+  let check: Check | null = null;
+  const checkThatComes = async (): Promise<Check | null> => {
+    check = await load().catch(() => null);
+    return check;
+  };
+  return async (write) => {
+    const ready = check ?? (await Promise.race([checkThatComes(), isLeaving]));
+    ready?.(write);
     return connection.use((database) => writeSetup(database, write));
   };
+};
 
 /** Writes in a worker, so that a busy page holds up nothing; where there can be no worker, in the page. */
 export const workerWriter = (direct: SetupWriter, start: () => KeepWorker = startWorker): SetupWriter => {

@@ -1,6 +1,7 @@
 import { clearDeleted } from '../storage/change-summary.ts';
 import { openLast } from './open-last.ts';
 import { pageSaving } from './page-saving.ts';
+import { hurryWrites } from './setup-writer.ts';
 
 /** How long deleted setups are kept for whoever has the notice with “Undo” still open in another tab, in milliseconds. */
 const deletedMilliseconds = 60_000;
@@ -11,7 +12,10 @@ const tidyMilliseconds = 6000;
 export const startSaving = async (): Promise<void> => {
   await openLast(pageSaving);
   pageSaving.start();
-  const flush = () => void pageSaving.autosave.flush();
+  const flush = () => {
+    hurryWrites();
+    void pageSaving.autosave.flush();
+  };
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') flush();
   });

@@ -1,9 +1,16 @@
 import { afterEach, describe, expect, it, vi } from 'vitest';
-import { type KeepWorker, type SetupWriter, workerWriter } from '../../../../app/web/state/setup-writer.ts';
+import {
+  directWriter,
+  hurryWrites,
+  type KeepWorker,
+  type SetupWriter,
+  workerWriter,
+} from '../../../../app/web/state/setup-writer.ts';
+import { Connection } from '../../../../app/web/storage/connection.ts';
 import { prepareWrite } from '../../../../app/web/storage/prepare-write.ts';
 import { ScanKeys } from '../../../../app/web/storage/scan-keys.ts';
 import type { KeepAnswer, KeepRequest } from '../../../../app/web/workers/keep-messages.ts';
-import { stones } from './tabs.ts';
+import { freshBrowser, stones } from './tabs.ts';
 
 const write = prepareWrite({
   key: 'k',
@@ -70,5 +77,38 @@ describe('workerWriter', () => {
     await writing;
     expect(direct).not.toHaveBeenCalled();
     expect(await writer(write)).toBe('kept');
+  });
+});
+
+describe('directWriter', () => {
+  it('waits for what checks a write, until the page is left: then the first is kept without, and later ones are checked', async () => {
+    freshBrowser();
+    const connection = new Connection();
+    const refuse = vi.fn(() => {
+      throw new Error('can’t be read back');
+    });
+    await expect(directWriter(connection, async () => refuse)(write)).rejects.toThrow('can’t be read back');
+    let come: (check: () => void) => void = () => undefined;
+    const late = directWriter(
+      connection,
+      () =>
+        new Promise((resolve) => {
+          come = resolve;
+        }),
+    );
+    let isKept = false;
+    const writing = late(write).then((outcome) => {
+      isKept = true;
+      return outcome;
+    });
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    expect(isKept).toBe(false);
+    hurryWrites();
+    expect(await writing).toBe('kept');
+    come(refuse);
+    await Promise.resolve();
+    await Promise.resolve();
+    await expect(late({ ...write, key: 'other' })).rejects.toThrow('can’t be read back');
+    connection.close();
   });
 });
