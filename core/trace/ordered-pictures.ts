@@ -6,19 +6,20 @@ import { feathered, featherSigma } from './feather.ts';
 import { KeptLayers, type Shot } from './kept-layers.ts';
 import { type Mask, traceMask } from './mask.ts';
 import { developPicture, mixLayers } from './picture.ts';
-import type {
-  DrawnPicture,
-  DrawnStep,
-  OrderedPicture,
-  PictureOrder,
-  ShownFrame,
-  ShownFrames,
+import {
+  type DrawnPicture,
+  type DrawnStep,
+  type OrderedPicture,
+  type PictureOrder,
+  type ShownFrame,
+  type ShownFrames,
+  widestOrdered,
 } from './picture-order.ts';
 
 /** Widths of the pictures that come before the one that is asked for, pixels. */
 const firstWidths = [96, 240] as const;
-/** Widest picture, and the most samples: a processor takes seconds for more. */
-const [widest, mostSamples] = [480, 8] as const;
+/** Most samples that a processor takes. */
+const mostSamples = 8;
 /** Samples of a mask's edge. */
 const maskSamples = 4;
 /** What a full channel is marked with, as a byte. */
@@ -32,7 +33,7 @@ interface Step {
 
 /** Small and coarse first, then larger, then with more samples. */
 export const stepsOf = ({ size, samples }: Pick<PictureOrder, 'size' | 'samples'>): Step[] => {
-  const last = Math.min(widest, size.width);
+  const last = Math.min(widestOrdered, size.width);
   const high = (width: number) => Math.max(Math.round((width * size.height) / size.width), 1);
   const widths = [...firstWidths.filter((width) => width < last), last];
   const steps: Step[] = widths.map((width) => ({ width, height: high(width), samples: 1 }));

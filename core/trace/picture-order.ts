@@ -3,6 +3,9 @@ import type { Stage } from '../world/stage.ts';
 import type { World, WorldFrame } from '../world/world.ts';
 import type { Mask } from './mask.ts';
 
+/** Widest picture that a processor draws, pixels: it takes seconds for more. */
+export const widestOrdered = 480;
+
 /** A frame in a picture, and how it counts there. */
 export interface ShownFrame {
   readonly frame: WorldFrame;

@@ -1,4 +1,3 @@
-import { graphicsCard } from '../render/capability.ts';
 import { theDarkroom } from '../render/darkroom.ts';
 import { useLight } from './use-scene.ts';
 
@@ -15,7 +14,7 @@ export const LightNote = () => {
         </button>
       </p>
     );
-  const why = graphicsCard().hasFloats
+  const why = theDarkroom().hasHadCard
     ? 'The graphics card did not come back to draw the picture'
     : 'This machine’s graphics can’t draw the picture';
   return (

@@ -2,7 +2,8 @@ import { WebGLRenderer } from 'three';
 import { graphicsCard } from './capability.ts';
 import type { Engine, EngineState } from './engine.ts';
 import { PictureEngine } from './picture-engine.ts';
-import type { Scene, Tile } from './scene.ts';
+import { type PrintOrder, printScene } from './print-scene.ts';
+import type { Scene } from './scene.ts';
 import { Screens } from './screens.ts';
 import { plainSkyDrawer, type SkyDrawer } from './sky-drawer.ts';
 import { type SlowDrawer, SlowEngine } from './slow-engine.ts';
@@ -21,14 +22,6 @@ declare global {
 /** Device pixels of a CSS pixel that pictures are drawn with. */
 export const pixelRatio = (): number => Math.min(window.devicePixelRatio || 1, 1.5);
 
-/** A scene printed apart from what is on the page. */
-export interface PrintOrder {
-  readonly scene: Scene;
-  /** Told now and then how far it is, 0 to 1. */
-  readonly onProgress: (share: number) => void;
-  readonly signal: AbortSignal;
-}
-
 /** How long a lost card is waited for before the processor draws, milliseconds; tests wait less. */
 const patienceMilliseconds = (): number => window.lampfallPatience ?? 8000;
 
@@ -39,9 +32,6 @@ const rendererOrNull = (): WebGLRenderer | null => {
     return null;
   }
 };
-
-/** How often a print's progress is looked at, milliseconds. */
-const lookMilliseconds = 60;
 
 /**
  * The one place of the page that has the graphics card: all rooms show their pictures through it, so that they share
@@ -67,6 +57,11 @@ export class Darkroom {
     window.lampfallProbe = () => this.state;
     document.addEventListener('visibilitychange', () => this.restIfHidden());
     this.restIfHidden();
+  }
+
+  /** Whether the card ever drew here; where it did not, none was lost. */
+  get hasHadCard(): boolean {
+    return this.card !== null;
   }
 
   /** Null where this browser gives no graphics context after all. */
@@ -190,33 +185,29 @@ export class Darkroom {
   /**
    * Develops a scene on canvases of its own, by screen; null when it was called off. While the card is lost it waits. What
    * was on the page comes back after.
+   *
+   * @throws where neither the card nor the processor can draw it
    */
-  async print({ scene, onProgress, signal }: PrintOrder): Promise<Map<string, HTMLCanvasElement> | null> {
-    const sheets = new Map(scene.tiles.map(({ screen }) => [`print/${screen}`, document.createElement('canvas')]));
-    const takeDown = [...sheets].map(([name, canvas]) => this.screens.add(name, canvas));
-    const tiles = scene.tiles.map((tile): Tile => ({ ...tile, screen: `print/${tile.screen}` }));
-    this.prints++;
-    this.restIfHidden();
-    this.draw({ ...scene, tiles, showsEarly: true });
-    try {
-      for (;;) {
-        await new Promise((resolve) => setTimeout(resolve, lookMilliseconds));
-        if (signal.aborted || this.light === 'none') return null;
-        this.drawNow();
-        const { progress, isConverged } = this.engine.state;
-        onProgress(progress);
-        if (isConverged)
-          return new Map(scene.tiles.map(({ screen }) => [screen, sheets.get(`print/${screen}`) as never]));
-      }
-    } finally {
-      for (const end of takeDown) end();
+  print(order: PrintOrder): Promise<Map<string, HTMLCanvasElement> | null> {
+    const begin = (scene: Scene) => {
+      this.prints++;
+      this.restIfHidden();
+      this.draw(scene);
+    };
+    const look = () => {
+      // what could not draw before is tried anew
+      if (this.light === 'none' && this.slow.hasFailed) return null;
+      this.drawNow();
+      return this.state;
+    };
+    const end = () => {
       this.prints--;
       this.restIfHidden();
-      if (this.prints === 0) {
-        this.engine.shrink();
-        if (this.scene) this.draw(this.scene);
-      }
-    }
+      if (this.prints > 0) return;
+      this.engine.shrink();
+      if (this.scene) this.draw(this.scene);
+    };
+    return printScene(order, { screens: this.screens, begin, look, end });
   }
 }
 

@@ -1,4 +1,6 @@
 import { useCallback, useState } from 'react';
+import { widestOrdered } from '../../../core/trace/picture-order.ts';
+import { useLight } from '../picture/use-scene.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
 import { Drop } from '../ui/Drop.tsx';
@@ -31,6 +33,8 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
   // shadows' and subjects' outlines and the patch are drawn by the page, not by the darkroom
   const hasPatch = useSetup().patch !== null;
   const hasLines = useSession(({ marks }) => marks.shadows || marks.outline) || hasPatch;
+  const light = useLight();
+  const isByProcessor = light === 'slow' || light === 'none';
   const isBusy = share !== null;
   const save = (close: () => void) =>
     run(async (watch) => {
@@ -57,6 +61,8 @@ export const SaveSheet = ({ describe }: { describe: () => Sheet | null }) => {
           <>
             <p>
               Pictures, plans and numbers on one sheet. Nothing leaves this machine.
+              {isByProcessor &&
+                ` The processor draws the pictures at most ${widestOrdered} px wide; larger ones are enlarged.`}
               {hasLines && ' Lines drawn over the pictures are left out.'}
             </p>
             <NumberField

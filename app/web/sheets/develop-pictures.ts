@@ -1,12 +1,13 @@
 import { sceneOf } from '../picture/scene-of.ts';
-import { type PrintOrder, theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
+import type { PrintOrder } from '../render/print-scene.ts';
 import { cellsOf, type Sheet, type SheetCell } from './sheet.ts';
 
 /** Told how far the work is, and able to call it off. */
 export type Watch = Pick<PrintOrder, 'onProgress' | 'signal'>;
 
-/** Develops the pictures of a sheet, by screen; null when it was called off. */
+/** Develops the pictures of a sheet, by screen; null when it was called off. Fails where they can’t be drawn. */
 export const developPictures = async (
   sheet: Sheet,
   sizeOf: (cell: SheetCell) => Size,

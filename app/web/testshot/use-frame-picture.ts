@@ -47,6 +47,7 @@ export const useFramePicture = (
     });
     void theDarkroom()
       .print({ scene, onProgress: () => undefined, signal: order.signal })
+      .catch(() => null)
       .then((printed) => {
         const drawn = printed?.get('shot');
         if (!drawn || order.signal.aborted) return;
