@@ -2,7 +2,7 @@ import { memo, useCallback } from 'react';
 import { useSaving } from '../state/page-saving.ts';
 import type { SavingNews } from '../state/saving-state.ts';
 import { Notice } from '../ui/Notice.tsx';
-import { clearRemoved, openOwn, undoRemove } from './own-actions.ts';
+import { clearRemoved, openAgain, openOwn, undoRemove } from './own-actions.ts';
 import { saveBroken, saveFile } from './save-file.ts';
 import { newsWords } from './saving-words.ts';
 
@@ -27,6 +27,8 @@ const actionsOf = (news: SavingNews): { label: string; onPress: () => void }[] =
           },
         },
       ];
+    case 'not opened':
+      return [{ label: 'Try again', onPress: () => void openAgain(news.last).then((isOpen) => isOpen && taken()) }];
     case 'broken':
       return [{ label: 'Save what is there as a file', onPress: () => saveBroken(news.name, news.text) }];
     default:

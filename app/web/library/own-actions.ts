@@ -11,15 +11,16 @@ import {
   renameOwn,
 } from '../state/kept-setups.ts';
 import { pageSaving, useSaving } from '../state/page-saving.ts';
-import { firstKept } from '../state/samples.ts';
+import { firstKept, lessons, samples } from '../state/samples.ts';
+import type { LastOpened } from '../state/saving-state.ts';
 import { listSetups } from '../storage/list-setups.ts';
 import type { SetupSummary } from '../storage/records.ts';
 import { problemOf } from '../storage/storage-problem.ts';
 import { asSample, openNewest } from './open-newest.ts';
 import { storageWords } from './saving-words.ts';
 
-/** Does something to kept setups; what goes wrong is said, and nothing else happens. */
-const attempt = async <T>(work: () => Promise<T>): Promise<T | null> => {
+/** Does something to kept setups; what goes wrong is said, by `otherwise` where no reason is known, and nothing else happens. */
+const attempt = async <T>(work: () => Promise<T>, otherwise?: string): Promise<T | null> => {
   try {
     return await work();
   } catch (error) {
@@ -27,7 +28,7 @@ const attempt = async <T>(work: () => Promise<T>): Promise<T | null> => {
     if (error instanceof BrokenSetup)
       useSaving.getState().tell({ kind: 'broken', name: error.setupName, why: error.message, text: error.text });
     else if (error instanceof GoneSetup) problem('That setup is not there any more: another tab has deleted it.');
-    else problem(`${storageWords(problemOf(error).kind)} Nothing was changed.`);
+    else problem(otherwise ?? `${storageWords(problemOf(error).kind)} Nothing was changed.`);
     return null;
   }
 };
@@ -36,6 +37,14 @@ const open = (key: string) => openNewest(() => readOwn(pageSaving, key));
 
 /** Takes up a kept setup. */
 export const openOwn = (key: string) => attempt(() => open(key));
+
+/** Takes up what could not be when the page was opened. */
+export const openAgain = (last: LastOpened) =>
+  attempt(() => {
+    if ('key' in last) return open(last.key);
+    const kept = [...samples, ...lessons].find(({ id }) => id === last.sampleId) ?? firstKept;
+    return openNewest(kept.load, asSample(kept.id));
+  }, 'It could still not be opened. It is kept as it was.');
 
 /** Gives it another name; on screen that is an edit. */
 export const nameOwn = (key: string, name: string) => {

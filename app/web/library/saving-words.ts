@@ -37,6 +37,8 @@ export const newsWords = (news: SavingNews): string => {
       return `“${news.name}” had been deleted. It is kept again, with your change.`;
     case 'deleted':
       return `“${news.name}” is deleted.`;
+    case 'not opened':
+      return 'What you had open could not be opened just now. It is kept as it was.';
     case 'broken':
       return `“${news.name}” could not be opened: ${news.why}. It is kept as it is.`;
   }

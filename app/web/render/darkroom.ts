@@ -1,4 +1,3 @@
-import { WebGLRenderer } from 'three';
 import { graphicsCard } from './capability.ts';
 import type { Engine, EngineState } from './engine.ts';
 import { PictureEngine } from './picture-engine.ts';
@@ -7,6 +6,7 @@ import type { Scene } from './scene.ts';
 import { Screens } from './screens.ts';
 import { plainSkyDrawer, type SkyDrawer } from './sky-drawer.ts';
 import { type SlowDrawer, SlowEngine } from './slow-engine.ts';
+import { takeCard } from './take-card.ts';
 
 declare global {
   interface Window {
@@ -24,14 +24,6 @@ export const pixelRatio = (): number => Math.min(window.devicePixelRatio || 1, 1
 
 /** How long a lost card is waited for before the processor draws, milliseconds; tests wait less. */
 const patienceMilliseconds = (): number => window.lampfallPatience ?? 8000;
-
-const rendererOrNull = (): WebGLRenderer | null => {
-  try {
-    return new WebGLRenderer({ antialias: false, alpha: false, powerPreference: 'high-performance' });
-  } catch {
-    return null;
-  }
-};
 
 /**
  * The one place of the page that has the graphics card: all rooms show their pictures through it, so that they share
@@ -64,29 +56,27 @@ export class Darkroom {
     return this.card !== null;
   }
 
-  /** Null where this browser gives no graphics context after all. */
   private takeCard(): PictureEngine | null {
-    const gl = rendererOrNull();
+    const gl = takeCard({ onLost: () => this.lose(), onBack: () => this.comeBack() });
     if (!gl) return null;
-    gl.setPixelRatio(1);
-    const canvas = gl.domElement;
     const card = new PictureEngine(gl, this.screens, () => this.ask());
     card.setSkyDrawer(skyDrawer);
-    canvas.addEventListener('webglcontextlost', (event) => {
-      event.preventDefault();
-      card.pause();
-      this.change('lost');
-      this.patience = setTimeout(() => this.goSlow(), patienceMilliseconds());
-    });
-    canvas.addEventListener('webglcontextrestored', () => {
-      if (this.patience) clearTimeout(this.patience);
-      this.slow.end();
-      if (this.asked) card.show(this.asked);
-      card.restart();
-      this.change('card');
-    });
-    window.lampfallCard = () => canvas;
+    window.lampfallCard = () => gl.domElement;
     return card;
+  }
+
+  private lose(): void {
+    this.card?.pause();
+    this.change('lost');
+    this.patience = setTimeout(() => this.goSlow(), patienceMilliseconds());
+  }
+
+  private comeBack(): void {
+    if (this.patience) clearTimeout(this.patience);
+    this.slow.end();
+    if (this.asked) this.card?.show(this.asked);
+    this.card?.restart();
+    this.change('card');
   }
 
   private get engine(): Engine {

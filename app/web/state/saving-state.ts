@@ -1,6 +1,9 @@
 import { create } from 'zustand';
 import type { StorageProblemKind } from '../storage/storage-problem.ts';
 
+/** What was open last: a sample or lesson without changes, or a setup of the user's own. */
+export type LastOpened = { readonly sampleId: string } | { readonly key: string };
+
 /** What is to be told of keeping setups; the library puts it into sentences. */
 export type SavingNews =
   /** Changes can't be kept. */
@@ -13,6 +16,8 @@ export type SavingNews =
   /** It was deleted, and a change here has brought it back. */
   | { readonly kind: 'brought back'; readonly name: string }
   | { readonly kind: 'deleted'; readonly key: string; readonly name: string; readonly wasOpen: boolean }
+  /** What was open last could not be read when the page was opened; it may be another time. */
+  | { readonly kind: 'not opened'; readonly last: LastOpened }
   /** What is kept can't be used. */
   | { readonly kind: 'broken'; readonly name: string; readonly why: string; readonly text: string };
 

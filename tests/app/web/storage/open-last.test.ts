@@ -93,6 +93,27 @@ describe('openLast', () => {
     expect(tab.state.getState().news).toMatchObject([{ kind: 'broken', text: '{"a":' }]);
   });
 
+  it.each(['a setup of one’s own', 'a sample'])(
+    '%s that can’t be read for want of a file of the page is said, to be tried again; it stays kept',
+    async (what) => {
+      const isOwn = what !== 'a sample';
+      const before = await opened();
+      before.write('mine');
+      await before.flush();
+      if (!isOwn) markOpen('sample/drystone-wall');
+      vi.doMock('../../../../core/scan/read-setup.ts', () => {
+        throw new TypeError('Failed to fetch dynamically imported module');
+      });
+      const tab = await opened();
+      vi.doUnmock('../../../../core/scan/read-setup.ts');
+      expect(tab.present).toEqual(stones());
+      const last = isOwn ? { key: before.key } : { sampleId: 'drystone-wall' };
+      expect(tab.state.getState().news).toEqual([{ kind: 'not opened', last }]);
+      await tab.open(before.key as string);
+      expect(tab.present.note).toMatch(/mine$/);
+    },
+  );
+
   it('one deleted in another tab: the page opens what was opened last before', async () => {
     const before = await opened();
     before.write('mine');
