@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import { useSession } from '../state/session.ts';
+import { worded } from '../ui/lengths.ts';
 import { bringIn } from './bring-in.ts';
 import { PlacingForm } from './PlacingForm.tsx';
 import { useScanFile } from './use-scan-file.ts';
@@ -48,8 +49,8 @@ export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string })
           <PlacingForm scan={scan} summary={summary} />
         </>
       )}
-      {!fault && placingFault && <p role="alert">It can’t be brought in so. {placingFault}.</p>}
-      {!fault && refused && <p role="alert">{refused}</p>}
+      {!fault && placingFault && <p role="alert">It can’t be brought in so. {worded(placingFault)}.</p>}
+      {!fault && refused && <p role="alert">{worded(refused)}</p>}
       <div className="dialog-end">
         <button type="button" onClick={close}>
           {fault ? 'Close' : 'Cancel'}
