@@ -1,6 +1,6 @@
 import type { Setup } from '../setup/schema/setup.ts';
 import { clockText } from '../units/clock.ts';
-import { dosedCell, heightText, sweptMetres, plainCell, type SweepCell } from './cell.ts';
+import { dosedCell, heightText, plainCell, type SweepCell, sweptMetres } from './cell.ts';
 import { movedPass } from './move-pass.ts';
 import type { FoundPass } from './pass-at.ts';
 import { requireBearing, standOf } from './stand.ts';

@@ -30,8 +30,7 @@ const CautionLine = ({ caution }: { caution: Caution }) => {
   const why = useWhy({ caution: code }, 'Why', `Why: ${cautionWords[code] ?? code}`);
   return (
     <li data-code={code}>
-      <CautionMark severity={severity} /> {cautionSentence(caution, scheme)} {why.button}{' '}
-      <WayOut caution={caution} />
+      <CautionMark severity={severity} /> {cautionSentence(caution, scheme)} {why.button} <WayOut caution={caution} />
       {why.text}
     </li>
   );

@@ -4,7 +4,7 @@ import { feetText, type Lengths, lengthsInFeet } from '../../../core/units/feet.
 
 let present: Lengths = 'metres';
 
-/** In what the page writes and reads lengths. Said before anything is drawn; another choice draws the page anew. */
+/** In what the page writes and reads lengths. Said as the page is drawn, which another choice does again. */
 export const writeLengthsIn = (lengths: Lengths): void => {
   present = lengths;
 };
