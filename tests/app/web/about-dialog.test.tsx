@@ -19,7 +19,10 @@ describe('what this page is', () => {
     const page = mounted(<SetupMenu />);
     for (let time = 1; time <= 2; time++) {
       page.press(label);
-      await act(() => vi.waitFor(() => expect(document.querySelector('[role=alert]')).not.toBeNull()));
+      await vi.waitFor(async () => {
+        await act(async () => undefined);
+        expect(document.querySelector('[role=alert]')).not.toBeNull();
+      });
       expect(document.querySelector('[role=alert]')?.textContent).toContain('What this page is could not be loaded.');
       page.press('Close');
       expect(document.querySelector('[role=alert]')).toBeNull();
