@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rolldown } from 'vite';
+import { nestedEntry, nestedWork } from './nested-works.ts';
 
 /** What of a package's own description is told. */
 interface Described {
@@ -11,9 +12,10 @@ interface Described {
 }
 
 const root = join(import.meta.dirname, '../..');
+const modules = join(root, 'node_modules');
 export const licencesName = 'licences.txt';
 /** Packages whose data are packed into the build without any of their code. */
-const packedData = ['d3-celestial'].map((name) => join(root, 'node_modules', name));
+const packedData = ['d3-celestial'].map((name) => join(modules, name));
 
 /** The folder of the package that a module lies in; null for what is our own. */
 export const packageFolder = (moduleId: string): string | null =>
@@ -37,9 +39,9 @@ const entryOf = (folder: string): string => {
 
 const ruler = '-'.repeat(64);
 
-/** All entries in the order of their names, each under a line. */
-export const licencesText = (folders: Iterable<string>): string =>
-  `${[...new Set(folders)].map(entryOf).sort().join(`\n\n${ruler}\n\n`)}\n`;
+/** All entries in the order of their names, each under a line: of packages, and of works that they carry. */
+export const licencesText = (folders: Iterable<string>, nested: Iterable<string> = []): string =>
+  `${[...[...new Set(folders)].map(entryOf), ...[...new Set(nested)].map((place) => nestedEntry(place, modules))].sort().join(`\n\n${ruler}\n\n`)}\n`;
 
 /**
  * Writes the licences of all packages that are in the build, workers included, into one file beside the page. One `collect` goes
@@ -47,6 +49,7 @@ export const licencesText = (folders: Iterable<string>): string =>
  */
 export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () => Plugin } => {
   const folders = new Set<string>(packedData);
+  const nested = new Set<string>();
   const add = (bundle: Rolldown.OutputBundle, known: Iterable<string>) => {
     const written = Object.values(bundle).flatMap((output) =>
       output.type === 'chunk'
@@ -58,6 +61,8 @@ export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () 
     for (const id of [...written.map(([id]) => id), ...sheets]) {
       const folder = packageFolder(id);
       if (folder) folders.add(folder);
+      const carried = nestedWork(id);
+      if (carried) nested.add(carried);
     }
   };
   return {
@@ -72,7 +77,7 @@ export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () 
       apply: 'build',
       generateBundle(_, bundle) {
         add(bundle, this.getModuleIds());
-        this.emitFile({ type: 'asset', fileName: licencesName, source: licencesText(folders) });
+        this.emitFile({ type: 'asset', fileName: licencesName, source: licencesText(folders, nested) });
       },
     },
   };

@@ -97,7 +97,7 @@ const closeNotice = () => useApp.getState().tell(null);
 const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.getState().commit() };
 
 /** What is to be said of the frames, right under them. */
-const belowFrames = (
+const belowFrames = () => (
   <div className="below-frames">
     <BlendPanel />
     <Approaches />
@@ -108,6 +108,7 @@ const belowFrames = (
 /** The page: viewfinder and plan large, everything else narrow. */
 export const App = () => {
   const lengths = useLengths((state) => state.lengths);
+  // all that is drawn from here on is written so; what is kept as it was drawn asks for them itself
   writeLengthsIn(lengths);
   useKeys();
   useUnsavedGuard();
@@ -133,8 +134,6 @@ export const App = () => {
   return (
     <StepGesture.Provider value={stepGesture}>
       <main
-        // words and fields are written anew in other lengths
-        key={lengths}
         className="page"
         data-room={room}
         data-wide={isWide && Left !== Viewfinder}
@@ -158,7 +157,7 @@ export const App = () => {
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder && (lack ? <FirstThings lack={lack} /> : <Welcome />)}
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames} /> : <Left />}
+          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames()} /> : <Left />}
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             <LessonPanel />

@@ -6,7 +6,7 @@ import { limits } from './limits.ts';
 const heldNames = ({ passes }: FrameCase): string =>
   passes
     .filter(({ pass }) => pass.held === 'hand')
-    .map(({ pass }) => pass.name)
+    .map(({ pass }) => `“${pass.name}”`)
     .join(', ');
 
 /**

@@ -38,8 +38,8 @@ export const dosedCell = (id: string, row: string, column: string, dosed: DosedP
 });
 
 /** "8 m", "4.24 m". */
-export const metresText = (metres: number): string => `${Number(metres.toFixed(2))} m`;
+export const sweptMetres = (metres: number): string => `${Number(metres.toFixed(2))} m`;
 
 /** "knee · 0.5 m". */
 export const heightText = (heightMetres: number): string =>
-  `${bodyHeightWord(heightMetres)} · ${metresText(heightMetres)}`;
+  `${bodyHeightWord(heightMetres)} · ${sweptMetres(heightMetres)}`;

@@ -1,6 +1,6 @@
 import type { Setup } from '../setup/schema/setup.ts';
 import { clockText } from '../units/clock.ts';
-import { dosedCell, heightText, metresText, plainCell, type SweepCell } from './cell.ts';
+import { dosedCell, heightText, plainCell, type SweepCell, sweptMetres } from './cell.ts';
 import { movedPass } from './move-pass.ts';
 import type { FoundPass } from './pass-at.ts';
 import { requireBearing, standOf } from './stand.ts';
@@ -41,7 +41,7 @@ export const distanceCells = (setup: Setup, found: FoundPass, distancesMetres: r
   const wanted = targetDoseLuxSeconds(setup, found, pass);
   return distancesMetres.map((away, c) => {
     const moved = movedPass(pass, stand.placeAt(stand.clockHours, away, stand.heightMetres));
-    const [id, row, column] = [`distances-0-${c}`, stand.clock, metresText(away)] as const;
+    const [id, row, column] = [`distances-0-${c}`, stand.clock, sweptMetres(away)] as const;
     const got = targetDoseLuxSeconds(setup, found, moved);
     if (wanted === null || got === null)
       return {

@@ -1,3 +1,6 @@
+/** In what lengths are written for people. */
+export type Lengths = 'metres' | 'feet';
+
 /** The international foot and inch, metres (exact by definition, 1959). */
 export const footMetres = 0.3048;
 export const inchMetres = 0.0254;
@@ -39,13 +42,16 @@ const convert = (text: string): string =>
   });
 
 /**
- * A sentence with its lengths, areas and speeds in feet instead of metres, each as exact as it was written. Names in
- * quotation marks stay as they are.
+ * A sentence with its lengths, areas and speeds in feet instead of metres, with digits after their size: 0.98, 19.7, 66.
+ * Names stay as they are: those in quotation marks, and that of the one it is about, "Key: …".
+ *
+ * @param about names that may stand bare at its start, before a colon
  */
-export const lengthsInFeet = (text: string): string => {
-  const kept = text.match(names) ?? [];
-  return text
-    .split(names)
-    .map((part, i) => convert(part) + (kept[i] ?? ''))
-    .join('');
+export const lengthsInFeet = (text: string, about: readonly string[] = []): string => {
+  const named = about.filter((name) => text.startsWith(`${name}:`)).sort((a, b) => b.length - a.length);
+  const start = named[0]?.length ?? 0;
+  const said = text.slice(start);
+  const kept = said.match(names) ?? [];
+  const parts = said.split(names).map((part, i) => convert(part) + (kept[i] ?? ''));
+  return text.slice(0, start) + parts.join('');
 };

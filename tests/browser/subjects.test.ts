@@ -230,10 +230,10 @@ describe('subjects', () => {
     await app.page.mouse.down();
     for (let i = 1; i <= 5; i++) await app.page.mouse.move(x + 4 * i, y - 3 * i);
     await app.page.mouse.up();
-    expect(await point.getAttribute('aria-label')).not.toContain('East 0.00, North 0.90');
+    expect(await point.getAttribute('aria-label')).not.toContain('East 0.00 m, North 0.90 m');
     await app.keepScreenshot('subjects-phone');
     await subjects.undo();
-    expect(await point.getAttribute('aria-label')).toBe('Point 4: East 0.00, North 0.90 m');
+    expect(await point.getAttribute('aria-label')).toBe('Point 4: East 0.00 m, North 0.90 m');
     expect(await app.page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth)).toBeLessThanOrEqual(
       0,
     );

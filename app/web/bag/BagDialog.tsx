@@ -5,6 +5,7 @@ import { useSession } from '../state/session.ts';
 import type { KeptLamp } from '../storage/records.ts';
 import { download } from '../ui/download.ts';
 import { FilePicker } from '../ui/FilePicker.tsx';
+import { useModal } from '../ui/use-modal.ts';
 import { BagRow } from './BagRow.tsx';
 import { BeamTaps } from './BeamTaps.tsx';
 import '../ui/test-shot.css';
@@ -17,7 +18,7 @@ const exportBag = (lamps: readonly BagLamp[]): void =>
 
 /** The user's own lamps, kept across setups: named, taken out, exported, brought in, measured. */
 export const BagDialog = () => {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const picker = useRef<HTMLInputElement>(null);
   const { lamps, problem } = useBag();
   const title = useRef<HTMLHeadingElement>(null);
@@ -25,7 +26,6 @@ export const BagDialog = () => {
   const [gone, setGone] = useState<KeptLamp | null>(null);
   const [told, setTold] = useState<{ readonly text: string; readonly isProblem: boolean } | null>(null);
   useEffect(() => {
-    dialog.current?.showModal();
     void pageBag.load();
   }, []);
   // the row that had it goes

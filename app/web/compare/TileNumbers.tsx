@@ -3,7 +3,7 @@ import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useReports } from '../state/reports.ts';
 import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
-import { lengthWords, worded } from '../ui/lengths.ts';
+import { cautionSentence, lengthWords } from '../ui/lengths.ts';
 import { threeFigures } from '../ui/words.ts';
 import { tileWords } from './tile-rows.ts';
 
@@ -60,9 +60,9 @@ export const TileNumbers = ({ scheme, shown }: TileNumbersProps) => {
       )}
       {kinds.length > 0 && (
         <ul className="tile-cautions" aria-label="Cautions">
-          {kinds.map(({ caution: { code, severity, message }, count }) => (
-            <li key={code} title={worded(message)}>
-              <CautionMark severity={severity} /> {cautionWords[code] ?? code}
+          {kinds.map(({ caution, count }) => (
+            <li key={caution.code} title={cautionSentence(caution, scheme)}>
+              <CautionMark severity={caution.severity} /> {cautionWords[caution.code] ?? caution.code}
               {count > 1 && ` ×${count}`}
             </li>
           ))}

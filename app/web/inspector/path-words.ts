@@ -3,6 +3,7 @@ import { pathSpeed } from '../../../core/passes/path-speed.ts';
 import { firstStroke } from '../../../core/passes/stroke.ts';
 import type { Pass } from '../../../core/setup/schema/setup.ts';
 import { degreesFromRadians } from '../../../core/units/angle.ts';
+import { worded } from '../ui/lengths.ts';
 import { threeFigures } from '../ui/words.ts';
 
 /** Choices of what moves, in words. */
@@ -25,7 +26,7 @@ export const speedWords = (pass: Pass): string | null => {
   const isWalk = pathKind(pass.waypoints) === 'walk';
   const [slowest, fastest] = speed.turnRadiansPerSecond;
   const pace = isWalk
-    ? rangeText(speed.lampMetresPerSecond, ' m/s')
+    ? worded(rangeText(speed.lampMetresPerSecond, ' m/s'))
     : rangeText([degreesFromRadians(slowest), degreesFromRadians(fastest)], '°/s');
   const seconds = `${threeFigures(firstStroke(pass).seconds)} s`;
   return `${pass.strokes > 1 ? `Each stroke ${seconds}` : `One stroke of ${seconds}`} · ${pace}`;

@@ -1,6 +1,8 @@
-import { useEffect, useId, useRef, useState } from 'react';
+import { useId, useState } from 'react';
 import changes from '../../../CHANGELOG.md?raw';
 import { version } from '../../../package.json';
+import { useSession } from '../state/session.ts';
+import { useModal } from '../ui/use-modal.ts';
 import '../ui/about.css';
 
 const fetchLicences = async (): Promise<string> => {
@@ -28,15 +30,14 @@ const Licences = () => {
   );
 };
 
+const close = () => useSession.getState().set({ showsAbout: false });
+
 /** What this page is, what changed, and on whose work it stands. */
-export const About = ({ onClose }: { onClose: () => void }) => {
-  const dialog = useRef<HTMLDialogElement>(null);
+export const About = () => {
+  const dialog = useModal();
   const titleId = useId();
-  useEffect(() => {
-    dialog.current?.showModal();
-  }, []);
   return (
-    <dialog ref={dialog} className="scan-dialog about-dialog" aria-labelledby={titleId} onClose={onClose}>
+    <dialog ref={dialog} className="scan-dialog about-dialog" aria-labelledby={titleId} onClose={close}>
       <h2 id={titleId}>Lampfall {version}</h2>
       <p>Rehearse the lighting of a night foreground before you travel. Nothing leaves your machine.</p>
       <p className="quiet">
@@ -50,7 +51,7 @@ export const About = ({ onClose }: { onClose: () => void }) => {
       </details>
       <Licences />
       <div className="dialog-end">
-        <button type="button" onClick={onClose}>
+        <button type="button" onClick={close}>
           Close
         </button>
       </div>

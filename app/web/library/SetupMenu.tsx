@@ -5,6 +5,7 @@ import { chooseLengths, useLengths } from '../state/lengths.ts';
 import { openNightRun } from '../state/night-pages.ts';
 import { useSaving } from '../state/page-saving.ts';
 import { lessons, samples } from '../state/samples.ts';
+import { useSession } from '../state/session.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Choice } from '../ui/Choice.tsx';
 import { Drop } from '../ui/Drop.tsx';
@@ -23,7 +24,10 @@ export const OwnSetups = late(
 );
 
 /** What the page is, and whose work is in it. */
-export const About = late({ name: 'What this page is' }, async () => (await import('./About.tsx')).About);
+export const About = late(
+  { name: 'What this page is', giveUp: () => useSession.getState().set({ showsAbout: false }) },
+  async () => (await import('./About.tsx')).About,
+);
 
 const loadEmpty = async () => (await import('../state/empty-setup.ts')).emptySetup();
 
@@ -49,7 +53,7 @@ export const SetupMenu = () => {
   const isKept = useSaving((state) => state.problem === null);
   const picker = useRef<HTMLInputElement>(null);
   const [isOpen, setIsOpen] = useState(false);
-  const [showsAbout, setShowsAbout] = useState(false);
+  const showsAbout = useSession((state) => state.showsAbout);
   const { edit, tell } = useApp.getState();
   const openAny = async (name: string, ...what: Parameters<typeof openNewest>) => {
     try {
@@ -67,7 +71,6 @@ export const SetupMenu = () => {
       {!isKept && <span className="not-kept"> · not kept</span>}
     </>
   );
-  const about = showsAbout && <About onClose={() => setShowsAbout(false)} />;
   const menu = (
     <Drop className="menu" listClass="menu-list" label={label} onToggle={setIsOpen}>
       {(close) => {
@@ -123,7 +126,11 @@ export const SetupMenu = () => {
                 ))}
               </div>
             ))}
-            <button type="button" className="quiet" onClick={closing(() => setShowsAbout(true))}>
+            <button
+              type="button"
+              className="quiet"
+              onClick={closing(() => useSession.getState().set({ showsAbout: true }))}
+            >
               About, changes, licences
             </button>
             <FilePicker
@@ -140,7 +147,7 @@ export const SetupMenu = () => {
   return (
     <>
       {menu}
-      {about}
+      {showsAbout && <About />}
     </>
   );
 };

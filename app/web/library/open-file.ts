@@ -2,6 +2,7 @@ import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxFileBytes } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
 import { loadReader } from '../state/samples.ts';
+import { worded } from '../ui/lengths.ts';
 import { asOwn, openNewest } from './open-newest.ts';
 
 /** Opens a setup file. When it can't be used, says why and leaves what was open untouched. */
@@ -20,6 +21,6 @@ export const openFile = async (file: File): Promise<void> => {
     if (await openNewest(load, asOwn)) tell({ tone: 'done', text: `Opened ${file.name}. It is now among your own` });
   } catch (error) {
     if (!/^\uFEFF?\s*[[{]/.test(text)) return refuse('It is not a setup file (.lampfall.json)');
-    refuse(error instanceof SetupError ? error.message : 'It could not be read');
+    refuse(error instanceof SetupError ? worded(error.message) : 'It could not be read');
   }
 };

@@ -2,8 +2,8 @@ import type { Caution } from '../../../core/cautions/caution.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { splitFrame } from '../state/edits/split-frame.ts';
 import { retryReports, useReport, useReports } from '../state/reports.ts';
-import { CautionMark } from '../ui/CautionMark.tsx';
-import { worded } from '../ui/lengths.ts';
+import { CautionMark, cautionWords } from '../ui/CautionMark.tsx';
+import { cautionSentence } from '../ui/lengths.ts';
 import { useWhy } from '../ui/use-why.tsx';
 
 /** The way out that one press takes: two frames instead of a walk that is too long for one. */
@@ -25,10 +25,12 @@ const WayOut = ({ caution: { code, severity, frameId, passId, value = 0 } }: { c
 
 /** One caution: how bad, what and what to do; why, for whoever asks. */
 const CautionLine = ({ caution }: { caution: Caution }) => {
-  const why = useWhy({ caution: caution.code }, 'Why');
+  const { code, severity } = caution;
+  const scheme = useScheme();
+  const why = useWhy({ caution: code }, 'Why', `Why: ${cautionWords[code] ?? code}`);
   return (
-    <li data-code={caution.code}>
-      <CautionMark severity={caution.severity} /> {worded(caution.message)} {why.button} <WayOut caution={caution} />
+    <li data-code={code}>
+      <CautionMark severity={severity} /> {cautionSentence(caution, scheme)} {why.button} <WayOut caution={caution} />
       {why.text}
     </li>
   );

@@ -1,18 +1,17 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import { useSession } from '../state/session.ts';
+import { worded } from '../ui/lengths.ts';
+import { useModal } from '../ui/use-modal.ts';
 import { bringIn } from './bring-in.ts';
 import { PlacingForm } from './PlacingForm.tsx';
 import { useScanFile } from './use-scan-file.ts';
 
 /** Brings in a scan: says what the file holds, asks for unit, up and a measured length, shows how it will stand. */
 export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string }) => {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const scan = useScanFile(file);
   const [refused, setRefused] = useState<string | null>(null);
   const close = () => useSession.getState().set({ scanFile: null });
-  useEffect(() => {
-    dialog.current?.showModal();
-  }, []);
   const add = async () => {
     setRefused(null);
     const packed = await scan.pack();
@@ -48,8 +47,8 @@ export const ScanDialog = ({ file, schemeId }: { file: File; schemeId: string })
           <PlacingForm scan={scan} summary={summary} />
         </>
       )}
-      {!fault && placingFault && <p role="alert">It can’t be brought in so. {placingFault}.</p>}
-      {!fault && refused && <p role="alert">{refused}</p>}
+      {!fault && placingFault && <p role="alert">It can’t be brought in so. {worded(placingFault)}.</p>}
+      {!fault && refused && <p role="alert">{worded(refused)}</p>}
       <div className="dialog-end">
         <button type="button" onClick={close}>
           {fault ? 'Close' : 'Cancel'}

@@ -1,10 +1,11 @@
-import { useEffect, useId, useMemo, useRef, useState } from 'react';
+import { useId, useMemo, useRef, useState } from 'react';
 import { encodeLink } from '../../../core/share/encode-link.ts';
 import { forSharing } from '../../../core/share/for-sharing.ts';
 import { maxLinkLetters } from '../../../core/share/link-text.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useSharing } from '../state/sharing.ts';
 import { Check } from '../ui/Check.tsx';
+import { useModal } from '../ui/use-modal.ts';
 import '../ui/share.css';
 
 const count = (letters: number): string => letters.toLocaleString('en');
@@ -51,14 +52,11 @@ const LinkField = ({ address, letters }: LinkFieldProps) => {
 
 /** Makes a link that holds the setup, says what goes along, and lets the place be left out. */
 export const ShareDialog = ({ onSaveFile }: { onSaveFile: () => void }) => {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const titleId = useId();
   const setup = useSetup();
   const [leavesOutPlace, setLeavesOutPlace] = useState(true);
   const { fragment, letters } = useMemo(() => encodeLink(forSharing(setup, leavesOutPlace)), [setup, leavesOutPlace]);
-  useEffect(() => {
-    dialog.current?.showModal();
-  }, []);
   return (
     <dialog ref={dialog} className="scan-dialog share-dialog" aria-labelledby={titleId} onClose={close}>
       <h2 id={titleId}>Share by link</h2>

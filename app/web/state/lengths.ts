@@ -1,13 +1,12 @@
 import { create } from 'zustand';
+import type { Lengths } from '../../../core/units/feet.ts';
 import { keepText, keptText } from './kept-text.ts';
-
-/** In what the page writes lengths. The document keeps metres; the card has a choice of its own, which is saved with it. */
-type Lengths = 'metres' | 'feet';
 
 const storageKey = 'lampfall lengths';
 
 const kept = (): Lengths => (keptText(storageKey) === 'feet' ? 'feet' : 'metres');
 
+/** In what the page writes lengths. The document keeps metres; the card has a choice of its own, which is saved with it. */
 export const useLengths = create<{ readonly lengths: Lengths }>(() => ({ lengths: kept() }));
 
 /** Chooses, and keeps that on this machine. */

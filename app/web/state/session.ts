@@ -89,6 +89,8 @@ interface Session {
   readonly testShot: TestShotWish | null;
   /** Whether the bag of the user's own lamps is open. */
   readonly showsBag: boolean;
+  /** Whether it is told what the page is. */
+  readonly showsAbout: boolean;
   /** The pass whose sweep is being painted over the picture; null = none. */
   readonly paints: PassPlace | null;
   /** Which waypoint of the selected pass is open in its slip, from 0; null = none. */
@@ -128,6 +130,7 @@ export const useSession = create<Session>((set) => ({
   scanFile: null,
   testShot: null,
   showsBag: false,
+  showsAbout: false,
   paints: null,
   waypoint: null,
   showsWalks: true,

@@ -4,7 +4,7 @@ import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
 import { useSweeps } from '../state/sweeps.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
-import { cautionText, cellLines } from './cell-words.ts';
+import { cautionText, cellLines, placeWords } from './cell-words.ts';
 import type { PresentCell } from './present-cell.ts';
 import { screenOf } from './sheet-of.ts';
 
@@ -29,7 +29,8 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
   const lines = cellLines(kind, cell, read);
   const cautions = read?.cautions ?? [];
   // what is not written on the tile, for those who hear it
-  const unseen = [cell.row, ...cautions.map(cautionText), ...(isMissing ? ['not traced'] : [])];
+  const name = placeWords(kind, cell.column);
+  const unseen = [placeWords(kind, cell.row), ...cautions.map(cautionText), ...(isMissing ? ['not traced'] : [])];
   return (
     <li>
       <button
@@ -41,11 +42,11 @@ export const CellTile = ({ kind, cell, index, aspect, isEntry, present, onSize }
         onClick={() => open(isOpen ? null : cell.id)}
       >
         <span className="cell-picture" style={{ aspectRatio: aspect }} aria-hidden="true">
-          <Screen name={screenOf(cell)} label={cell.column} onSize={onSize} />
+          <Screen name={screenOf(cell)} label={name} onSize={onSize} />
           {isMissing && <span className="cell-missing">not traced</span>}
         </span>
         <span className="cell-name">
-          <strong>{cell.column}</strong>
+          <strong>{name}</strong>
           {presentWord && (
             <span className="cell-present" title="Where the lamp is in the scheme">
               {presentWord}

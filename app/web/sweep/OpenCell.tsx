@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { SweepCell } from '../../../core/sweep/cell.ts';
+import { passAt } from '../../../core/sweep/pass-at.ts';
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
@@ -9,6 +10,7 @@ import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { CellNumbers } from './CellNumbers.tsx';
 import { CellRemarks } from './CellRemarks.tsx';
 import { aspectOf } from './cell-picture.ts';
+import { placeWords } from './cell-words.ts';
 import { takeWords } from './kind-words.ts';
 import { largeScreen } from './use-sheet.ts';
 
@@ -25,7 +27,7 @@ export const OpenCell = ({ run, cell, onSize }: OpenCellProps) => {
   const { edit, select, tell } = useApp.getState();
   const { open } = useSweeps.getState();
   const { place, plan } = run;
-  const name = `${cell.column} · ${cell.row}`;
+  const name = [cell.column, cell.row].map((text) => placeWords(plan.kind, text)).join(' · ');
   const changed = applyCell(setup, place, cell, plan.kind);
   const withScheme = schemeOfCell(setup, place, cell, plan.kind);
   const apply = () => {
@@ -63,7 +65,7 @@ export const OpenCell = ({ run, cell, onSize }: OpenCellProps) => {
         <CellNumbers cell={cell} kind={plan.kind} />
       </div>
       <div className="open-end">
-        <CellRemarks cell={cell} />
+        <CellRemarks cell={cell} scheme={passAt(run.setup, place).scheme} />
         <div className="actions">
           <button type="button" disabled={changed === setup} onClick={apply}>
             {takeWords[plan.kind]}

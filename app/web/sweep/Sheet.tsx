@@ -4,6 +4,7 @@ import { useSetup } from '../state/app-store.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { CellTile } from './CellTile.tsx';
 import { aspectOf } from './cell-picture.ts';
+import { placeWords } from './cell-words.ts';
 import { sweptPass } from './has-changed.ts';
 import { presentCell } from './present-cell.ts';
 import { groupsOf } from './sheet-of.ts';
@@ -39,8 +40,8 @@ export const Sheet = ({ run, onSize }: { run: SweepRun; onSize: OnScreenSize }) 
   return (
     <div ref={ref} className="sheet" onKeyDown={onKeyDown} role="group" aria-label="Pictures of the sweep">
       {groupsOf(run.cells).map(({ name, cells }) => (
-        <section key={cells[0]?.id} aria-label={name}>
-          <h3>{name}</h3>
+        <section key={cells[0]?.id} aria-label={placeWords(kind, name)}>
+          <h3>{placeWords(kind, name)}</h3>
           <ul className="cells" onFocus={(event) => setEntryId((event.target as HTMLElement).dataset['cell'] ?? null)}>
             {cells.map((cell) => (
               <CellTile

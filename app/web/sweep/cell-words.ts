@@ -2,10 +2,15 @@ import type { Caution } from '../../../core/cautions/caution.ts';
 import type { SweepCell } from '../../../core/sweep/cell.ts';
 import type { SweepKind } from '../../../core/sweep/sweep-plan.ts';
 import { cautionWords } from '../ui/CautionMark.tsx';
+import { worded } from '../ui/lengths.ts';
 import { percentText, shutterText, signed, threeFigures } from '../ui/words.ts';
 import type { CellReading } from '../workers/sweep-messages.ts';
 
 const severityWords = { danger: 'Danger', warning: 'Warning', note: 'Note' } as const;
+
+/** Of a place its lengths in those of the page; what else tells pictures apart are names and numbers without any. */
+export const placeWords = (kind: SweepKind, text: string): string =>
+  kind === 'gels' || kind === 'ratios' ? text : worded(text);
 
 /** "Warning: flat". */
 export const cautionText = ({ code, severity }: Caution): string =>

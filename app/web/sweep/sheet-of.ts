@@ -2,7 +2,7 @@ import type { SweepCell } from '../../../core/sweep/cell.ts';
 import { passAt } from '../../../core/sweep/pass-at.ts';
 import type { SweepRun } from '../state/sweeps.ts';
 import type { CellReading } from '../workers/sweep-messages.ts';
-import { cautionText, cellLines } from './cell-words.ts';
+import { cautionText, cellLines, placeWords } from './cell-words.ts';
 import { kindWords } from './kind-words.ts';
 
 /** A sheet of pictures in words, to be drawn on screen, on paper or in a file. */
@@ -49,10 +49,10 @@ export const sheetOf = ({
 }): SheetDescription => ({
   title: sheetTitle(run),
   groups: groupsOf(run.cells).map(({ name, cells }) => ({
-    name,
+    name: placeWords(run.plan.kind, name),
     cells: cells.map((cell) => ({
       screen: screenOf(cell),
-      name: cell.column,
+      name: placeWords(run.plan.kind, cell.column),
       lines: [
         ...cellLines(run.plan.kind, cell, readings[cell.id]),
         ...(readings[cell.id]?.cautions.map(cautionText) ?? []),

@@ -10,6 +10,7 @@ import { FilePicker } from '../ui/FilePicker.tsx';
 import { realWords } from '../ui/real-words.ts';
 import '../ui/test-shot.css';
 import { localText } from '../state/local-text.ts';
+import { useModal } from '../ui/use-modal.ts';
 import { BagCheck } from './BagCheck.tsx';
 import { photoTaken } from './photo-taken.ts';
 import { ShotPanes } from './ShotPanes.tsx';
@@ -21,13 +22,12 @@ const close = () => useSession.getState().set({ testShot: null });
 
 /** A photo of a test frame beside the rehearsal: the same spot in both says what the lamp really gives. */
 export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
-  const dialog = useRef<HTMLDialogElement>(null);
+  const dialog = useModal();
   const picker = useRef<HTMLInputElement>(null);
   const [file, setFile] = useState(wish.file);
   const shot = useTestShot(file, wish);
   const { edit, tell } = useApp.getState();
   useEffect(() => {
-    dialog.current?.showModal();
     void pageBag.load();
   }, []);
   const { photo, scheme, frame, lamp, answer } = shot;

@@ -1,5 +1,4 @@
 import { useEffect } from 'react';
-import { worded } from './lengths.ts';
 
 interface NoticeProps {
   readonly tone: 'problem' | 'done';
@@ -23,7 +22,7 @@ export const Notice = ({ tone, text, undo, onClose, ...props }: NoticeProps) => 
   }, [seconds, onClose]);
   return (
     <div className={`notice notice-${tone}`} role={tone === 'problem' ? 'alert' : 'status'}>
-      <span>{worded(text)}</span>
+      <span>{text}</span>
       {actions.map(({ label, onPress }) => (
         <button key={label} type="button" onClick={onPress}>
           {label}

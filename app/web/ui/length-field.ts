@@ -10,8 +10,8 @@ const inFeet: Readonly<Record<string, readonly [unit: string, worth: number]>> =
   'm/s': ['ft/s', footMetres],
 };
 
-/** A bare number is of the unit that stands behind it. */
-const bare = /^\s*[-+−]?\d*[.,]?\d+\s*$/;
+/** Numbers alone are of the unit that stands behind them: "8", "-2,5", "1/2". */
+const bare = /^[\d\s.,/+\-−]*\d\s*$/;
 
 /** Under this many metres, or centimetres, a field needs finer digits: grooves, gaps, waves. */
 const fineUnder = 0.5;

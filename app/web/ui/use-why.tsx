@@ -18,7 +18,7 @@ const WhyText = ({ id, asked }: { id: string; asked: Asked }) => {
     };
   }, [key]);
   return (
-    <div id={id} className="why-text" role="note">
+    <div id={id} className="why-text" role="note" aria-live="off">
       {about === null && <p>Coming…</p>}
       {about === 'lost' && <p>This text could not be loaded. Reload the page to try again.</p>}
       {about !== null && about !== 'lost' && (
@@ -35,8 +35,14 @@ const WhyText = ({ id, asked }: { id: string; asked: Asked }) => {
 /**
  * The one way in which the page explains a number or a caution: a quiet button, its name with dots under it, and the text
  * that it unfolds, each to be put where it belongs.
+ *
+ * @param label what the button is called where its name alone does not tell it from others
  */
-export const useWhy = (asked: Asked, name: ReactNode): { readonly button: ReactNode; readonly text: ReactNode } => {
+export const useWhy = (
+  asked: Asked,
+  name: ReactNode,
+  label?: string,
+): { readonly button: ReactNode; readonly text: ReactNode } => {
   const id = useId();
   const [isOpen, setIsOpen] = useState(false);
   const button = (
@@ -44,6 +50,7 @@ export const useWhy = (asked: Asked, name: ReactNode): { readonly button: ReactN
       type="button"
       className="why"
       title={isOpen ? 'Fold it up' : 'What this says, and where it comes from'}
+      aria-label={label}
       aria-expanded={isOpen}
       {...(isOpen ? { 'aria-controls': id } : {})}
       onClick={() => setIsOpen(!isOpen)}

@@ -21,7 +21,7 @@ export const aboutPassCautions = {
   'too-dark': {
     name: 'Too dark',
     says: 'So little light reaches the target that it is lost in the night, or none does.',
-    rule: `More than ${-limits.tooDarkStops} stops under mid-grey at the target. Under ${percentText(limits.missesShare)} of the beam’s best there, it has missed: more seconds are no answer. From ${limits.backLightDegrees}° off the axis a dark face is meant.`,
+    rule: `More than ${-limits.tooDarkStops} stops under mid-grey at the target. Under ${percentText(limits.missesShare)} of the beam’s best there, it has missed: more seconds are no answer. Where none reaches it, a face from ${limits.backLightDegrees}° off the axis on is meant to be dark.`,
     source: commonPractice,
   },
   'unreachable-level': {
@@ -70,7 +70,7 @@ export const aboutPassCautions = {
   'beam-at-sky': {
     name: 'Beam at the sky',
     says: 'The beam goes past everything, upward, where aircraft fly and the sky is to stay dark. Local law decides.',
-    rule: `Aimed into the sky: a warning. A note where over ${percentText(limits.skyShare)} of the beam goes up past everything and it has more than ${limits.skyCandela} cd: a full moon’s 0.25 lx, 150 metres off.`,
+    rule: `Aimed into the sky: a warning. A note where over ${percentText(limits.skyShare)} of the beam goes up past everything and it has more than ${limits.skyCandela} cd: a full moon’s 0.25 lx, 150 m off.`,
     source:
       'Lowest flight over open country: SERA.5005(f), from memory. The share: common practice, no published source.',
   },

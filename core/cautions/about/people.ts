@@ -9,14 +9,14 @@ export const aboutPeopleCautions = {
   eye: {
     name: 'Eyes',
     says: 'Somebody may look into a strong beam. Nobody should: in the dark the eye is wide open. No distance is called safe here.',
-    rule: `Over ${limits.eyeLux} lx at the eyes of a person in the setup, or, of whoever comes by, candela ÷ distance² ${limits.passerByMetres} metres from the lamp.`,
+    rule: `Over ${limits.eyeLux} lx at the eyes of a person in the setup, or, of whoever comes by, candela ÷ distance² ${limits.passerByMetres} m from the lamp.`,
     source:
       'Threshold for cold white light of IEC/TR 62778, from memory; not a safe distance. Risk groups: IEC 62471. Ask the maker or someone qualified.',
   },
   'cannot-walk': {
     name: 'Too far to walk',
     says: 'One person can’t get from the pass before to this one in time.',
-    rule: `Shortest way × 1.2 ÷ your speed is more than the time between the passes, for walks of ${limits.stepMetres} metre or more: a danger within a frame, a warning between frames. In the dark ${darkWalking.slow} m/s over rough ground and ${darkWalking.quick} m/s on a path are told beside it.`,
+    rule: `Shortest way × 1.2 ÷ your speed is more than the time between the passes, for walks of ${limits.stepMetres} m or more: a danger within a frame, a warning between frames. In the dark ${darkWalking.slow} m/s over rough ground and ${darkWalking.quick} m/s on a path are told beside it.`,
     source: commonPractice,
   },
   'person-in-frame': {

@@ -33,13 +33,13 @@ export const aboutSkyCautions = {
   'moon-washes-core': {
     name: 'Moon too bright',
     says: 'The core of the Milky Way is in the picture, but moonlight makes the sky so bright that little of it is left.',
-    rule: `Moon up, sun under ${dark}°, and the sky straight up brighter than ${limits.washedZenithMagnitude} mag/arcsec², that of a small town’s edge.`,
+    rule: `Moon up, sun under ${dark}°, the core in the picture, and the sky straight up brighter than ${limits.washedZenithMagnitude} mag/arcsec², that of a small town’s edge, where without the moon it would be darker than that.`,
     source: 'Moonlit sky: Krisciunas and Schaefer 1991. The limit is our choice.',
   },
   'core-hidden': {
     name: 'Core hidden',
     says: 'The camera points at the core of the Milky Way, and land stands before it.',
-    rule: `Over ${percentText(limits.coreHiddenShare)} of the ten degrees round its centre that lie in the picture are hidden; told where at least ${percentText(limits.coreInPictureShare)} of them do, and the sun is under ${nautical}°.`,
+    rule: `Over ${percentText(limits.coreHiddenShare)} of the ten degrees round its centre that lie in the picture are hidden; told where at least ${percentText(limits.coreInPictureShare)} of them do, the centre itself is in the picture and above the horizon, and the sun is not over ${nautical}°.`,
     source: 'By rays; the limits are our choice.',
   },
   'glow-over-core': {

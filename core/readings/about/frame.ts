@@ -12,7 +12,7 @@ export const aboutFrame = {
   stars: {
     name: 'Star trails',
     says: 'How long a line a star draws while the shutter is open, in pixels of the sensor, in the middle of the picture and where it is longest.',
-    rule: 'pixels = f × ω × seconds × cos δ ÷ p. ω = 1 turn in 86,164 s, δ the star’s declination, p the pixel.',
+    rule: 'pixels = f × ω × seconds × cos δ ÷ p, longer toward the corners, as the lens stretches them. ω = 1 turn in 86,164 s, δ the star’s declination, p the pixel.',
     source:
       'Geometry and the sidereal day. The rules below: two published formulas, and the 500 rule, common practice.',
   },

@@ -1,11 +1,22 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { speedWords } from '../../../app/web/inspector/path-words.ts';
+import { placeWords } from '../../../app/web/sweep/cell-words.ts';
 import { inPageLengths, parseLength, shownLength } from '../../../app/web/ui/length-field.ts';
-import { lengthWords, worded, writeLengthsIn } from '../../../app/web/ui/lengths.ts';
+import { cautionSentence, lengthWords, worded, writeLengthsIn } from '../../../app/web/ui/lengths.ts';
 import { parseHeight } from '../../../app/web/ui/parse-height.ts';
 import { parseQuantity } from '../../../app/web/ui/parse-quantity.ts';
 import { planHalf, ringStep, ringWords } from '../../../app/web/ui/plan-view.ts';
 import { metresText } from '../../../app/web/ui/words.ts';
+import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { infinityMetres } from '../../../core/units/focus-range.ts';
+import { onePassSetup } from '../../core/support/scenes.ts';
+
+/** A scheme of one frame and one pass. */
+const schemeOf = (pass: object, frame: object = {}): Scheme => {
+  const camera = { position: [0, -8, 1.5], aim: [0, 8, 1] };
+  return onePassSetup({ camera, pass, frame }).schemes[0] as Scheme;
+};
+const stands = [{ time: 0, position: [0, 0, 1], aim: [0, 8, 1] }];
 
 const field = (extra: object = {}) => {
   const told: number[] = [];
@@ -50,6 +61,10 @@ describe('lengths of the page', () => {
     ['2.5 m', 2.5],
     ['250 cm', 2.5],
     ['-3 ft', -3 * 0.3048],
+    ['1/2', 0.1524],
+    ['1/2 m', 0.5],
+    ['2,5', 2.5 * 0.3048],
+    ['+8', 8 * 0.3048],
   ])('%s is typed as it is meant', (text, metres) => {
     expect((field().field.parse?.(text) ?? Number.NaN) * 0.3048).toBeCloseTo(metres, 9);
   });
@@ -86,6 +101,24 @@ describe('lengths of the page', () => {
     expect(field({ unit: 'cm', value: 2.54 }).field).toMatchObject({ unit: 'in', value: 1 });
     expect(field({ unit: 'm/s', value: 0.3048 }).field).toMatchObject({ unit: 'ft/s', value: 1 });
     expect(field({ unit: '°', value: 30 }).field.unit).toBe('°');
+  });
+
+  it('leave the names of frames and passes in cautions alone', () => {
+    const scheme = schemeOf({ name: 'Key 3 m', waypoints: stands }, { name: 'Land · focus 3.2 m' });
+    const said = (message: string) => cautionSentence({ message }, scheme);
+    expect(said('Key 3 m: the lamp is 0.50 m under the ground.')).toBe('Key 3 m: the lamp is 1.6 ft under the ground.');
+    expect(said('Land · focus 3.2 m: sharp from 6.0 m on')).toBe('Land · focus 3.2 m: sharp from 19.7 ft on');
+    expect(said('Key: 14 m to walk from “Key 3 m”')).toBe('Key: 46 ft to walk from “Key 3 m”');
+  });
+
+  it('reach the speed of a path and the names of places in a sweep, not those of other pictures', () => {
+    const waypoints = [...stands, { time: 10, position: [3.048, 0, 1], aim: [3.048, 8, 1] }];
+    const pass = schemeOf({ waypoints, on: 0, off: 10 }).frames[0]?.passes[0];
+    // 3.048 m in 10 s: 1 foot a second
+    expect(pass && speedWords(pass)).toMatch(/ · 1(\.0)? ft\/s$/);
+    expect(placeWords('heights', 'knee · 0.5 m')).toBe('knee · 1.6 ft');
+    expect(placeWords('distances', '8 m')).toBe('26 ft');
+    expect(placeWords('ratios', 'under Key 3 m')).toBe('under Key 3 m');
   });
 
   it('draw rings at round feet', () => {

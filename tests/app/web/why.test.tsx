@@ -67,7 +67,15 @@ describe('what stands behind the numbers of a pass', () => {
     useReports.setState({ byScheme: { [report.id]: report } });
     const page = mounted(<Cautions />);
     expect(document.querySelector('[data-code=near-axis]')).not.toBeNull();
+    const names = [...document.querySelectorAll('button.why')].map((button) => button.getAttribute('aria-label'));
+    expect(names).toContain('Why: flat');
+    expect(names.filter((name) => !/^Why: [a-z ]{4,}$/.test(name ?? ''))).toEqual([]);
     const texts = await openAll();
+    // cautions are read out as they come; a text that was asked for is not
+    expect(
+      [...document.querySelectorAll('.why-text')].map((text) => text.closest('[aria-live]')?.getAttribute('aria-live')),
+    ).toEqual(texts.map(() => 'off'));
+    expect(document.querySelector('[data-code]')?.closest('[aria-live]')?.getAttribute('aria-live')).toBe('polite');
     expect(texts.find((text) => text.includes('a danger under 20°, a note under 30°'))).toContain(
       'Common practice, no published source.',
     );

@@ -29,6 +29,17 @@ describe('lengthsInFeet', () => {
     ['“Wall 3 m” is 2 m away', '“Wall 3 m” is 6.6 ft away'],
   ])('%s', (metres, feet) => expect(lengthsInFeet(metres)).toBe(feet));
 
+  it('leaves the name alone that a sentence is about', () => {
+    const about = ['Key', 'Key 3 m', 'Land · focus 3.2 m'];
+    expect(lengthsInFeet('Key 3 m: the lamp is 0.50 m deep.', about)).toBe('Key 3 m: the lamp is 1.6 ft deep.');
+    expect(lengthsInFeet('Land · focus 3.2 m: sharp from 6.0 m on', about)).toBe(
+      'Land · focus 3.2 m: sharp from 19.7 ft on',
+    );
+    // not a name where it does not stand first, nor one that only begins alike
+    expect(lengthsInFeet('Key: 3 m: no', ['Key', '3 m'])).toBe('Key: 9.8 ft: no');
+    expect(lengthsInFeet('Key 3 m away', about)).toBe('Key 9.8 ft away');
+  });
+
   it.each(['24 mm · f/8 · 10 s', '12 km', '20.5 mag/arcsec²', '142 lm', '18.6 lx·s', 'at 22:10 moon up', '2 min'])(
     'leaves %s alone',
     (text) => expect(lengthsInFeet(text)).toBe(text),
@@ -47,7 +58,7 @@ describe('lengthsInFeet', () => {
       .map((text) => text.replace(/\$\{[^{}]*\}/g, '2.5'))
       .filter((text) => / m\b/.test(text));
     expect(sentences.length).toBeGreaterThan(12);
-    const left = sentences.map(lengthsInFeet).filter((text) => / (?:m|m²|m\/s)(?![a-z])/.test(text));
+    const left = sentences.map((text) => lengthsInFeet(text)).filter((text) => / (?:m|m²|m\/s)(?![a-z])/.test(text));
     expect(left).toEqual([]);
   });
 });

@@ -2,6 +2,7 @@ import { memo } from 'react';
 import type { Subject } from '../../../../core/setup/schema/setup.ts';
 import { useApp } from '../../state/app-store.ts';
 import { setSubjectHidden, setSubjectLocked } from '../../state/edits/subject-edits.ts';
+import { useLengths } from '../../state/lengths.ts';
 import { Slip } from '../../ui/Slip.tsx';
 import { HideButton, LockButton } from './RowButtons.tsx';
 import { SubjectInspector } from './SubjectInspector.tsx';
@@ -16,6 +17,8 @@ interface SubjectSlipProps {
 /** A subject as a strip that opens. */
 export const SubjectSlip = memo(({ subject, schemeId, isOpen }: SubjectSlipProps) => {
   const { edit, select } = useApp.getState();
+  // its sizes are written anew in other lengths
+  useLengths();
   const { id, name, hidden, locked } = subject;
   const head = (
     <>

@@ -5,12 +5,12 @@ import { focusAt } from './frame-edits.ts';
 import { withRoom } from './frame-list.ts';
 import { changeScheme, type FramePlace, freshId } from './within.ts';
 
-const metresText = (metres: number | null): string =>
+const focusMetres = (metres: number | null): string =>
   metres === null ? '∞' : `${metres.toFixed(metres < 10 ? 2 : metres < 100 ? 1 : 0)} m`;
 
 /** "Painted · focus 2.1 m"; a focus that stood there goes. */
 const nameOf = (name: string, metres: number | null): string => {
-  const ending = ` · focus ${metresText(metres)}`;
+  const ending = ` · focus ${focusMetres(metres)}`;
   return `${cutTo(name.replace(/ · focus [\d.∞]+( m)?$/, ''), longestName - ending.length)}${ending}`;
 };
 
