@@ -20,10 +20,24 @@ export const launch = (): Promise<Browser> => {
 /** Pages that stay open for whoever comes next. */
 export const keptPages = new Set<Page>();
 
-/** Closes what a test file leaves open. */
+/** What went wrong on each page that is open, or was while the present test file ran. */
+const faultsOfPages = new Map<Page, string[]>();
+
+/** Fails the test file where anything went wrong on any of its pages, whether a test asked or not. */
+const assertNoFaults = (): void => {
+  const found = [...faultsOfPages.values()].flat();
+  for (const [page, faults] of faultsOfPages) {
+    faults.length = 0;
+    if (page.isClosed()) faultsOfPages.delete(page);
+  }
+  if (found.length > 0) throw new Error(`on pages of this file:\n${found.join('\n')}`);
+};
+
+/** Closes what a test file leaves open, and fails where anything went wrong on its pages. */
 export const leave = async (browser: Browser): Promise<void> => {
   const isLeft = (context: BrowserContext) => !context.pages().some((page) => keptPages.has(page));
   await Promise.all(browser.contexts().map((context) => isLeft(context) && context.close()));
+  assertNoFaults();
 };
 
 /** A page that remembers what went wrong on it and what it asked of the network beyond its own server. */
@@ -42,6 +56,7 @@ export const openPage = async (
     serviceWorkers: 'block',
   });
   const faults: string[] = [];
+  faultsOfPages.set(page, faults);
   const origin = new URL(url).origin;
   page.on('pageerror', (error) => faults.push(`error: ${error.message}`));
   page.on('console', (message) => {

@@ -33,6 +33,16 @@ export interface Harness {
 
 const gl = new WebGLRenderer({ canvas: document.createElement('canvas') });
 
+/** By their samples, kept from picture to picture as the page keeps its own: compiling programs anew takes longer than drawing. */
+const renderers = new Map<number, LayerRenderer>();
+const mixer = new Mixer(gl);
+
+const rendererOf = (samples: number): LayerRenderer => {
+  const renderer = renderers.get(samples) ?? new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
+  renderers.set(samples, renderer);
+  return renderer;
+};
+
 /** Traces frames of a scheme, mixes them, and reads the linear picture back. */
 const linearPicture = async (
   setupText: string,
@@ -50,8 +60,7 @@ const linearPicture = async (
   const tile: Tile = { ...shown, screen: 'test', look: 'picture', against: null, marksFull: false, ...size };
   const scene = { tiles: [tile], size, samples, showsEarly: false };
   const wanted = layersOfScene(scene);
-  const renderer = new LayerRenderer(gl, { maxSamples: samples, coarseFirst: false });
-  const mixer = new Mixer(gl);
+  const renderer = rendererOf(samples);
   const layers = renderer.want(world.stage, [...wanted.values()], size);
   renderer.runTo(samples);
   const skies = new SkyPictures(() => undefined);
@@ -63,8 +72,6 @@ const linearPicture = async (
   const target = mixer.mix(mixes, scheme.blend.mode, size.width, size.height);
   const rgba = new Float32Array(size.width * size.height * 4);
   gl.readRenderTargetPixels(target, 0, 0, size.width, size.height, rgba);
-  renderer.dispose();
-  mixer.dispose();
   skies.clear();
   return Array.from(
     { length: size.width * size.height * 3 },
