@@ -1,6 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rolldown } from 'vite';
+import { type NestedWork, nestedWorkOf } from './nested-works.ts';
 
 /** What of a package's own description is told. */
 interface Described {
@@ -35,11 +36,19 @@ const entryOf = (folder: string): string => {
   return [`${name} ${version}${license ? ` · ${license}` : ''}`, ...texts].join('\n\n');
 };
 
+/** Of a work inside another’s package. */
+const nestedEntryOf = ({ name, license, holder, text }: NestedWork): string =>
+  [
+    `${name} · ${license}`,
+    `Copyright ${holder}`,
+    readFileSync(join(root, 'node_modules', text), 'utf8').trimEnd(),
+  ].join('\n\n');
+
 const ruler = '-'.repeat(64);
 
 /** All entries in the order of their names, each under a line. */
-export const licencesText = (folders: Iterable<string>): string =>
-  `${[...new Set(folders)].map(entryOf).sort().join(`\n\n${ruler}\n\n`)}\n`;
+export const licencesText = (folders: Iterable<string>, nested: Iterable<NestedWork> = []): string =>
+  `${[...[...new Set(folders)].map(entryOf), ...[...new Set(nested)].map(nestedEntryOf)].sort().join(`\n\n${ruler}\n\n`)}\n`;
 
 /**
  * Writes the licences of all packages that are in the build, workers included, into one file beside the page. One `collect` goes
@@ -47,6 +56,7 @@ export const licencesText = (folders: Iterable<string>): string =>
  */
 export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () => Plugin } => {
   const folders = new Set<string>(packedData);
+  const nested = new Set<NestedWork>();
   const add = (bundle: Rolldown.OutputBundle, known: Iterable<string>) => {
     const written = Object.values(bundle).flatMap((output) =>
       output.type === 'chunk'
@@ -58,6 +68,8 @@ export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () 
     for (const id of [...written.map(([id]) => id), ...sheets]) {
       const folder = packageFolder(id);
       if (folder) folders.add(folder);
+      const work = nestedWorkOf(id);
+      if (work) nested.add(work);
     }
   };
   return {
@@ -72,7 +84,7 @@ export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () 
       apply: 'build',
       generateBundle(_, bundle) {
         add(bundle, this.getModuleIds());
-        this.emitFile({ type: 'asset', fileName: licencesName, source: licencesText(folders) });
+        this.emitFile({ type: 'asset', fileName: licencesName, source: licencesText(folders, nested) });
       },
     },
   };
