@@ -5,7 +5,7 @@ import stonesText from '../../../assets/setups/three-stones.json?raw';
 import { benchConvergence } from './converge.ts';
 import { benchCurves } from './curves.ts';
 import { benchGrowth } from './growth.ts';
-import { lampKinds } from './lit-pebbles.ts';
+import { lampKinds, rayCases } from './lit-pebbles.ts';
 import { benchMovedSubject } from './moved-subject.ts';
 import { benchMovingPass } from './moving-pass.ts';
 import { OtherTracer } from './other-tracer.ts';
@@ -27,9 +27,12 @@ export const benches: Readonly<Record<string, Bench>> = {
   *rays(gl, query) {
     const size = sizeIn(query);
     const [rounds, batch] = [numberIn(query, 'rounds', 5), numberIn(query, 'batch', 4)];
-    for (const triangles of numbersIn(query, 'triangles', [few, some, many]))
-      for (const passes of numbersIn(query, 'passes', [1, 6, 16]))
-        yield { ...size, ...benchRays(gl, triangles, passes, size, rounds, batch) };
+    for (const kind of query.get('cases')?.split(',') ?? rayCases) {
+      const isCheapest = kind === 'torch';
+      for (const triangles of numbersIn(query, 'triangles', isCheapest ? [few, some, many] : [some]))
+        for (const passes of numbersIn(query, 'passes', isCheapest ? [1, 6, 16] : [6]))
+          yield { ...size, ...benchRays(gl, kind as 'torch', triangles, passes, size, rounds, batch) };
+    }
   },
   async *converge(gl, query) {
     const size = sizeIn(query, 320, 180);
