@@ -35,12 +35,12 @@ export const benches: Readonly<Record<string, Bench>> = {
     }
   },
   async *converge(gl, query) {
-    const size = sizeIn(query, 320, 180);
-    const [triangles, samples] = [numberIn(query, 'triangles', some), numberIn(query, 'reference', 4096)];
+    const size = sizeIn(query);
+    const [triangles, seconds] = [numberIn(query, 'triangles', some), numberIn(query, 'budget', 40)];
     const other = new OtherTracer(gl);
     for (const kind of query.get('kinds')?.split(',') ?? lampKinds)
       for (const lamps of numbersIn(query, 'lamps', [1, 6]))
-        yield { ...size, ...(await benchConvergence(gl, other, triangles, kind as 'torch', lamps, size, samples)) };
+        yield { ...size, ...(await benchConvergence(gl, other, triangles, kind as 'torch', lamps, size, seconds)) };
   },
   *remix(gl, query) {
     const size = sizeIn(query);

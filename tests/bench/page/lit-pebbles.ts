@@ -45,7 +45,7 @@ export const litPebbles = (triangles: number, kind: LampKind | RayCase, lamps: n
     lampId: 'lamp',
     off: 5,
     held: kind === 'walked' ? 'hand' : 'stand',
-    waypoints: wayOf(i, kind).map((position) => ({ position, aim: [0, 9, 0.3] })),
+    waypoints: wayOf(i, kind).map((position, time) => ({ position, aim: [0, 9, 0.3], time: 5 * time })),
   }));
   return validateSetup({
     ...setup,

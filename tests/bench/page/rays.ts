@@ -106,6 +106,7 @@ export const benchRays = (
   renderer.runTo(samples);
   finish(gl, traceAll());
   finish(gl, walkLight());
+  finish(gl, fetchLight());
 
   const found = { all: [], hits: [], light: [] } as Record<'all' | 'hits' | 'light', [number, number][]>;
   const [fetches, counts]: [number[], number[]] = [[], []];

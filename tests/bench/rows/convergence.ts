@@ -1,4 +1,5 @@
-import type { Convergence, Road } from '../page/converge.ts';
+import type { Convergence } from '../page/converge.ts';
+import type { Road } from '../page/road.ts';
 import { type Posted, resultsOf } from '../page-runs.ts';
 import type { Row } from '../table.ts';
 import { digits, listed, type Sized, sizeOf, time } from './words.ts';
