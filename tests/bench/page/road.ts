@@ -20,7 +20,7 @@ export interface Runner {
 }
 
 const wantedError = 0.02;
-/** A look is at most this share of the reference, so that what both have in common counts little. */
+/** A look is at most this share of the reference. */
 const lookShare = 1 / 4;
 
 const mean = (picture: Float32Array): number => picture.reduce((sum, v) => sum + v, 0) / picture.length;
@@ -94,7 +94,11 @@ export const goRoad = (runner: Runner, seconds: number): Road => {
   runner.wait();
   const sampleMs = (performance.now() - start) / (referenceSamples - last);
   const reference = runner.read();
-  const errors = looks.map(({ samples, picture }) => [samples, rmsError(picture, reference)] as const);
+  // the reference goes on from the looks: of independent samples what both have in common hides this much
+  const hidden = (samples: number) => Math.sqrt(1 - samples / referenceSamples);
+  const errors = looks.map(
+    ({ samples, picture }) => [samples, rmsError(picture, reference) / hidden(samples)] as const,
+  );
   const found = samplesTo(errors);
   const milliseconds = found.samples * sampleMs;
   return { errors, sampleMs, ...found, milliseconds, referenceSamples, referenceMean: mean(reference) };
