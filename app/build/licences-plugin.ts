@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Plugin, Rolldown } from 'vite';
-import { nestedEntry, nestedWork } from './nested-works.ts';
+import { type NestedWork, nestedWorkOf } from './nested-works.ts';
 
 /** What of a package's own description is told. */
 interface Described {
@@ -12,10 +12,9 @@ interface Described {
 }
 
 const root = join(import.meta.dirname, '../..');
-const modules = join(root, 'node_modules');
 export const licencesName = 'licences.txt';
 /** Packages whose data are packed into the build without any of their code. */
-const packedData = ['d3-celestial'].map((name) => join(modules, name));
+const packedData = ['d3-celestial'].map((name) => join(root, 'node_modules', name));
 
 /** The folder of the package that a module lies in; null for what is our own. */
 export const packageFolder = (moduleId: string): string | null =>
@@ -37,11 +36,19 @@ const entryOf = (folder: string): string => {
   return [`${name} ${version}${license ? ` · ${license}` : ''}`, ...texts].join('\n\n');
 };
 
+/** Of a work inside another’s package. */
+const nestedEntryOf = ({ name, license, holder, text }: NestedWork): string =>
+  [
+    `${name} · ${license}`,
+    `Copyright ${holder}`,
+    readFileSync(join(root, 'node_modules', text), 'utf8').trimEnd(),
+  ].join('\n\n');
+
 const ruler = '-'.repeat(64);
 
-/** All entries in the order of their names, each under a line: of packages, and of works that they carry. */
-export const licencesText = (folders: Iterable<string>, nested: Iterable<string> = []): string =>
-  `${[...[...new Set(folders)].map(entryOf), ...[...new Set(nested)].map((place) => nestedEntry(place, modules))].sort().join(`\n\n${ruler}\n\n`)}\n`;
+/** All entries in the order of their names, each under a line. */
+export const licencesText = (folders: Iterable<string>, nested: Iterable<NestedWork> = []): string =>
+  `${[...[...new Set(folders)].map(entryOf), ...[...new Set(nested)].map(nestedEntryOf)].sort().join(`\n\n${ruler}\n\n`)}\n`;
 
 /**
  * Writes the licences of all packages that are in the build, workers included, into one file beside the page. One `collect` goes
@@ -49,7 +56,7 @@ export const licencesText = (folders: Iterable<string>, nested: Iterable<string>
  */
 export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () => Plugin } => {
   const folders = new Set<string>(packedData);
-  const nested = new Set<string>();
+  const nested = new Set<NestedWork>();
   const add = (bundle: Rolldown.OutputBundle, known: Iterable<string>) => {
     const written = Object.values(bundle).flatMap((output) =>
       output.type === 'chunk'
@@ -61,8 +68,8 @@ export const licencesPlugin = (): { readonly page: Plugin; readonly collect: () 
     for (const id of [...written.map(([id]) => id), ...sheets]) {
       const folder = packageFolder(id);
       if (folder) folders.add(folder);
-      const carried = nestedWork(id);
-      if (carried) nested.add(carried);
+      const work = nestedWorkOf(id);
+      if (work) nested.add(work);
     }
   };
   return {

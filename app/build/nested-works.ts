@@ -1,45 +1,34 @@
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-
-/** A work of others that a package carries along under terms of its own. */
-interface NestedWork {
+/** A work with terms of its own that lies inside another's package. */
+export interface NestedWork {
+  /** Its name, and whose package it lies in. */
   readonly name: string;
   readonly license: string;
-  /** Where its makers give it out, with its notices. */
-  readonly home: string;
-  /** A file with the text of that licence, under node_modules: the work itself ships none. */
+  readonly holder: string;
+  /** Folder of its files, as their module ids have it after `node_modules/`. */
+  readonly folder: string;
+  /** A file under `node_modules` with the text of that licence, where its own package has none. */
   readonly text: string;
 }
 
-/** Folders in which packages carry works of others. */
-const carriers = /\/node_modules\/((?:three\/examples\/jsm|three-stdlib)\/libs\/[^/?]+)/;
-
-const known: Readonly<Record<string, NestedWork>> = {
-  // its own README, beside it, names licence and home
-  'three/examples/jsm/libs/draco': {
-    name: 'Draco decoder, carried by three',
+/** Checked by hand against three’s `examples/jsm/libs`: only what the build takes in need stand here. */
+export const nestedWorks: readonly NestedWork[] = [
+  {
+    name: 'Draco 3D data compression, decoder (in three)',
     license: 'Apache-2.0',
-    home: 'https://github.com/google/draco',
+    holder: 'The Draco Authors',
+    folder: 'three/examples/jsm/libs/draco/',
     text: 'geomagnetism/LICENSE',
   },
-};
+];
 
-/**
- * The place, under node_modules, of the carried work that a module belongs to; null for what is no such work.
- *
- * @throws for a work whose terms are not known here, so that none is built in unseen
- */
-export const nestedWork = (moduleId: string): string | null => {
-  const place = carriers.exec(moduleId)?.[1];
-  if (place === undefined) return null;
-  if (!(place in known)) throw new Error(`${place} has terms of its own, which are not known here`);
-  return place;
-};
+/** A module of a folder that collects other people’s works. */
+const inCollection = /\/node_modules\/((?:three|three-stdlib)\/(?:examples\/jsm\/)?libs\/.*)$/;
 
-/** Name, licence, home and the text of the licence of a carried work. */
-export const nestedEntry = (place: string, modules: string): string => {
-  const work = known[place];
-  if (!work) throw new Error(`${place} is not known here`);
-  const text = readFileSync(join(modules, work.text), 'utf8').trimEnd();
-  return `${work.name} · ${work.license} · ${work.home}\n\n${text}`;
+/** The nested work that a module belongs to; null for none. Throws for one of a folder of others’ works that is not listed. */
+export const nestedWorkOf = (moduleId: string): NestedWork | null => {
+  const path = inCollection.exec(moduleId)?.[1];
+  if (path === undefined) return null;
+  const work = nestedWorks.find(({ folder }) => path.startsWith(folder));
+  if (!work) throw new Error(`${path} is a work of its own: name it and its licence in app/build/nested-works.ts`);
+  return work;
 };

@@ -1,23 +1,9 @@
 import type { Vec3 } from './vec.ts';
 
 /**
- * Length of the ground shadow of an upright thing: h d / (H - h), by similar triangles.
- *
- * @param lampHeightMetres height H of the lamp over the ground
- * @param objectHeightMetres height h of the thing
- * @param groundDistanceMetres level distance d from under the lamp to the thing
- * @returns metres beyond the thing; Infinity when the lamp is at or below its top (checkvalues.md 8i)
+ * Where the line from a lamp through a point meets the ground y = 0, by similar triangles; null when the lamp is at or below
+ * the point (checkvalues.md 8i).
  */
-export const groundShadowLength = (
-  lampHeightMetres: number,
-  objectHeightMetres: number,
-  groundDistanceMetres: number,
-): number =>
-  lampHeightMetres <= objectHeightMetres
-    ? Number.POSITIVE_INFINITY
-    : (objectHeightMetres * groundDistanceMetres) / (lampHeightMetres - objectHeightMetres);
-
-/** Where the line from a lamp through a point meets the ground y = 0; null when the lamp is at or below the point. */
 export const projectToGround = (lamp: Vec3, point: Vec3): Vec3 | null => {
   if (lamp[1] <= point[1]) return null;
   const k = lamp[1] / (lamp[1] - point[1]);

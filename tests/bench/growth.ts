@@ -16,8 +16,6 @@ export interface GrowthTimes {
   readonly rays: readonly RayRates[];
 }
 
-/** Issue bars: a sample's time against the one before, ten times the triangles. */
-const mostGrowth = [1.8, 2.5];
 const sizes = [3000, 30_000, 300_000];
 const size = { width: 320, height: 180 };
 const lamp: Vec3 = [5, 0.5, -8];
@@ -63,10 +61,6 @@ export const nodeRays = (growth: Growth): RayRates[] =>
 
 const ratios = (values: readonly number[]) => values.slice(1).map((value, i) => value / (values[i] as number));
 
-/** Whether the bars hold. */
-export const growsLittle = ({ samples }: GrowthTimes): boolean =>
-  ratios(samples.map(({ sampleMs }) => sampleMs)).every((ratio, i) => ratio <= (mostGrowth[i] as number));
-
 export const growthLines = ({ growth, samples, rays }: GrowthTimes): string => {
   const row = (values: readonly number[]) =>
     `${values.map((value) => value.toFixed(1).padStart(7)).join(' ')}   ${ratios(values)
@@ -74,7 +68,7 @@ export const growthLines = ({ growth, samples, rays }: GrowthTimes): string => {
       .join(', ')}`;
   return [
     `ground of ${samples.map(({ triangles }) => triangles).join(', ')} triangles, ${growth} pebbles`,
-    `  one sample, ms                ${row(samples.map(({ sampleMs }) => sampleMs))}   (bar: ${mostGrowth.join(' x, ')} x)`,
+    `  one sample, ms                ${row(samples.map(({ sampleMs }) => sampleMs))}`,
     `  its light alone, ms           ${row(samples.map(({ lightMs }) => lightMs))}`,
     `  closest hits in Node, 1000/s  ${rays.map(({ closest }) => (closest / 1000).toFixed(0).padStart(7)).join(' ')}`,
     `  shadow rays in Node, 1000/s   ${rays.map(({ any }) => (any / 1000).toFixed(0).padStart(7)).join(' ')}`,

@@ -1,62 +1,10 @@
-import { readFileSync } from 'node:fs';
-import { createServer } from 'node:http';
-import type { AddressInfo } from 'node:net';
-import { extname, join, normalize } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { gzipSync } from 'node:zlib';
 import { chromium } from 'playwright-core';
 import { build } from 'vite';
-import { servedPolicy } from '../../app/build/page-policy.ts';
 import { findChromium } from '../browser/find-chromium.ts';
+import { type Asked, serveCounting } from './serve-counting.ts';
 
-const types: Record<string, readonly [kind: string, mime: string]> = {
-  '.html': ['html', 'text/html'],
-  '.js': ['js', 'text/javascript'],
-  '.css': ['css', 'text/css'],
-  '.json': ['json', 'application/json'],
-  '.webmanifest': ['json', 'application/manifest+json'],
-  '.woff2': ['fonts', 'font/woff2'],
-  '.woff': ['fonts', 'font/woff'],
-  '.png': ['pictures', 'image/png'],
-  '.bin': ['stars', 'application/octet-stream'],
-};
 const code = ['html', 'js', 'css'];
-
-/** A file that a page asked for, and when, in milliseconds of this machine's clock. */
-interface Asked {
-  readonly name: string;
-  readonly kind: string;
-  readonly gzipBytes: number;
-  readonly at: number;
-}
-
-/** Serves a built page as a careful server would, and notes what is asked for. */
-const serveCounting = async (folder: string) => {
-  const packed = new Map<string, Buffer>();
-  const asked: Asked[] = [];
-  const server = createServer(({ url }, response) => {
-    const at = Date.now();
-    const path = new URL(url ?? '/', 'http://localhost').pathname;
-    const name = normalize(path === '/' ? 'index.html' : path.slice(1));
-    try {
-      const bytes = packed.get(name) ?? gzipSync(readFileSync(join(folder, name)), { level: 9 });
-      packed.set(name, bytes);
-      const [kind, mime] = types[extname(name)] ?? ['other', 'application/octet-stream'];
-      asked.push({ name, kind, gzipBytes: bytes.length, at });
-      response.writeHead(200, {
-        'Content-Type': mime,
-        'Content-Encoding': 'gzip',
-        'Content-Security-Policy': servedPolicy,
-      });
-      response.end(bytes);
-    } catch {
-      response.writeHead(404).end();
-    }
-  });
-  await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
-  const { port } = server.address() as AddressInfo;
-  return { url: `http://127.0.0.1:${port}/`, asked, close: () => server.close() };
-};
 
 /** Milliseconds from navigation, and what was asked for before the first picture. */
 interface Load {
@@ -106,7 +54,7 @@ const loadOnce = async (server: Awaited<ReturnType<typeof serveCounting>>): Prom
 
 const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? 0;
 
-/** Cold loads of the built page at 1440 x 900 in software GL. */
+/** First visits to the built page at 1440 x 900 in software GL: nothing is cached, and no setup is kept. */
 export const loadTimes = async (runs = 5): Promise<LoadTimes> => {
   await build({ logLevel: 'error', build: { outDir: '../../.reports/load', emptyOutDir: true } });
   const server = await serveCounting('.reports/load');
@@ -134,7 +82,7 @@ export const loadLines = ({ asked, gzipBytesByKind, codeBytes, runs, ...times }:
   const kinds = Object.entries(gzipBytesByKind).map(([kind, bytes]) => `${kind} ${kilobytes(bytes)}`);
   const largest = [...asked].sort((a, b) => b.gzipBytes - a.gzipBytes).slice(0, 8);
   return [
-    `Load, cold, 1440 x 900, software GL, median of ${runs.length}`,
+    `A first visit, nothing cached or kept, 1440 x 900, software GL, median of ${runs.length}`,
     `  first picture, coarse                   ${seconds(times.draftMs)}   (bar: 4 s)`,
     `  first picture, full size                ${seconds(times.pictureMs)}   (bar: 4 s)`,
     `  readings                                ${seconds(times.readingsMs)}`,

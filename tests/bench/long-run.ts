@@ -1,23 +1,14 @@
-import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import { findChromium } from '../browser/find-chromium.ts';
+import { type Look, longRunRows } from './long-run-rows.ts';
+import { residentMegabytes } from './resident-memory.ts';
 
-// Half an hour of use, by a script: does memory stay, do frames stay short? `tsx tests/bench/long-run.ts [MINUTES]`
+// Half an hour of use, by a script: does memory stay, do frames stay short?
+// `tsx tests/bench/long-run.ts [MINUTES]`; its exit code is 1 where one of them does not, or where the page met a fault
 const minutes = Number(process.argv[2] ?? 30);
 if (!(minutes > 0)) throw new Error(`minutes must be a number over 0, not "${process.argv[2]}"`);
-
-/** One look at the page between two rounds. */
-interface Look {
-  readonly minute: number;
-  /** What its script holds after a collection. */
-  readonly heapMegabytes: number;
-  /** What all processes of the browser hold of the machine's memory. */
-  readonly residentMegabytes: number;
-  /** Median and 95th percentile of the time between two frames while a lamp is dragged, in milliseconds. */
-  readonly frameMedian: number;
-  readonly frame95th: number;
-}
 
 const outDir = '.reports/long-run';
 await build({ logLevel: 'error', build: { outDir: `../../${outDir}`, emptyOutDir: true } });
@@ -36,26 +27,6 @@ const session = await page.context().newCDPSession(page);
 
 const quantile = (values: readonly number[], share: number): number =>
   [...values].sort((a, b) => a - b)[Math.min(Math.floor(share * values.length), values.length - 1)] ?? Number.NaN;
-
-/** Of this program's Chromium: its processes carry its own data folder or a parent among them. */
-const residentMegabytes = (): number => {
-  const field = (text: string, name: string) => Number(new RegExp(`^${name}:\\s+(\\d+)`, 'm').exec(text)?.[1]);
-  const all = readdirSync('/proc').filter((name) => /^\d+$/.test(name));
-  const statuses = new Map<number, string>();
-  for (const pid of all)
-    try {
-      statuses.set(Number(pid), readFileSync(`/proc/${pid}/status`, 'utf8'));
-    } catch {
-      // it ended meanwhile
-    }
-  const isOurs = (pid: number): boolean => {
-    if (pid === process.pid) return true;
-    const parent = field(statuses.get(pid) ?? '', 'PPid');
-    return parent > 1 && isOurs(parent);
-  };
-  const ours = [...statuses].filter(([pid, text]) => /^Name:\s+chrom/m.test(text) && isOurs(pid));
-  return ours.reduce((sum, [, text]) => sum + (field(text, 'VmRSS') || 0), 0) / 1024;
-};
 
 /** As text: what runs this file puts helpers of its own into functions, which the page does not know. */
 const startFrames = `{
@@ -125,27 +96,11 @@ for (let count = 0; minute() < minutes; count++) {
 await browser.close();
 await server.close();
 
-/** Mean of a third of the looks: the first fifth of all is warming up and counts for none. */
-const third = (which: 0 | 1 | 2, read: (look: Look) => number): number => {
-  const kept = looks.slice(Math.floor(looks.length / 5));
-  const part = kept.slice(Math.floor((which * kept.length) / 3), Math.floor(((which + 1) * kept.length) / 3));
-  return part.reduce((sum, look) => sum + read(look), 0) / part.length;
-};
 mkdirSync('.reports', { recursive: true });
 writeFileSync('.reports/long-run.json', JSON.stringify({ minutes, looks, faults }, null, 2));
 console.log(
   `${looks.length} rounds in ${minute().toFixed(0)} min; faults: ${faults.length === 0 ? 'none' : faults.join(' | ')}`,
 );
-const rows: readonly (readonly [string, (look: Look) => number])[] = [
-  ['script heap, MB', (look) => look.heapMegabytes],
-  ['all processes, MB', (look) => look.residentMegabytes],
-  ['frame, median ms', (look) => look.frameMedian],
-  ['frame, 95th ms', (look) => look.frame95th],
-];
-for (const [name, read] of rows) {
-  const [first, middle, last] = [third(0, read), third(1, read), third(2, read)];
-  const change = 100 * (last / first - 1);
-  console.log(
-    `  ${name.padEnd(20)} ${[first, middle, last].map((v) => v.toFixed(1).padStart(8)).join('')}   ${change >= 0 ? '+' : ''}${change.toFixed(1)} % (bar: 10 %)`,
-  );
-}
+const rows = longRunRows(looks);
+for (const { line } of rows) console.log(line);
+process.exitCode = faults.length === 0 && rows.every(({ holds }) => holds) ? 0 : 1;

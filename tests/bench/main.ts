@@ -4,11 +4,11 @@ import { findChromium } from '../browser/find-chromium.ts';
 import { nodeRays } from './growth.ts';
 import { lm63ParseTimes } from './lm63-parse.ts';
 import { loadTimes } from './load.ts';
-import { loadRows } from './load-rows.ts';
 import { otherLines } from './other-lines.ts';
 import { pageRows } from './page-rows.ts';
 import { buildPage, PageRuns, type Posted, resultsOf } from './page-runs.ts';
 import { putIntoReadme } from './readme-table.ts';
+import { loadRows } from './rows/load.ts';
 import { softwareRuns } from './runs.ts';
 import { scanTimes } from './scan.ts';
 import { skyTimes } from './sky.ts';
@@ -18,7 +18,7 @@ import { treeTimes } from './tree.ts';
 // Benches, apart from the tests: times as ratios within one run. Prints a table, keeps all numbers in
 // .reports/bench.json and renews the table in the README where all that it shows were run.
 //   npm run bench                      here, in software GL; then what runs in Node
-//   npm run bench -- rays remix        some benches of the page alone
+//   npm run bench -- rays remix        some benches of the page alone; the README stays as it is
 //   npm run bench -- --build           only builds the page, to be run on a machine with a graphics card
 //   npm run bench -- --results FILE    what that machine’s pages posted, a line each, into a table of its own
 const words = process.argv.slice(2);
@@ -40,7 +40,9 @@ const keep = (kind: 'software' | 'gpu', posted: readonly Posted[], more: readonl
   console.log(`${machineText(posted)}\n\n${plainOf(rows)}\n`);
   console.log(otherLines(posted, other));
   for (const { bench, error } of posted) if (error) console.error(`${bench}: ${error}`);
-  const isWhole = ['rays', 'remix', 'readings'].every((bench) => resultsOf(posted, bench).length > 0);
+  const isWhole =
+    ['rays', 'remix', 'readings'].every((bench) => resultsOf(posted, bench).length > 0) &&
+    (kind === 'gpu' || 'load' in other);
   if (isWhole) putIntoReadme(kind, `${machineText(posted)}\n\n${markdownOf(rows)}`);
 };
 

@@ -12,7 +12,7 @@ const small = { width: 320, height: 180 };
 export const softwareRuns: readonly Run[] = [
   { bench: 'rays', query: { ...small, rounds: 3, batch: 1 } },
   // the other tracer’s program alone takes software GL many minutes to compile
-  { bench: 'converge', query: { width: 64, height: 36, reference: 512 }, isOnRequest: true },
+  { bench: 'converge', query: { width: 64, height: 36, budget: 20 }, isOnRequest: true },
   { bench: 'remix', query: { width: 640, height: 360, rounds: 5 } },
   { bench: 'readings', query: { rounds: 3 } },
   { bench: 'curves', query: { ...small, rounds: 3 } },

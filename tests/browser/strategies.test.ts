@@ -96,7 +96,8 @@ describe('frames, passes and the ground: what one person can do', () => {
     const planned = await steps.count();
     expect(await steps.last().innerText()).toMatch(/to infinity$/);
     await page.getByRole('button', { name: `Make ${planned} frames of “Painted”` }).click();
-    const frames = page.getByRole('button', { name: /^Painted · focus/ });
+    const shown = page.getByRole('group', { name: 'What the viewfinder shows' });
+    const frames = shown.getByRole('button', { name: /^Painted · focus/ });
     await expect.poll(() => frames.count()).toBe(planned);
     await page.getByLabel('Sharpness').check();
     // the blend has the sharpest of all; the first of the stack alone is soft behind

@@ -1,4 +1,4 @@
-/** One formula of core, wrong in one place. */
+/** One formula of core that the page, the pictures or the readings use, wrong in one place. */
 export interface Mutation {
   readonly formula: string;
   readonly kind: 'sign' | 'power' | 'factor' | 'function';
@@ -11,12 +11,20 @@ export interface Mutation {
 
 export const mutations: readonly Mutation[] = [
   {
-    formula: 'inverse square of a point source, E = I cos / d²',
+    formula: 'inverse square of a lamp’s light, E = I cos / d²',
     kind: 'power',
-    file: 'core/photometry/closed-forms.ts',
-    from: '(intensityCandela * cosIncidence) / distanceMetres ** 2',
-    to: '(intensityCandela * cosIncidence) / distanceMetres',
+    file: 'core/photometry/open-light.ts',
+    from: '(intensity * cosReceiver) / distance ** 2',
+    to: '(intensity * cosReceiver) / distance',
     tests: ['tests/reference/photometry'],
+  },
+  {
+    formula: 'cosine of what a lamp lights, E = I cos / d²',
+    kind: 'factor',
+    file: 'core/photometry/open-light.ts',
+    from: '(intensity * cosReceiver) / distance ** 2',
+    to: 'intensity / distance ** 2',
+    tests: ['tests/reference/photometry', 'tests/core/trace/closed-forms'],
   },
   {
     formula: 'illuminance of one sample of a lamp, for the picture',
@@ -91,12 +99,20 @@ export const mutations: readonly Mutation[] = [
     tests: ['tests/reference/colour', 'tests/core/colour'],
   },
   {
-    formula: 'length of a shadow on the level, h d / (H - h)',
+    formula: 'tip of a shadow on the level, H / (H - h) of the way',
     kind: 'sign',
     file: 'core/geometry/shadow.ts',
-    from: '/ (lampHeightMetres - objectHeightMetres)',
-    to: '/ (lampHeightMetres + objectHeightMetres)',
-    tests: ['tests/reference/shadows'],
+    from: 'lamp[1] / (lamp[1] - point[1])',
+    to: 'lamp[1] / (lamp[1] + point[1])',
+    tests: ['tests/reference/shadows', 'tests/core/readings/shadow-reading'],
+  },
+  {
+    formula: 'outline of a shadow on the level',
+    kind: 'sign',
+    file: 'core/readings/shadow-reading.ts',
+    from: 'y / (y - up)',
+    to: 'y / (y + up)',
+    tests: ['tests/core/readings/shadow-reading'],
   },
   {
     formula: 'what a clear face mirrors (Fresnel)',
@@ -107,20 +123,20 @@ export const mutations: readonly Mutation[] = [
     tests: ['tests/reference/fresnel'],
   },
   {
-    formula: 'factor of a sphere, (r / d)²',
-    kind: 'power',
-    file: 'core/photometry/closed-forms.ts',
-    from: '(radiusMetres / distanceMetres) ** 2 * cosIncidence',
-    to: '(radiusMetres / distanceMetres) * cosIncidence',
-    tests: ['tests/reference/area-emitters', 'tests/reference/extended-sources', 'tests/core/photometry'],
+    formula: 'light that a spot of a globe or tube sends, cos / pi (Lambert)',
+    kind: 'factor',
+    file: 'core/photometry/emitter.ts',
+    from: 'Math.max(dot(normal, direction), 0) / Math.PI',
+    to: 'Math.max(dot(normal, direction), 0) / 2',
+    tests: ['tests/reference/area-emitters', 'tests/reference/extended-sources'],
   },
   {
-    formula: 'light of a tube under its end',
-    kind: 'factor',
-    file: 'core/photometry/closed-forms.ts',
-    from: '(candelaPerMetre / 2) * (near',
-    to: 'candelaPerMetre * (near',
-    tests: ['tests/reference/area-emitters', 'tests/reference/extended-sources', 'tests/core/photometry'],
+    formula: 'light of a tube by the angle to it, sin / pi²',
+    kind: 'function',
+    file: 'core/photometry/emitter.ts',
+    from: 'Math.max(1 - dot(first, direction) ** 2, 0)',
+    to: 'dot(first, direction) ** 2',
+    tests: ['tests/reference/photometry', 'tests/core/photometry'],
   },
   {
     formula: 'air mass (Kasten and Young 1989)',

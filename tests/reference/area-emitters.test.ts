@@ -1,20 +1,20 @@
 import { describe, it } from 'vitest';
 import { seededRandom } from '../../core/geometry/random.ts';
 import { add, normalize, scale, type Vec3 } from '../../core/geometry/vec.ts';
+import type { Emitter } from '../../core/photometry/emitter.ts';
+import { irradianceSample } from '../../core/trace/irradiance.ts';
+import { meter } from '../../core/trace/meter.ts';
+import { stageWith, standing } from '../core/support/scenes.ts';
+import { accuracySection } from './support/accuracy.ts';
 import {
   discFactorOnAxis,
   rectangleFactorUnderCorner,
   rectangleFactorUpright,
   sphereFactor,
   tubeIlluminanceUnderEnd,
-} from '../../core/photometry/closed-forms.ts';
-import type { Emitter } from '../../core/photometry/emitter.ts';
-import { polygonFactor } from '../../core/photometry/polygon-factor.ts';
-import { irradianceSample } from '../../core/trace/irradiance.ts';
-import { meter } from '../../core/trace/meter.ts';
-import { stageWith, standing } from '../core/support/scenes.ts';
-import { accuracySection } from './support/accuracy.ts';
+} from './support/closed-forms.ts';
 import { element, lantern, leaned, north, panel, roundPanel, south, tube, up } from './support/lamps.ts';
+import { polygonFactor } from './support/polygon-factor.ts';
 import { meanOverSquare } from './support/quadrature.ts';
 
 const { check } = accuracySection('Extended sources');

@@ -1,9 +1,9 @@
 import { describe, it } from 'vitest';
 import { add, type Vec3 } from '../../core/geometry/vec.ts';
-import { rectangleFactorUnderCorner, rectangleFactorUpright } from '../../core/photometry/closed-forms.ts';
 import { meter } from '../../core/trace/meter.ts';
 import { stageWith, standing } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
+import { rectangleFactorUnderCorner, rectangleFactorUpright } from './support/closed-forms.ts';
 import { element, north, panel, roundPanel, south, up } from './support/lamps.ts';
 import { meanOverSquare } from './support/quadrature.ts';
 

@@ -1,18 +1,18 @@
 import { describe, it } from 'vitest';
 import { add, type Vec3 } from '../../core/geometry/vec.ts';
+import type { Emitter } from '../../core/photometry/emitter.ts';
+import { meter } from '../../core/trace/meter.ts';
+import { stageWith, standing } from '../core/support/scenes.ts';
+import { accuracySection } from './support/accuracy.ts';
 import {
   discFactorOnAxis,
   pointIlluminance,
   rectangleFactorUnderCorner,
   rectangleFactorUpright,
   sphereFactor,
-} from '../../core/photometry/closed-forms.ts';
-import type { Emitter } from '../../core/photometry/emitter.ts';
-import { polygonFactor } from '../../core/photometry/polygon-factor.ts';
-import { meter } from '../../core/trace/meter.ts';
-import { stageWith, standing } from '../core/support/scenes.ts';
-import { accuracySection } from './support/accuracy.ts';
+} from './support/closed-forms.ts';
 import { barePoint, element, lantern, leaned, north, panel, roundPanel, south, up } from './support/lamps.ts';
+import { polygonFactor } from './support/polygon-factor.ts';
 import { meanOverSquare } from './support/quadrature.ts';
 
 const { check } = accuracySection('Extended sources');

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../core/geometry/vec.ts';
 import { beamDistanceFromPeak, peakFromBeamDistance } from '../../core/photometry/beam.ts';
-import { pointIlluminance } from '../../core/photometry/closed-forms.ts';
 import { seenEmitter } from '../../core/photometry/seen-emitter.ts';
 import { lamp } from '../../core/setup/schema/lamp.ts';
 import { meter } from '../../core/trace/meter.ts';
@@ -10,6 +9,7 @@ import { emitterOf, fluxOf } from '../../core/world/lamp-light.ts';
 import { relativeError } from '../core/support/errors.ts';
 import { stageWith, standing } from '../core/support/scenes.ts';
 import { accuracySection } from './support/accuracy.ts';
+import { pointIlluminance } from './support/closed-forms.ts';
 import { candela, element, panel, thousandLumens, tube } from './support/lamps.ts';
 
 // Rows 1.1 of the check values but for beams, which have a file of their own.

@@ -37,6 +37,9 @@ const lightPass = (bounces: number, defines: Readonly<Record<string, number>>) =
     { BOUNCES: bounces, ...defines },
   );
 
+/** Programs for light that are kept: more than any one picture needs; one that comes back later is compiled again. */
+const mostLightPrograms = 40;
+
 /** What a sample of light is taken of. */
 export interface LightTask {
   readonly view: CameraView;
@@ -56,11 +59,17 @@ export class Tracer {
     { ...stageUniforms(), ...cameraUniforms() },
     { STACK_SIZE: 24 },
   );
-  /** By what they are compiled for, when first used: a program that does one thing is quicker than one that chooses. */
+  /**
+   * By what they are compiled for, the one used last at the end: a program that does one thing is quicker than one that
+   * chooses.
+   */
   private readonly light = new Map<string, ReturnType<typeof lightPass>>();
 
-  constructor(gl: WebGLRenderer) {
+  private readonly mostPrograms: number;
+
+  constructor(gl: WebGLRenderer, mostPrograms = mostLightPrograms) {
     this.gl = gl;
+    this.mostPrograms = mostPrograms;
   }
 
   /** Uploads a stage if it is not the present one; true when it changed. */
@@ -92,10 +101,16 @@ export class Tracer {
     };
     const key = JSON.stringify([bounces, defines]);
     const known = this.light.get(key);
-    if (known) return known;
-    const pass = lightPass(bounces, defines);
-    this.setStageOf(pass, textures, stage);
+    const pass = known ?? lightPass(bounces, defines);
+    if (!known) this.setStageOf(pass, textures, stage);
+    this.light.delete(key);
     this.light.set(key, pass);
+    // nobody holds a program from one drawing to the next, so that the one least used lately is free to go
+    for (const [oldest, unused] of this.light) {
+      if (this.light.size <= this.mostPrograms) break;
+      unused.dispose();
+      this.light.delete(oldest);
+    }
     return pass;
   }
 

@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { licencesText, packageFolder } from '../../../app/build/licences-plugin.ts';
-import { nestedWork } from '../../../app/build/nested-works.ts';
+import { nestedWorkOf } from '../../../app/build/nested-works.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'lampfall-licences-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -50,32 +50,32 @@ describe('licencesText', () => {
   });
 });
 
-describe('works that packages carry under terms of their own', () => {
-  const draco = 'three/examples/jsm/libs/draco';
+describe('nestedWorkOf', () => {
+  const libs = '/a/node_modules/three/examples/jsm/libs';
 
-  it.each([
-    [`/a/node_modules/${draco}/gltf/draco_wasm_wrapper.js`, draco],
-    [`/a/node_modules/${draco}/gltf/draco_decoder.wasm?url&inline`, draco],
-    ['/a/node_modules/three/build/three.core.js', null],
-    ['/a/app/web/scans/worker-tools.ts', null],
-  ])('%s: %s', (id, place) => expect(nestedWork(id)).toBe(place));
-
-  it('refuses one whose terms are not known', () => {
-    expect(() => nestedWork('/a/node_modules/three/examples/jsm/libs/basis/basis_transcoder.js')).toThrow(
-      'three/examples/jsm/libs/basis has terms of its own, which are not known here',
+  it('knows the decoder that the reading of scans takes in, and its terms stand in the text beside the package’s own', () => {
+    const taken = readFileSync(join(import.meta.dirname, '../../../app/web/scans/worker-tools.ts'), 'utf8');
+    const ids = [...taken.matchAll(/import\('(three\/examples\/jsm\/libs\/[^']+)'\)/g)].map(([, id]) => id as string);
+    expect(ids).toHaveLength(2);
+    const works = ids.map((id) => nestedWorkOf(`/a/node_modules/${id}`));
+    expect(works.map((work) => work?.license)).toEqual(['Apache-2.0', 'Apache-2.0']);
+    const text = licencesText(
+      [made('three', { license: 'MIT' })],
+      works.flatMap((work) => work ?? []),
     );
+    expect(text.match(/^Draco .* · Apache-2\.0$/gm)).toHaveLength(1);
+    expect(text).toMatch(/Copyright The Draco Authors\s+Apache License\s+Version 2\.0, January 2004/);
+    expect(text).toContain('END OF TERMS AND CONDITIONS');
+    expect(text).toContain('three 1.2.3 · MIT');
   });
 
-  it('gives the decoder of scans its own licence, as the file beside it says', () => {
-    expect(readFileSync(`node_modules/${draco}/README.md`, 'utf8')).toMatch(/## License\s+\[Apache License 2\.0\]/);
-    const text = licencesText([], [draco, draco]);
-    expect(text.match(/^Draco decoder.* · Apache-2\.0 · /gm)).toHaveLength(1);
-    expect(text).toMatch(/Apache License\s+Version 2\.0, January 2004.*END OF TERMS AND CONDITIONS/s);
+  it('is null for what is the package’s own work', () => {
+    expect(nestedWorkOf('/a/node_modules/three/build/three.core.js')).toBeNull();
+    expect(nestedWorkOf('/a/app/web/main.tsx')).toBeNull();
   });
 
-  it('names every such work that the sources take in', () => {
-    const sources = readFileSync('app/web/scans/worker-tools.ts', 'utf8');
-    const taken = [...sources.matchAll(/import\('([^']+)'\)/g)].map(([, id]) => `/node_modules/${id}`);
-    expect(taken.map(nestedWork)).toEqual([draco, draco]);
+  it('refuses a work that nobody listed, so that none is built in unseen', () => {
+    for (const file of ['basis/basis_transcoder.js', 'meshopt_decoder.module.js'])
+      expect(() => nestedWorkOf(`${libs}/${file}`)).toThrow(`libs/${file} is a work of its own`);
   });
 });

@@ -1,16 +1,6 @@
 import { FloatType, NearestFilter, RGBAFormat, type WebGLRenderer, WebGLRenderTarget } from 'three';
 import { FullScreenPass } from '../../../app/web/render/full-screen-pass.ts';
 import type { Size } from '../../../app/web/render/layer-store.ts';
-import { airGlsl } from '../../../app/web/render/shaders/air.glsl.ts';
-import { cameraGlsl } from '../../../app/web/render/shaders/camera.glsl.ts';
-import { discGlsl } from '../../../app/web/render/shaders/disc.glsl.ts';
-import { emitterGlsl } from '../../../app/web/render/shaders/emitter.glsl.ts';
-import { holderGlsl } from '../../../app/web/render/shaders/holder.glsl.ts';
-import { irradianceGlsl } from '../../../app/web/render/shaders/irradiance.glsl.ts';
-import { seenEmitterGlsl } from '../../../app/web/render/shaders/seen-emitter.glsl.ts';
-import { sequenceGlsl } from '../../../app/web/render/shaders/sequence.glsl.ts';
-import { surfaceGlsl } from '../../../app/web/render/shaders/surface.glsl.ts';
-import { treeGlsl } from '../../../app/web/render/shaders/tree.glsl.ts';
 import { SourceTables } from '../../../app/web/render/source-tables.ts';
 import { createStageTextures, type StageTextures } from '../../../app/web/render/stage-textures.ts';
 import {
@@ -24,103 +14,62 @@ import {
 } from '../../../app/web/render/uniforms.ts';
 import type { CameraView } from '../../../core/camera/camera-view.ts';
 import type { Stage } from '../../../core/world/stage.ts';
+import {
+  cameraWalkFragment,
+  differenceFragment,
+  fetchFragment,
+  shadowRaysFragment,
+  shadowWalkFragment,
+} from './bare-shaders.ts';
 import type { TracedLight } from './traced-lights.ts';
-
-const precision =
-  'precision highp float;\nprecision highp int;\nprecision highp usampler2D;\nprecision highp sampler2D;';
-
-/** Writes the camera’s rays: origin and limit, direction. */
-const cameraRaysFragment = `${precision}
-${sequenceGlsl}
-${discGlsl}
-${cameraGlsl}
-layout(location = 0) out highp vec4 from;
-layout(location = 1) out highp vec4 along;
-void main() {
-  Ray ray = cameraRay(uvec2(gl_FragCoord.xy));
-  from = vec4(ray.origin, 1e20);
-  along = vec4(ray.direction, 0.0);
-}`;
-
-/** Writes the shadow rays that the renderer traces for a sample; a limit of -1 where it traces none. */
-const shadowRaysFragment = `${precision}
-${treeGlsl}
-${sequenceGlsl}
-${discGlsl}
-${cameraGlsl}
-${surfaceGlsl}
-${emitterGlsl}
-${airGlsl}
-${seenEmitterGlsl}
-${holderGlsl}
-${irradianceGlsl}
-uniform usampler2D firstHits;
-layout(location = 0) out highp vec4 from;
-layout(location = 1) out highp vec4 along;
-void main() {
-  uvec2 pixel = uvec2(gl_FragCoord.xy);
-  uvec4 record = texelFetch(firstHits, ivec2(pixel), 0);
-  from = vec4(0.0, 0.0, 0.0, -1.0);
-  along = vec4(0.0);
-  if (record.x == 0u) return;
-  Ray ray = cameraRay(pixel);
-  Surface surface = surfaceOf(record, ray.origin, ray.direction);
-  vec2 uv = vec2(sampleNumber(sampleIndex, DIM_EMITTERU, pixel), sampleNumber(sampleIndex, DIM_EMITTERV, pixel));
-  LightSample light = lightSample(surface.near, uv, Moments(0, sampleNumber(sampleIndex, DIM_MOMENT, pixel)));
-  from = vec4(surface.near.shadowOrigin, light.lux > 0.0 ? light.limit : -1.0);
-  along = vec4(light.direction, 0.0);
-}`;
-
-/** The walk and nothing else: a ray in, met or not out. */
-const walkFragment = `${precision}
-${treeGlsl}
-uniform highp sampler2D raysFrom;
-uniform highp sampler2D raysAlong;
-out vec4 met;
-void main() {
-  vec4 from = texelFetch(raysFrom, ivec2(gl_FragCoord.xy), 0);
-  vec3 along = texelFetch(raysAlong, ivec2(gl_FragCoord.xy), 0).xyz;
-#if CLOSEST == 1
-  vec3 hit = vec3(0.0);
-  met = vec4(closestHit(from.xyz, along, hit) >= 0);
-#else
-  met = vec4(from.w > 0.0 && anyHit(from.xyz, along, from.w));
-#endif
-}`;
 
 const none = { HAS_SHEEN: 0, HAS_CLOTH: 0, HAS_HAZE: 0 };
 /** Any will do until a source is known. */
 const noLamp = { SOURCE_KIND: 0, LAMP_SHAPE: 0, HAS_MEASURED: 0, HAS_HOLDER: 0, MOMENTS: 1 };
-const walkPass = (closest: number) =>
-  new FullScreenPass(
-    walkFragment,
-    { ...stageUniforms(), raysFrom: { value: null as unknown }, raysAlong: { value: null as unknown } },
-    { STACK_SIZE: 24, CLOSEST: closest },
-  );
+const rayUniforms = () => ({ raysFrom: { value: null as unknown }, raysAlong: { value: null as unknown } });
 
-/** Rays of one sample, ready for the walk. */
+/** Shadow rays of one sample: origin and limit, direction; a limit of -1 where there is none. */
 export type Rays = WebGLRenderTarget;
 
-/** Walks of the renderer’s own tree for the renderer’s own rays, which are written down before anything is timed. */
+/**
+ * Walks of the renderer’s own tree for the renderer’s own rays, and nothing else. Rays of the camera are made in the kernel,
+ * as cheaply as the renderer makes them; shadow rays are written down before anything is timed and fetched by the walk:
+ * `fetch` is that fetching alone, to be taken off.
+ */
 export class BareKernel {
   private readonly gl: WebGLRenderer;
   private readonly textures: StageTextures;
   private readonly tables = new SourceTables();
   private readonly met: WebGLRenderTarget;
-  private readonly cameraRays = new FullScreenPass(cameraRaysFragment, cameraUniforms());
+  private readonly different: WebGLRenderTarget;
   private readonly shadowRays = new FullScreenPass(
     shadowRaysFragment,
     { ...stageUniforms(), ...cameraUniforms(), ...sourceUniforms(), firstHits: { value: null as unknown } },
     { STACK_SIZE: 24, ...none, ...noLamp },
   );
-  private readonly closest = walkPass(1);
-  private readonly any = walkPass(0);
+  private readonly fromCamera = new FullScreenPass(
+    cameraWalkFragment,
+    { ...stageUniforms(), ...cameraUniforms() },
+    { STACK_SIZE: 24 },
+  );
+  private readonly toLight = new FullScreenPass(
+    shadowWalkFragment,
+    { ...stageUniforms(), ...rayUniforms() },
+    { STACK_SIZE: 24 },
+  );
+  private readonly fetched = new FullScreenPass(fetchFragment, rayUniforms());
+  private readonly difference = new FullScreenPass(differenceFragment, {
+    firstHits: { value: null as unknown },
+    walked: { value: null as unknown },
+  });
 
   constructor(gl: WebGLRenderer, stage: Stage, { width, height }: Size) {
     this.gl = gl;
     this.textures = createStageTextures(stage);
-    this.met = new WebGLRenderTarget(width, height, { depthBuffer: false });
-    for (const pass of [this.shadowRays, this.closest, this.any]) {
+    const exact = { depthBuffer: false, minFilter: NearestFilter, magFilter: NearestFilter } as const;
+    this.met = new WebGLRenderTarget(width, height, exact);
+    this.different = new WebGLRenderTarget(width, height, exact);
+    for (const pass of [this.shadowRays, this.fromCamera, this.toLight]) {
       setStage(pass.uniforms, this.textures);
       pass.define('STACK_SIZE', this.textures.stackSize);
     }
@@ -138,12 +87,7 @@ export class BareKernel {
     });
   }
 
-  raysOfCamera(view: CameraView, sample: number, rays = this.makeRays()): Rays {
-    setCamera(this.cameraRays.uniforms, view, rays, sample);
-    this.cameraRays.draw(this.gl, rays);
-    return rays;
-  }
-
+  /** Writes down the rays that the renderer traces for the light of a sample over its first hits. */
   raysToLight(
     view: CameraView,
     stage: Stage,
@@ -161,44 +105,37 @@ export class BareKernel {
     return rays;
   }
 
-  /** How many rays there are to trace. */
-  countOf(rays: Rays): number {
-    const { width, height } = rays;
-    const values = new Float32Array(width * height * 4);
-    this.gl.readRenderTargetPixels(rays, 0, 0, width, height, values);
-    let count = 0;
-    for (let i = 3; i < values.length; i += 4) if ((values[i] as number) > 0) count++;
-    return count;
+  walkFromCamera(view: CameraView, sample: number): WebGLRenderTarget {
+    setCamera(this.fromCamera.uniforms, view, this.met, sample);
+    this.fromCamera.draw(this.gl, this.met);
+    return this.met;
   }
 
-  /** How many of the rays walked last met something. */
-  countMet(): number {
-    const { width, height } = this.met;
-    const bytes = new Uint8Array(width * height * 4);
-    this.gl.readRenderTargetPixels(this.met, 0, 0, width, height, bytes);
-    let count = 0;
-    for (let i = 0; i < bytes.length; i += 4) if ((bytes[i] as number) > 0) count++;
-    return count;
-  }
-
-  walk(rays: Rays, kind: 'closest' | 'any'): WebGLRenderTarget {
-    const pass = this[kind];
+  private overRays(pass: BareKernel['toLight' | 'fetched'], rays: Rays): WebGLRenderTarget {
     pass.uniforms.raysFrom.value = rays.textures[0];
     pass.uniforms.raysAlong.value = rays.textures[1];
     pass.draw(this.gl, this.met);
     return this.met;
   }
 
+  walkToLight(rays: Rays): WebGLRenderTarget {
+    return this.overRays(this.toLight, rays);
+  }
+
+  fetch(rays: Rays): WebGLRenderTarget {
+    return this.overRays(this.fetched, rays);
+  }
+
+  /** Where the renderer’s first hits and those that the bare walk met last are not the same triangles. */
+  differenceTo(hits: WebGLRenderTarget): WebGLRenderTarget {
+    this.difference.uniforms.firstHits.value = hits.texture;
+    this.difference.uniforms.walked.value = this.met.texture;
+    this.difference.draw(this.gl, this.different);
+    return this.different;
+  }
+
   dispose(): void {
-    for (const thing of [
-      this.textures,
-      this.tables,
-      this.met,
-      this.cameraRays,
-      this.shadowRays,
-      this.closest,
-      this.any,
-    ])
-      thing.dispose();
+    const passes = [this.shadowRays, this.fromCamera, this.toLight, this.fetched, this.difference];
+    for (const thing of [this.textures, this.tables, this.met, this.different, ...passes]) thing.dispose();
   }
 }

@@ -5,7 +5,7 @@ import stonesText from '../../../assets/setups/three-stones.json?raw';
 import { benchConvergence } from './converge.ts';
 import { benchCurves } from './curves.ts';
 import { benchGrowth } from './growth.ts';
-import { lampKinds } from './lit-pebbles.ts';
+import { lampKinds, rayCases } from './lit-pebbles.ts';
 import { benchMovedSubject } from './moved-subject.ts';
 import { benchMovingPass } from './moving-pass.ts';
 import { OtherTracer } from './other-tracer.ts';
@@ -27,17 +27,20 @@ export const benches: Readonly<Record<string, Bench>> = {
   *rays(gl, query) {
     const size = sizeIn(query);
     const [rounds, batch] = [numberIn(query, 'rounds', 5), numberIn(query, 'batch', 4)];
-    for (const triangles of numbersIn(query, 'triangles', [few, some, many]))
-      for (const passes of numbersIn(query, 'passes', [1, 6, 16]))
-        yield { ...size, ...benchRays(gl, triangles, passes, size, rounds, batch) };
+    for (const kind of query.get('cases')?.split(',') ?? rayCases) {
+      const isCheapest = kind === 'torch';
+      for (const triangles of numbersIn(query, 'triangles', isCheapest ? [few, some, many] : [some]))
+        for (const passes of numbersIn(query, 'passes', isCheapest ? [1, 6, 16] : [6]))
+          yield { ...size, ...benchRays(gl, kind as 'torch', triangles, passes, size, rounds, batch) };
+    }
   },
   async *converge(gl, query) {
-    const size = sizeIn(query, 320, 180);
-    const [triangles, samples] = [numberIn(query, 'triangles', some), numberIn(query, 'reference', 4096)];
+    const size = sizeIn(query);
+    const [triangles, seconds] = [numberIn(query, 'triangles', some), numberIn(query, 'budget', 40)];
     const other = new OtherTracer(gl);
     for (const kind of query.get('kinds')?.split(',') ?? lampKinds)
       for (const lamps of numbersIn(query, 'lamps', [1, 6]))
-        yield { ...size, ...(await benchConvergence(gl, other, triangles, kind as 'torch', lamps, size, samples)) };
+        yield { ...size, ...(await benchConvergence(gl, other, triangles, kind as 'torch', lamps, size, seconds)) };
   },
   *remix(gl, query) {
     const size = sizeIn(query);

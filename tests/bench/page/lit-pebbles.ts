@@ -8,8 +8,14 @@ import { type TracedLight, tracedLights } from './traced-lights.ts';
 export const lampKinds = ['torch', 'panel', 'tube'] as const;
 export type LampKind = (typeof lampKinds)[number];
 
-const lampOf: Readonly<Record<LampKind, object>> = {
-  torch: { kind: 'torch', diameterMm: 35, beam: { shape: 'spot', beamDegrees: 60 } },
+/** What rays are timed for: the cheapest program for light, one of an area, and one of a lamp on its way. */
+export const rayCases = ['torch', 'panel', 'walked'] as const;
+export type RayCase = (typeof rayCases)[number];
+
+const torch = { kind: 'torch', diameterMm: 35, beam: { shape: 'spot', beamDegrees: 60 } };
+const lampOf: Readonly<Record<LampKind | RayCase, object>> = {
+  torch,
+  walked: torch,
   panel: { kind: 'panel', widthMm: 600, heightMm: 600 },
   tube: { kind: 'tube', lengthMm: 1000, diameterMm: 30 },
 };
@@ -22,19 +28,28 @@ const placeOf = (i: number): [number, number, number] => {
   return [i % 2 === 0 ? east : -east, north, 0.5 + 0.15 * step];
 };
 
-/** The pebble ground under so many lamps on stands, all aimed at its middle; nobody is drawn. */
-export const litPebbles = (triangles: number, kind: LampKind, lamps: number): Setup => {
+/** Metres north that a lamp on its way goes. */
+const walkedMetres = 1.5;
+
+const wayOf = (i: number, kind: LampKind | RayCase): [number, number, number][] => {
+  const [east, north, up] = placeOf(i);
+  return kind === 'walked' ? [placeOf(i), [east, north + walkedMetres, up]] : [placeOf(i)];
+};
+
+/** The pebble ground under so many lamps on stands, or walked, all aimed at its middle; nobody is drawn. */
+export const litPebbles = (triangles: number, kind: LampKind | RayCase, lamps: number): Setup => {
   const setup = pebbleSetup(triangles, 'finer');
   const passes = Array.from({ length: lamps }, (_, i) => ({
     id: `p${i}`,
     name: `P${i}`,
     lampId: 'lamp',
     off: 5,
-    held: 'stand',
-    waypoints: [{ position: placeOf(i), aim: [0, 9, 0.3] }],
+    held: kind === 'walked' ? 'hand' : 'stand',
+    waypoints: wayOf(i, kind).map((position, time) => ({ position, aim: [0, 9, 0.3], time: 5 * time })),
   }));
   return validateSetup({
     ...setup,
+    camera: { ...setup.camera, drawn: { ...setup.camera.drawn, holder: false } },
     lamps: [{ id: 'lamp', name: 'Lamp', output: { from: 'lumens', lumens: 100 }, ...lampOf[kind] }],
     schemes: [{ id: 's', name: 'S', frames: [{ id: 'f', name: 'F', passes }] }],
   });

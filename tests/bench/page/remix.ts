@@ -8,9 +8,10 @@ import { layersOfScene, SceneLayers } from '../../../app/web/render/scene-layers
 import { shownFrames } from '../../../app/web/render/shown-frames.ts';
 import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
 import { wholeFrame } from '../../../core/setup/blend-entries.ts';
-import type { Frame, Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld, type World } from '../../../core/world/world.ts';
 import { litPebbles } from './lit-pebbles.ts';
+import { changes, withCamera, withLamps } from './remix-changes.ts';
 import { median } from './timing.ts';
 
 /** Times in milliseconds from a changed setup to its picture on the canvas; medians of rounds in one run. */
@@ -29,25 +30,6 @@ export interface RemixTimes {
   readonly movedMs: number;
 }
 
-const withFrame = (setup: Setup, change: (frame: Frame) => Frame): Setup => {
-  const [scheme] = setup.schemes as [Scheme];
-  return { ...setup, schemes: [{ ...scheme, frames: scheme.frames.map(change) }] };
-};
-
-const withPass = (setup: Setup, change: (pass: Pass) => Partial<Pass>): Setup =>
-  withFrame(setup, (frame) => ({
-    ...frame,
-    passes: frame.passes.map((pass, i) => (i === 0 ? { ...pass, ...change(pass) } : pass)),
-  }));
-
-const withCamera = (setup: Setup, metres: number): Setup => {
-  const [east, north, up] = setup.camera.position;
-  return { ...setup, camera: { ...setup.camera, position: [east + metres, north, up] } };
-};
-
-const withLamps = (setup: Setup, lamps: number): Setup =>
-  withFrame(setup, (frame) => ({ ...frame, passes: frame.passes.slice(0, lamps) }));
-
 /** A world without moon and sky. */
 const lampsAlone = (world: World): World => ({
   ...world,
@@ -56,22 +38,6 @@ const lampsAlone = (world: World): World => ({
     lights: frame.lights.filter(({ source }) => source.kind === 'lamp'),
   })),
 });
-
-/** What a user does to one lamp or to the camera, each time to another value. */
-const changes = {
-  level: (setup: Setup, round: number) => withPass(setup, () => ({ levelPercent: 40 + round })),
-  gel: (setup: Setup, round: number) =>
-    withPass(setup, () => ({ gels: [{ name: 'Warm', shiftMired: 20 + round, transmission: 0.7, colour: null }] })),
-  seconds: (setup: Setup, round: number) => withPass(setup, () => ({ off: 3 + 0.1 * round })),
-  iso: (setup: Setup, round: number) => withFrame(setup, (frame) => ({ ...frame, iso: 500 + 10 * round })),
-  moved: (setup: Setup, round: number) =>
-    withPass(setup, ({ waypoints }) => ({
-      waypoints: waypoints.map(({ position: [east, north, up], ...rest }) => ({
-        ...rest,
-        position: [east + 0.05 * (round + 1), north, up],
-      })),
-    })),
-};
 
 /** As the page does it: world, wanted layers, tracing of what is new, mixing, developing; a pixel of the canvas is waited for. */
 const showing = (gl: WebGLRenderer, size: Size) => {

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { distance, normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
-import { rectangleFactorUnderCorner } from '../../../core/photometry/closed-forms.ts';
 import type { Emitter } from '../../../core/photometry/emitter.ts';
 import { distanceForLight } from '../../../core/readings/stand-back.ts';
 import { type SurfacePoint, surfaceAlong } from '../../../core/trace/surface-point.ts';
 import { emitterOf } from '../../../core/world/lamp-light.ts';
+import { rectangleFactorUnderCorner } from '../../reference/support/closed-forms.ts';
 import { lampOf } from '../photometry/lamps.ts';
 import { relativeError } from '../support/errors.ts';
 import { stageWith, standing, subjectOf } from '../support/scenes.ts';

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { cameraView } from '../../../core/camera/camera-view.ts';
-import { groundShadowLength } from '../../../core/geometry/shadow.ts';
+import { projectToGround } from '../../../core/geometry/shadow.ts';
 import { add, scale, type Vec3 } from '../../../core/geometry/vec.ts';
 import { intensityPerLumen } from '../../../core/photometry/beam.ts';
-import { pointIlluminance } from '../../../core/photometry/closed-forms.ts';
 import { shadowReading } from '../../../core/readings/shadow-reading.ts';
 import { meter } from '../../../core/trace/meter.ts';
+import { pointIlluminance } from '../../reference/support/closed-forms.ts';
 import { relativeError } from '../support/errors.ts';
 import { cosineBeam, discEmitter, halfSpaceBeam, stageWith, standing, subjectOf } from '../support/scenes.ts';
 
@@ -102,7 +102,7 @@ describe('ground shadow lengths', () => {
     [1.4, 1.39, 8],
     [0.3, 0.02, 5],
   ])('lamp %d m, thing %d m, %d m apart: the tip meets the ray over the top (rel 1e-9)', (lamp, thing, away) => {
-    const length = groundShadowLength(lamp, thing, away);
+    const length = (projectToGround([0, lamp, 0], [away, thing, 0])?.[0] ?? Number.NaN) - away;
     // the ray from lamp to top, followed down to the ground
     expect(relativeError(lamp / (away + length), thing / length)).toBeLessThanOrEqual(tolerance);
     expect(relativeError(length, (thing * away) / (lamp - thing))).toBeLessThanOrEqual(tolerance);

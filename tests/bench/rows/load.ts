@@ -1,20 +1,20 @@
-import type { LoadTimes } from './load.ts';
-import type { Row } from './table.ts';
+import type { LoadTimes } from '../load.ts';
+import type { Row } from '../table.ts';
 
-/** Issue bars: code before the first picture, gzipped; and that picture, coarse, after the navigation. */
+/** Issue bars of a first visit: code before the first picture, gzipped; and that picture, coarse, after the navigation. */
 const mostCodeBytes = 450_000;
 const mostMs = 4000;
 
 export const loadRows = ({ codeBytes, draftMs, pictureMs }: LoadTimes): Row[] => [
   {
-    what: 'load, cold: code before the first picture, gzipped',
+    what: 'a first visit: code before the first picture, gzipped',
     measured: `${(codeBytes / 1000).toFixed(0)} kB`,
     ratio: '',
     goal: 'at most 450 kB',
     isMet: codeBytes <= mostCodeBytes,
   },
   {
-    what: 'load, cold: first picture of the sample, coarse · full size',
+    what: 'a first visit: first picture of the sample, coarse · full size',
     measured: `${(draftMs / 1000).toFixed(1)} s · ${(pictureMs / 1000).toFixed(1)} s`,
     ratio: '',
     goal: 'at most 4 s',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Vec3 } from '../../../core/geometry/vec.ts';
+import type { Vec3 } from '../../core/geometry/vec.ts';
+import { relativeError } from '../core/support/errors.ts';
 import {
   discFactorOnAxis,
   pointIlluminance,
@@ -7,9 +8,8 @@ import {
   rectangleFactorUpright,
   sphereFactor,
   tubeIlluminanceUnderEnd,
-} from '../../../core/photometry/closed-forms.ts';
-import { polygonFactor } from '../../../core/photometry/polygon-factor.ts';
-import { relativeError } from '../support/errors.ts';
+} from './support/closed-forms.ts';
+import { polygonFactor } from './support/polygon-factor.ts';
 
 const origin: Vec3 = [0, 0, 0];
 const up: Vec3 = [0, 1, 0];

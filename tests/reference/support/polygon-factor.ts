@@ -1,4 +1,4 @@
-import { add, cross, dot, length, scale, sub, type Vec3 } from '../geometry/vec.ts';
+import { add, cross, dot, length, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 
 /** The part of a polygon on the positive side of a plane through the origin; heights are distances from that plane. */
 const aboveHorizon = (corners: readonly Vec3[], normal: Vec3): Vec3[] =>
