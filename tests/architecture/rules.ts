@@ -84,7 +84,7 @@ const brokenInWeb = (folder: string, { kind, target }: Import): string | null =>
   if (kind === 'package') return part.packages?.includes(target) === false ? `${own} may not import ${target}` : null;
   if (target.startsWith('core/') || target.startsWith(`${own}/`)) return null;
   if (target.startsWith('app/card/') && !(folder in webParts)) return null;
-  if (part.assets && /^(assets\/.*\.json|package\.json|CHANGELOG\.md)$/.test(target)) return null;
+  if (part.assets && /^(assets\/.*\.(json|md)|package\.json)$/.test(target)) return null;
   const other = /^app\/web\/([^/]+)\//.exec(target)?.[1];
   return other !== undefined && part.folders.includes(other) ? null : `${own} may not import ${target}`;
 };

@@ -1,5 +1,5 @@
 import { useId, useState } from 'react';
-import changes from '../../../CHANGELOG.md?raw';
+import changes from '../../../assets/CHANGELOG.md?raw';
 import { version } from '../../../package.json';
 import { useSession } from '../state/session.ts';
 import { useModal } from '../ui/use-modal.ts';

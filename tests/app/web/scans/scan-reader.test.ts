@@ -32,6 +32,19 @@ const fakeWorker = () => {
   return { worker, asked, say, breakDown, state };
 };
 
+/** A reader whose first worker has read the file; another stands by. */
+const readByTwo = () => {
+  const [one, two] = [fakeWorker(), fakeWorker()];
+  const workers = [one.worker, two.worker];
+  const reader = readScanFile(
+    file,
+    () => {},
+    () => workers.shift() as ScanWorker,
+  );
+  one.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+  return { one, two, reader };
+};
+
 describe('readScanFile', () => {
   it('asks for the file, passes progress on, and answers what is asked of it by number', async () => {
     const { worker, asked, say } = fakeWorker();
@@ -76,14 +89,7 @@ describe('readScanFile', () => {
   });
 
   it('has another read the file where the worker breaks down, and asks it what is still awaited', async () => {
-    const [one, two] = [fakeWorker(), fakeWorker()];
-    const workers = [one.worker, two.worker];
-    const reader = readScanFile(
-      file,
-      () => {},
-      () => workers.shift() as ScanWorker,
-    );
-    one.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    const { one, two, reader } = readByTwo();
     expect(await reader.summary).toEqual({ triangleCount: 1 });
     const packing = reader.pack(placing);
     one.breakDown();
@@ -98,14 +104,7 @@ describe('readScanFile', () => {
   });
 
   it('keeps what is asked while another reads the file again, and asks it once when it has', async () => {
-    const [one, two] = [fakeWorker(), fakeWorker()];
-    const workers = [one.worker, two.worker];
-    const reader = readScanFile(
-      file,
-      () => {},
-      () => workers.shift() as ScanWorker,
-    );
-    one.say({ kind: 'read', summary: { triangleCount: 1 } as never });
+    const { one, two, reader } = readByTwo();
     one.breakDown();
     const measuring = reader.measure(placing);
     expect(two.asked).toEqual([{ kind: 'read', file }]);
