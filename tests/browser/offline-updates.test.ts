@@ -110,6 +110,8 @@ describe('newer builds of the page', () => {
     await buildPage('fourth');
     const page = await openPage();
     await lookForNewer(page);
+    // the page hears of it a little after the worker is settled
+    await expect.poll(() => stateOf(page)).toEqual({ isReady: true, hasNewer: true });
     await page.evaluate(() => window.offlinePage.takeUpNewer());
     await page.waitForFunction(() => window.offlinePage?.build === 'fourth' && window.offlinePage.state().isReady);
     await page.evaluate(async () => {

@@ -28,7 +28,8 @@ describe('walking from lamp to lamp', () => {
       .toMatch(/m to walk .* You have \d+ s\. Split them into two frames/);
     await app.page.getByRole('button', { name: 'Split in two frames' }).click();
     await expect.poll(() => app.caution('cannot-walk').count()).toBe(0);
-    const frames = app.page.getByRole('button', { name: /^Painted/ });
+    const shown = app.page.getByRole('group', { name: 'What the viewfinder shows' });
+    const frames = shown.getByRole('button', { name: /^Painted/ });
     await expect.poll(() => frames.allInnerTexts()).toEqual(['Painted', 'Painted 2']);
     await app.page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => app.caution('cannot-walk').count()).toBe(1);
