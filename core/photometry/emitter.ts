@@ -67,7 +67,7 @@ export const emitterArea = ({ shape, halfWidthMetres: w, halfHeightMetres: h }: 
 
 /**
  * A spot on the emitter for two numbers in [0, 1); (0.5, 0.5) is the middle, which stands for the whole lamp. Spots are
- * even over the surface: the density that goes with this sampler is `emitterSpotDensity`.
+ * even over the surface.
  */
 export const emitterSpot = (emitter: Emitter, pose: Pose, u: number, v: number): EmitterSpot => {
   const { shape, halfWidthMetres: w, halfHeightMetres: h } = emitter;
@@ -89,9 +89,6 @@ export const emitterSpot = (emitter: Emitter, pose: Pose, u: number, v: number):
   const [a, b] = shape === 'disc' ? discFromSquare(u, v).map((x) => x * w) : [(2 * u - 1) * w, (2 * v - 1) * h];
   return { spot: add(add(position, scale(first, a as number)), scale(second, b as number)), normal: null };
 };
-
-/** Density of `emitterSpot` per square metre of the emitter's surface; a point has all its spots in one place: Infinity. */
-export const emitterSpotDensity = (emitter: Emitter): number => 1 / emitterArea(emitter);
 
 /**
  * Intensity in candela per lumen that a spot sends in a direction.

@@ -1,5 +1,6 @@
 import { dot, length, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import { type Emitter, emitterSpot, type Pose, poseToward, spotIntensityPerLumen } from './emitter.ts';
+import { type Emitter, type Pose, poseToward, spotIntensityPerLumen } from './emitter.ts';
+import { facingSpot } from './facing-spot.ts';
 
 /** Where light falls, and the unit normal that the cosine is taken with. */
 export interface Plate {
@@ -14,8 +15,9 @@ export interface OpenSample {
   /** Unit. */
   readonly toLamp: Vec3;
   readonly distance: number;
-  /** Of the spot, as `emitterSpot` gives it. */
+  /** Of the spot, as `facingSpot` gives both. */
   readonly spotNormal: Vec3 | null;
+  readonly crowding: number;
 }
 
 /** Inverse square and cosine from one spot of a lamp. Two numbers in [0, 1) choose the spot. */
@@ -26,15 +28,15 @@ export const openLampSample = (
   u: number,
   v: number,
 ): OpenSample => {
-  const found = emitterSpot(emitter, pose, u, v);
+  const found = facingSpot(emitter, pose, place, u, v);
   const way = sub(found.spot, place);
   const distance = Math.max(length(way), 1e-4);
   const toLamp = scale(way, 1 / distance);
   const cosReceiver = dot(normal, toLamp);
-  const spotNormal = found.normal;
-  if (cosReceiver <= 0) return { lux: 0, toLamp, distance, spotNormal };
+  const { normal: spotNormal, crowding } = found;
+  if (cosReceiver <= 0) return { lux: 0, toLamp, distance, spotNormal, crowding };
   const intensity = spotIntensityPerLumen(emitter, pose, scale(toLamp, -1), spotNormal);
-  return { lux: (intensity * cosReceiver) / distance ** 2, toLamp, distance, spotNormal };
+  return { lux: (intensity * cosReceiver) / (distance ** 2 * crowding), toLamp, distance, spotNormal, crowding };
 };
 
 /**

@@ -1,5 +1,6 @@
-import { cross, dot, scale, sub, type Vec3 } from '../geometry/vec.ts';
+import { add, cross, dot, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { axesOf, type Emitter, emitterArea, type Pose, spotIntensityPerLumen } from './emitter.ts';
+import { crowdingAt } from './facing-spot.ts';
 
 /** Distance along a ray to the emitter's surface, with the normal there on round ones; null when missed or seen from behind. */
 const meetEmitter = (
@@ -46,7 +47,10 @@ export interface SeenEmitter {
   readonly t: number;
   /** cd/m^2 per lumen. */
   readonly luminancePerLumen: number;
-  /** All of the emitter's surface times the cosine at the spot that is seen, square metres. */
+  /**
+   * How often spots drawn on the lamp for the ray's origin lie there: as if all of them lay evenly on so many square metres
+   * that face it.
+   */
   readonly areaAcross: number;
 }
 
@@ -61,19 +65,26 @@ export const seenEmitter = (emitter: Emitter, pose: Pose, origin: Vec3, directio
   const out = scale(direction, -1);
   const cosEmission = dot(met.normal ?? pose.axis, out);
   const intensity = spotIntensityPerLumen(emitter, pose, out, met.normal);
-  const areaAcross = emitterArea(emitter) * Math.max(cosEmission, 1e-6);
-  return { t: met.t, luminancePerLumen: intensity / areaAcross, areaAcross };
+  const areaShown = emitterArea(emitter) * Math.max(cosEmission, 1e-6);
+  const spot = add(origin, scale(direction, met.t));
+  const crowding = crowdingAt(emitter, pose, origin, { spot, normal: met.normal });
+  return { t: met.t, luminancePerLumen: intensity / areaShown, areaAcross: areaShown / Math.max(crowding, 1e-6) };
 };
 
 /**
- * `areaAcross` of a spot that `emitterSpot` gave, seen from somewhere; of the middle of a round lamp, which stands for all
- * of it, so that intensity over this is the luminance too. 0 where a ray from there sees nothing shine: from behind, and
- * of a point.
+ * `areaAcross` of a spot that `facingSpot` gave for where it is seen from; of the middle of a round lamp, which stands for
+ * all of it, so that intensity over this is the luminance too. 0 where a ray from there sees nothing shine: from behind,
+ * and of a point.
  *
  * @param out unit, from the spot to where it is seen from
  */
-export const spotAreaAcross = (emitter: Emitter, pose: Pose, out: Vec3, normal: Vec3 | null): number => {
-  const area = emitterArea(emitter);
+export const spotAreaAcross = (
+  emitter: Emitter,
+  pose: Pose,
+  out: Vec3,
+  { spotNormal: normal, crowding }: { readonly spotNormal: Vec3 | null; readonly crowding: number },
+): number => {
+  const area = emitterArea(emitter) / crowding;
   const isRound = emitter.shape === 'sphere' || emitter.shape === 'tube';
   if (isRound && !normal)
     return emitter.shape === 'sphere' ? area / 4 : area * (Math.hypot(...cross(axesOf(pose).first, out)) / Math.PI);

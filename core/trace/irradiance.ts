@@ -60,6 +60,7 @@ export interface Arrival {
     readonly pose: Pose;
     readonly distance: number;
     readonly spotNormal: Vec3 | null;
+    readonly crowding: number;
     readonly feet: Vec3 | null;
   } | null;
   /** Whether it stands for light from all of the sky at once, or for some of haze's: sheens show neither by its direction. */
@@ -83,8 +84,8 @@ const lampArrival = (air: Air | null, source: LampSource, receiver: Receiver, nu
   const weights = samples.map(({ lux }, m) => (taken?.isHidden?.[m] ? 0 : lux));
   const m = drawnByWeight(weights, taken?.choice ?? 0);
   if (m < 0) return nothing;
-  const { toLamp, distance, spotNormal } = samples[m] as (typeof samples)[number];
-  const lamp = { pose: poses[m] as Pose, distance, spotNormal, feet: taken?.feet?.[m] ?? null };
+  const { toLamp, distance, spotNormal, crowding } = samples[m] as (typeof samples)[number];
+  const lamp = { pose: poses[m] as Pose, distance, spotNormal, crowding, feet: taken?.feet?.[m] ?? null };
   const lux = weights.reduce((sum, weight) => sum + weight, 0) / poses.length;
   const through = throughAir(air, distance);
   return { lux: lux * through, toLight: toLamp, limit: distance * reach, lamp, isAllRound: false };

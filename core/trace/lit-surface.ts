@@ -33,7 +33,7 @@ const lobeOfSpot = (
   by: SheenBy,
 ): number => {
   if (!lamp || source.kind !== 'lamp') return lobe;
-  const area = spotAreaAcross(source.emitter, lamp.pose, scale(toLight, -1), lamp.spotNormal);
+  const area = spotAreaAcross(source.emitter, lamp.pose, scale(toLight, -1), lamp);
   const distance2 = lamp.distance ** 2;
   if (by === 'shared') return (lobe * distance2) / (distance2 + area * density);
   // the lamp's luminance over the illuminance that its spot stands for

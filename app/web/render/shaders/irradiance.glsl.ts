@@ -25,8 +25,9 @@ struct LightSample {
   vec3 direction;
   float limit;
   float lux;
-  // of a lamp's spot, as emitterSpot gives it
+  // of a lamp's spot, as facingSpot gives both
   vec3 spotNormal;
+  float crowding;
   bool isAllRound;
 };
 
@@ -39,12 +40,13 @@ struct Moments {
 // Of the lamp as it stands at the moment set.
 LightSample lampSpotSample(Receiver receiver, vec2 uv) {
   vec3 spotNormal;
-  vec3 way = emitterSpot(uv, spotNormal) - receiver.place;
+  float crowding;
+  vec3 way = facingSpot(receiver.place, uv, spotNormal, crowding) - receiver.place;
   float distanceToLamp = max(length(way), 1e-4);
   vec3 toLamp = way / distanceToLamp;
   float cosReceiver = dot(receiver.normal, toLamp);
   float intensity = cosReceiver > 0.0 ? spotIntensity(-toLamp, spotNormal) : 0.0;
-  return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp), spotNormal, false);
+  return LightSample(toLamp, distanceToLamp * REACH, intensity * cosReceiver / (distanceToLamp * distanceToLamp * crowding), spotNormal, crowding, false);
 }
 
 // The moment drawn by weight, or -1.
@@ -79,7 +81,7 @@ LightSample lampSample(Receiver receiver, vec2 uv, Moments moments) {
     sum += weights[m];
   }
   drawnMoment = drawnByWeight(weights, sum, moments.choice);
-  if (drawnMoment < 0) return LightSample(vec3(0.0, 1.0, 0.0), 0.0, 0.0, vec3(0.0), false);
+  if (drawnMoment < 0) return LightSample(vec3(0.0, 1.0, 0.0), 0.0, 0.0, vec3(0.0), 1.0, false);
   setMoment(drawnMoment);
   LightSample light = lampSpotSample(receiver, uv);
   light.lux = sum / float(momentCount) * throughAir(light.limit / REACH);
@@ -102,13 +104,13 @@ LightSample moonSample(Receiver receiver, vec2 uv) {
     vec2 offset = discFromSquare(isMiddle ? uv : vec2(uv.x / straight, uv.y)) * moonRadius;
     vec3 toMoon = normalize(towardMoon + moonFirst * offset.x + moonSecond * offset.y);
     float share = isMiddle ? straight + (1.0 - straight) * ${forwardness.toFixed(4)} : 1.0;
-    return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0) * share, vec3(0.0), false);
+    return LightSample(toMoon, FAR_AWAY, max(dot(receiver.normal, toMoon), 0.0) * share, vec3(0.0), 1.0, false);
   }
   vec3 toLight = scatteredDirection(vec2((uv.x - straight) / (1.0 - straight), uv.y));
   float seen = 1.0 - throughAir(metresInAir(receiver.place, toLight));
   float taken = (1.0 - straight) * max(towardMoon.y, 0.0) / max(toLight.y, 1e-6);
   float lux = toLight.y > 0.0 ? min(seen, taken) * max(dot(receiver.normal, toLight), 0.0) / (1.0 - straight) : 0.0;
-  return LightSample(toLight, FAR_AWAY, lux, vec3(0.0), true);
+  return LightSample(toLight, FAR_AWAY, lux, vec3(0.0), 1.0, true);
 }
 
 // A direction over a surface, more often the nearer to its normal: density cos / pi.
@@ -122,9 +124,9 @@ vec3 cosineDirection(vec3 n, vec2 uv) {
 
 LightSample skySample(Receiver receiver, vec2 uv) {
   vec3 n = receiver.normal;
-  if (uv == vec2(0.5)) return LightSample(n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0), FAR_AWAY, max((1.0 + n.y) / 2.0, 0.0), vec3(0.0), true);
+  if (uv == vec2(0.5)) return LightSample(n.y > 0.0 ? n : vec3(0.0, 1.0, 0.0), FAR_AWAY, max((1.0 + n.y) / 2.0, 0.0), vec3(0.0), 1.0, true);
   vec3 toSky = cosineDirection(n, uv);
-  return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0, vec3(0.0), false);
+  return LightSample(toSky, FAR_AWAY, toSky.y > 0.0 ? 1.0 : 0.0, vec3(0.0), 1.0, false);
 }
 
 // As core/sky/dome-harmonics.ts.
@@ -142,10 +144,10 @@ LightSample domeSample(Receiver receiver, vec2 uv) {
   if (uv == vec2(0.5)) {
     vec3 middle = n + domeMiddle;
     vec3 toward = dot(middle, middle) > 0.01 && middle.y > 0.0 ? normalize(middle) : domeMiddle;
-    return LightSample(toward, FAR_AWAY, harmonicLux(n), vec3(0.0), true);
+    return LightSample(toward, FAR_AWAY, harmonicLux(n), vec3(0.0), 1.0, true);
   }
   vec3 toSky = texelFetch(domeTable, ivec2(uv * float(DOME_STEPS)), 0).xyz;
-  return LightSample(toSky, FAR_AWAY, domeLuxAllRound * max(dot(n, toSky), 0.0), vec3(0.0), false);
+  return LightSample(toSky, FAR_AWAY, domeLuxAllRound * max(dot(n, toSky), 0.0), vec3(0.0), 1.0, false);
 }
 
 float domeCell(int column, int row) {

@@ -9,7 +9,7 @@ const int SHEEN_SHARED = 2;
 #if HAS_SHEEN == 1
 float lobeOfSpot(LightSample light, float lobe, float density, float cosLight, int by) {
   if (sourceKind != ${sourceKinds.lamp}) return lobe;
-  float area = spotAreaAcross(-light.direction, light.spotNormal);
+  float area = spotAreaAcross(-light.direction, light.spotNormal, light.crowding);
   float distanceToLamp = light.limit / REACH;
   float distance2 = distanceToLamp * distanceToLamp;
   if (by == SHEEN_SHARED) return lobe * distance2 / (distance2 + area * density);

@@ -45,8 +45,8 @@ float emitterArea() {
   return (lampShape == SHAPE_TUBE ? 4.0 * PI : 4.0) * lampHalfSize.x * lampHalfSize.y;
 }
 
-float spotAreaAcross(vec3 way, vec3 spotNormal) {
-  float area = emitterArea();
+float spotAreaAcross(vec3 way, vec3 spotNormal, float crowding) {
+  float area = emitterArea() / crowding;
   if (spotNormal == vec3(0.0)) {
     if (lampShape == SHAPE_SPHERE) return area / 4.0;
     if (lampShape == SHAPE_TUBE) return area * length(cross(lampFirst, way)) / PI;
@@ -61,8 +61,10 @@ float seenEmitter(Ray ray, float limit, float density) {
   float t = meetEmitter(ray.origin, ray.direction, spotNormal);
   if (t <= 0.0 || t >= limit) return 0.0;
   float cosEmission = -dot(spotNormal == vec3(0.0) ? lampAxis : spotNormal, ray.direction);
-  float areaAcross = emitterArea() * max(cosEmission, 1e-6);
-  float luminance = spotIntensity(-ray.direction, spotNormal) / areaAcross * throughAir(t);
-  return density < 0.0 ? luminance : luminance * density * areaAcross / (density * areaAcross + t * t);
+  float areaShown = emitterArea() * max(cosEmission, 1e-6);
+  float luminance = spotIntensity(-ray.direction, spotNormal) / areaShown * throughAir(t);
+  if (density < 0.0) return luminance;
+  float areaAcross = areaShown / max(crowdingAt(ray.origin, ray.origin + ray.direction * t, spotNormal), 1e-6);
+  return luminance * density * areaAcross / (density * areaAcross + t * t);
 }
 `;
