@@ -7,65 +7,71 @@ export interface FacingSpot extends EmitterSpot {
   readonly crowding: number;
 }
 
-/** A place no farther off than this share of a round lamp's radius counts as on its skin: no spots are sought that face it. */
+/** A place no farther off than this many radii of a round lamp counts as on its skin: no spots are sought that face it. */
 const onSkin = 1 + 1e-4;
+/** Least cosine between the skin and the way to the place, so that nothing is divided by 0 at the rim. */
+const leastCosine = 1e-4;
 
-/** How a tube lies to a place: the two ends along it, from the foot of the place, and how far off and which way the place is. */
-interface TubeView {
-  readonly start: number;
-  readonly end: number;
-  readonly gap: number;
-  /** Unit, from the tube to the place, square to the tube. */
-  readonly toward: Vec3;
-  /** Unit, along the tube. */
-  readonly first: Vec3;
-  /** Angle that the tube takes up along itself, seen from the place. */
-  readonly range: number;
-  /** Sine of the farthest that spots which face the place lie round the tube. */
-  readonly sinRound: number;
-}
+/** Normal of a round skin where a ray meets it `sin` of the way from the middle of the outline to its rim. */
+const normalAt = (toward: Vec3, aside: Vec3, sin: number, cos: number, sinRay: number, cosRay: number): Vec3 =>
+  add(scale(toward, cos * cosRay + sin * sinRay), scale(aside, sin * cosRay - cos * sinRay));
 
-const tubeView = ({ halfWidthMetres: w, halfHeightMetres: r }: Emitter, pose: Pose, place: Vec3): TubeView | null => {
-  const { first } = axesOf(pose);
+/** Where a place lies that looks at a round skin of radius `r`; null on the skin. `offset` is from its middle. */
+const viewOf = (offset: Vec3, r: number): { gap: number; toward: Vec3; sinRim: number } | null => {
+  const gap = length(offset);
+  return gap <= r * onSkin ? null : { gap, toward: scale(offset, 1 / gap), sinRim: r / gap };
+};
+
+/** The angle that a tube takes up along itself, seen from so far off its skin; `start` is its end from the place's foot. */
+const rangeOf = (start: number, metres: number, off: number): number =>
+  Math.atan2(off * metres, off * off + start * (start + metres));
+
+/** Crowding of a spot so far along from the place's foot on the tube and so far off square to it. */
+const tubeCrowding = (
+  { halfWidthMetres: w, halfHeightMetres: r }: Emitter,
+  start: number,
+  past: number,
+  off: number,
+  cos: number,
+  rim: number,
+): number => {
+  const along = (off * 2 * w) / (rangeOf(start, 2 * w, off) * (off * off + past * past));
+  return (along * Math.PI * r * Math.max(cos, leastCosine)) / (rim * off);
+};
+
+/** Evenly by the angle across the tube, then by the angle along it (as Kulla and Fajardo 2012 do along a ray). */
+const tubeSpot = (emitter: Emitter, pose: Pose, place: Vec3, u: number, v: number): FacingSpot | null => {
+  const { halfWidthMetres: w, halfHeightMetres: r } = emitter;
+  const { first, second, axis } = axesOf(pose);
   const offset = sub(place, pose.position);
   const foot = dot(offset, first);
-  const across = sub(offset, scale(first, foot));
-  const gap = length(across);
-  if (gap <= r * onSkin) return null;
-  const [start, end] = [-w - foot, w - foot];
-  const range = Math.atan2(gap * (end - start), gap * gap + start * end);
-  return { start, end, gap, toward: scale(across, 1 / gap), first, range, sinRound: Math.sqrt(1 - (r / gap) ** 2) };
-};
-
-/** `past`: how far along the tube from the foot of the place. */
-const tubeCrowding = ({ start, end, gap, range, sinRound }: TubeView, past: number, cosRound: number): number =>
-  ((gap * (end - start)) / (range * (gap * gap + past * past))) * ((Math.PI * cosRound) / sinRound);
-
-/**
- * Along the tube evenly by the angle that the place sees, which makes spots as much denser as they count for more (as
- * Kulla and Fajardo 2012 do along a ray); round it evenly by the width that shows.
- */
-const tubeSpot = (emitter: Emitter, pose: Pose, place: Vec3, u: number, v: number): FacingSpot | null => {
-  const view = tubeView(emitter, pose, place);
+  const view = viewOf(sub(offset, scale(first, foot)), r);
   if (!view) return null;
-  const { start, gap, toward, first, range, sinRound } = view;
-  const [sin, cos] = [Math.sin(u * range), Math.cos(u * range)];
-  const past = (gap * (start * cos + gap * sin)) / (gap * cos - start * sin);
-  const sideways = (2 * v - 1) * sinRound;
-  const cosRound = Math.sqrt(1 - sideways * sideways);
-  const { second, axis } = axesOf(pose);
+  const { gap, toward, sinRim } = view;
+  const rim = Math.asin(sinRim);
+  const ray = (2 * v - 1) * rim;
+  const [sinRay, cosRay] = [Math.sin(ray), Math.cos(ray)];
+  const sin = Math.min(Math.max(sinRay / sinRim, -1), 1);
+  const cos = Math.sqrt(1 - sin * sin);
+  const off = gap * cosRay - r * cos;
+  const start = -w - foot;
+  const turn = u * rangeOf(start, 2 * w, off);
+  const [s, c] = [Math.sin(turn), Math.cos(turn)];
+  const past = (off * (start * c + off * s)) / (off * c - start * s);
   // a quarter turn on from `toward`, round the tube
-  const beside = sub(scale(axis, dot(toward, second)), scale(second, dot(toward, axis)));
-  const normal = add(scale(toward, cosRound), scale(beside, sideways));
-  const along = past - start - emitter.halfWidthMetres;
-  const spot = add(add(pose.position, scale(first, along)), scale(normal, emitter.halfHeightMetres));
-  return { spot, normal, crowding: tubeCrowding(view, past, cosRound) };
+  const aside = sub(scale(axis, dot(toward, second)), scale(second, dot(toward, axis)));
+  const normal = normalAt(toward, aside, sin, cos, sinRay, cosRay);
+  const spot = add(add(pose.position, scale(first, past + foot)), scale(normal, r));
+  return { spot, normal, crowding: tubeCrowding(emitter, start, past, off, cos, rim) };
 };
 
-/** Share of a globe's outline that shows from a distance, as a disc: the square of the sine that it reaches to. */
-const shownShare = (radius: number, distance: number): number => 1 - (radius / distance) ** 2;
+/** What is left of 1 after the cosine of the rim: the globe's solid angle over 2 pi. */
+const coneShare = (sinRim: number): number => sinRim ** 2 / (1 + Math.sqrt(1 - sinRim ** 2));
 
-/** Evenly over the disc that the globe shows. */
+const sphereCrowding = (r: number, metres: number, cos: number, cone: number): number =>
+  (2 * r * r * Math.max(cos, leastCosine)) / (metres * metres * cone);
+
+/** Evenly over the solid angle that a globe takes up. */
 const sphereSpot = (
   { halfWidthMetres: r }: Emitter,
   pose: Pose,
@@ -73,44 +79,60 @@ const sphereSpot = (
   u: number,
   v: number,
 ): FacingSpot | null => {
-  const offset = sub(place, pose.position);
-  const distance = length(offset);
-  if (distance <= r * onSkin) return null;
-  const toward = scale(offset, 1 / distance);
-  const shown = shownShare(r, distance);
-  const [a, b] = discFromSquare(u, v).map((x) => x * Math.sqrt(shown)) as [number, number];
-  const cos = Math.sqrt(Math.max(1 - a * a - b * b, 0));
+  const view = viewOf(sub(place, pose.position), r);
+  if (!view) return null;
+  const { gap, toward, sinRim } = view;
+  const cone = coneShare(sinRim);
+  const [a, b] = discFromSquare(u, v) as [number, number];
+  const out = Math.hypot(a, b);
+  const below = out * out * cone;
+  const [sinRay, cosRay] = [out * Math.sqrt(cone * (2 - below)), 1 - below];
+  const sin = Math.min(sinRay / sinRim, 1);
+  const cos = Math.sqrt(1 - sin * sin);
   const { first, second } = basisAround(toward);
-  const normal = add(scale(toward, cos), add(scale(first, a), scale(second, b)));
-  return { spot: add(pose.position, scale(normal, r)), normal, crowding: (4 * cos) / shown };
+  const aside = scale(add(scale(first, a), scale(second, b)), 1 / Math.max(out, 1e-9));
+  const normal = normalAt(toward, aside, sin, cos, sinRay, cosRay);
+  const crowding = sphereCrowding(r, gap * cosRay - r * cos, cos, cone);
+  return { spot: add(pose.position, scale(normal, r)), normal, crowding };
 };
 
 /**
  * A spot on an emitter for light at a place, for two numbers in [0, 1); (0.5, 0.5) is the middle, which stands for the
- * whole lamp. On round lamps it faces the place and is drawn about as often as it counts; on flat ones, and for a place on
+ * whole lamp. On round lamps it faces the place and is drawn as often as it counts there; on flat ones, and for a place on
  * the skin, spots are even. Divide what the spot sends by its crowding.
  */
 export const facingSpot = (emitter: Emitter, pose: Pose, place: Vec3, u: number, v: number): FacingSpot => {
-  const isMiddle = u === 0.5 && v === 0.5;
+  if (u === 0.5 && v === 0.5) return { spot: pose.position, normal: null, crowding: 1 };
   const { shape } = emitter;
   const facing =
-    isMiddle || (shape !== 'tube' && shape !== 'sphere')
-      ? null
-      : (shape === 'tube' ? tubeSpot : sphereSpot)(emitter, pose, place, u, v);
-  return facing ?? { ...emitterSpot(emitter, pose, u, v), crowding: 1 };
+    shape === 'tube'
+      ? tubeSpot(emitter, pose, place, u, v)
+      : shape === 'sphere'
+        ? sphereSpot(emitter, pose, place, u, v)
+        : null;
+  if (facing) return facing;
+  const { spot, normal } = emitterSpot(emitter, pose, u, v);
+  return { spot, normal, crowding: 1 };
 };
 
 /** Crowding of `facingSpot` at a spot that faces the place, however it was found. */
 export const crowdingAt = (emitter: Emitter, pose: Pose, place: Vec3, { spot, normal }: EmitterSpot): number => {
   if (!normal) return 1;
-  const offset = sub(place, pose.position);
+  const [offset, way] = [sub(place, pose.position), sub(place, spot)];
   if (emitter.shape === 'sphere') {
-    const distance = length(offset);
-    if (distance <= emitter.halfWidthMetres * onSkin) return 1;
-    return (4 * Math.max(dot(normal, offset) / distance, 0)) / shownShare(emitter.halfWidthMetres, distance);
+    const view = viewOf(offset, emitter.halfWidthMetres);
+    const metres = length(way);
+    return view
+      ? sphereCrowding(emitter.halfWidthMetres, metres, dot(normal, way) / metres, coneShare(view.sinRim))
+      : 1;
   }
-  const view = tubeView(emitter, pose, place);
+  const { first } = axesOf(pose);
+  const foot = dot(offset, first);
+  const view = viewOf(sub(offset, scale(first, foot)), emitter.halfHeightMetres);
   if (!view) return 1;
-  const past = dot(sub(spot, place), view.first);
-  return tubeCrowding(view, past, Math.max(dot(normal, view.toward), 0));
+  const past = -dot(way, first);
+  const across = add(way, scale(first, past));
+  const off = length(across);
+  const start = -emitter.halfWidthMetres - foot;
+  return tubeCrowding(emitter, start, past, off, dot(normal, across) / off, Math.asin(view.sinRim));
 };

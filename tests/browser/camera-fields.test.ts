@@ -35,9 +35,7 @@ describe('camera, frame line and count in the page', () => {
     app = await AppPage.open(browser, { width: 1000, height: 700, samples });
     if (text) {
       await app.openText('burnt.lampfall.json', text);
-      await app.page.getByRole('status').waitFor();
-      // good news goes away by itself
-      await app.page.getByRole('status').waitFor({ state: 'detached' });
+      await app.page.getByRole('button', { name: 'Close this message' }).click();
     }
     await app.settled();
   };

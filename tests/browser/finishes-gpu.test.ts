@@ -1,15 +1,12 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
-import type { Scheme } from '../../core/setup/schema/setup.ts';
-import { tracePicture } from '../../core/trace/picture.ts';
-import { buildWorld } from '../../core/world/world.ts';
 import { launch, leave, openPage } from './browser.ts';
 import { everyFinishSetup } from './every-finish.ts';
-import type { Harness } from './harness/main.ts';
+import { onBoth } from './on-both.ts';
 
-const fullSize = { width: 160, height: 90, samples: 8 };
-const smallSize = { width: 64, height: 36, samples: 8 };
+const fullSize = { width: 112, height: 63, samples: 4 };
+const smallSize = { width: 64, height: 36, samples: 4 };
 
 /** Relative differences of values that are above 1 % of the maximum in either picture, sorted. */
 const differences = (gpu: ArrayLike<number>, cpu: Float64Array, floor: number): number[] => {
@@ -49,22 +46,16 @@ describe('shine, mirrors and cloth: GPU against the CPU reference, median <= 2 %
   };
   for (const [variant, { settings, frames, size }] of Object.entries(variants)) {
     const text = JSON.stringify(everyFinishSetup(settings));
-    const setup = parseSetup(text);
-    const world = buildWorld(setup, setup.schemes[0] as Scheme);
-    for (const frame of world.frames.filter(({ id }) => !frames || frames.includes(id)))
-      it(`${variant}, frame ${frame.id}`, async () => {
-        const cpu = tracePicture(world, frame, size);
-        const gpu = await page.evaluate(
-          ([setupText, frameId, w, h, s]) =>
-            (window as unknown as { harness: Harness }).harness.picture(setupText, 's', frameId, w, h, s),
-          [text, frame.id, size.width, size.height, size.samples] as const,
-        );
+    const all = parseSetup(text).schemes[0]?.frames.map(({ id }) => id) ?? [];
+    for (const id of frames ?? all)
+      it(`${variant}, frame ${id}`, async () => {
+        const { gpu, cpu } = await onBoth(page, { text, schemeId: 's', frameId: id }, size);
         // a bare lamp or its highlight in the picture outshines all else: what counts is the mean
         const sorted = differences(gpu, cpu, 0.05 * mean(cpu));
         const [median, high] = [percentile(sorted, 0.5), percentile(sorted, 0.95)];
         const whole = Math.abs(mean(gpu) / mean(cpu) - 1);
         console.log(
-          `${variant} ${frame.id}: ${sorted.length} values, median ${(100 * median).toFixed(4)} %, 95th ${(100 * high).toFixed(4)} %, mean ${(100 * whole).toFixed(3)} %`,
+          `${variant} ${id}: ${sorted.length} values, median ${(100 * median).toFixed(4)} %, 95th ${(100 * high).toFixed(4)} %, mean ${(100 * whole).toFixed(3)} %`,
         );
         expect(sorted.length).toBeGreaterThan(size.width * size.height * 0.3);
         expect(median).toBeLessThanOrEqual(0.02);

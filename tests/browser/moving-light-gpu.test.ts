@@ -2,10 +2,9 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { midGreyRatioPerLuminanceSecond } from '../../core/camera/exposure.ts';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
-import { tracePicture } from '../../core/trace/picture.ts';
 import { buildWorld, type WorldFrame } from '../../core/world/world.ts';
 import { launch, leave, openPage } from './browser.ts';
-import type { Harness } from './harness/main.ts';
+import { onBoth } from './on-both.ts';
 
 const candela = 1000;
 const metresPerSecond = 0.5;
@@ -95,14 +94,8 @@ describe('a bare lamp carried past a wall: H = 2 I / (v d) x reach / hypot(reach
     const marked = (2 * reachMetres) / metresPerSecond;
     const luminanceSeconds = (doseOf(reachMetres) * reflectance) / Math.PI;
     const expected = ((luminanceSeconds * lit) / marked) * midGreyRatioPerLuminanceSecond(frame.exposure);
-    const cpu = mean(tracePicture(world, frame, size));
-    const gpu = mean(
-      await page.evaluate(
-        ([setupText, w, h, s]) =>
-          (window as unknown as { harness: Harness }).harness.picture(setupText, 's', 'f', w, h, s),
-        [text, size.width, size.height, size.samples] as const,
-      ),
-    );
+    const both = await onBoth(page, { text, schemeId: 's', frameId: 'f' }, size);
+    const [gpu, cpu] = [mean(both.gpu), mean(both.cpu)];
     console.log(
       `reach ${reachMetres} m: CPU ${(100 * (cpu / expected - 1)).toFixed(3)} %, GPU ${(100 * (gpu / expected - 1)).toFixed(3)} %`,
     );

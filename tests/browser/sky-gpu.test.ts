@@ -2,10 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { parseSetup } from '../../core/setup/parse-setup.ts';
-import { tracePicture } from '../../core/trace/picture.ts';
-import { buildWorld, type WorldFrame } from '../../core/world/world.ts';
 import { launch, leave, openPage } from './browser.ts';
-import type { Harness } from './harness/main.ts';
+import { onBoth } from './on-both.ts';
 import { differences, percentile } from './picture-differences.ts';
 
 /** What is changed of a setup in its file. */
@@ -81,16 +79,12 @@ describe('sky and haze, GPU against the CPU reference: median <= 2 %, 95th perce
 
   it.each(scenes)('%s', async (name, frameId, document) => {
     const text = JSON.stringify(document);
-    const setup = parseSetup(text);
-    const scheme = setup.schemes[0] as (typeof setup.schemes)[number];
-    const world = buildWorld(setup, scheme);
-    const frame = (world.frames.find(({ id }) => id === frameId) ?? world.frames[0]) as WorldFrame;
-    const size = { width: 64, height: 42, samples: 8 };
-    const cpu = tracePicture(world, frame, size);
-    const gpu = await page.evaluate(
-      ([setupText, s, f, w, h, n]) =>
-        (window as unknown as { harness: Harness }).harness.picture(setupText, s, f, w, h, n),
-      [text, scheme.id, frame.id, size.width, size.height, size.samples] as const,
+    const scheme = parseSetup(text).schemes[0];
+    if (!scheme) throw new Error('no scheme');
+    const { gpu, cpu } = await onBoth(
+      page,
+      { text, schemeId: scheme.id, frameId: frameId || (scheme.frames[0]?.id ?? '') },
+      { width: 64, height: 42, samples: 8 },
     );
     const sorted = differences(gpu, cpu);
     const [median, high] = [percentile(sorted, 0.5), percentile(sorted, 0.95)];

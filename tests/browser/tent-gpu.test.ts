@@ -2,12 +2,8 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, it } from 'vitest';
 import { initialValues, subjectFromKit } from '../../core/kits/kit.ts';
 import { tent } from '../../core/kits/tent.ts';
-import { parseSetup } from '../../core/setup/parse-setup.ts';
-import type { Scheme } from '../../core/setup/schema/setup.ts';
-import { tracePicture } from '../../core/trace/picture.ts';
-import { buildWorld } from '../../core/world/world.ts';
 import { launch, leave, openPage } from './browser.ts';
-import type { Harness } from './harness/main.ts';
+import { onBoth } from './on-both.ts';
 
 const size = { width: 120, height: 80, samples: 4 };
 
@@ -68,16 +64,7 @@ describe('a tent that glows: GPU against the CPU reference, median <= 2 %, mean 
     [-140, 90],
   ])('at %d m east, %d m north', async (east, north) => {
     const text = setupAt(east, north);
-    const setup = parseSetup(text);
-    const world = buildWorld(setup, setup.schemes[0] as Scheme);
-    const frame = world.frames[0];
-    if (!frame) throw new Error('no frame');
-    const cpu = tracePicture(world, frame, size);
-    const gpu = await page.evaluate(
-      ([setupText, w, h, s]) =>
-        (window as unknown as { harness: Harness }).harness.picture(setupText, 's', 'f', w, h, s),
-      [text, size.width, size.height, size.samples] as const,
-    );
+    const { gpu, cpu } = await onBoth(page, { text, schemeId: 's', frameId: 'f' }, size);
     const floor = 0.05 * mean(cpu);
     const sorted = Array.from(cpu)
       .map((v, i) => [v, gpu[i] as number] as const)

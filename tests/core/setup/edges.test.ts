@@ -71,11 +71,11 @@ const sharing = (setup: Setup, [changed]: readonly string[]): Setup => {
   };
 };
 
-/** Paths of what is not finite in the worlds of a setup, and in 6 x 4 pixels of every frame. */
+/** Paths of what is not finite in the worlds of a setup, and in 4 x 3 pixels of every frame. */
 const faultsOf = (setup: Setup): string[] =>
   setup.schemes.flatMap((scheme) => {
     const world = buildWorld(setup, scheme);
-    const size = { width: 6, height: 4, samples: 2 };
+    const size = { width: 4, height: 3, samples: 2 };
     return [
       ...nonFinite(world),
       ...world.frames.flatMap((frame) => nonFinite(tracePicture(world, frame, size), frame.id)),

@@ -1,3 +1,5 @@
+import { facingSpotGlsl } from './facing-spot.glsl.ts';
+
 /**
  * Spots on lamps and what they send, twin of core/photometry/emitter.ts and beam.ts. Needs disc. LAMP_SHAPE, MOMENTS and
  * HAS_MEASURED say what lamp it is: each has a program of its own, without what it is not.
@@ -83,104 +85,7 @@ float beamIntensity(vec3 direction) {
   return lobe + lampSpill.z * edge;
 }
 
-const float ON_SKIN = 1.0 + 1e-4;
-
-#if LAMP_SHAPE == 4
-// How the tube lies to a place: its ends along it from the foot of the place, the gap to it, the way there, the angle it takes up.
-struct TubeView {
-  vec2 ends;
-  float gap;
-  vec3 toward;
-  float range;
-  float sinRound;
-};
-
-bool viewTube(vec3 place, out TubeView view) {
-  vec3 offset = place - lampPosition;
-  float foot = dot(offset, lampFirst);
-  vec3 across = offset - lampFirst * foot;
-  float gap = length(across);
-  if (gap <= lampHalfSize.y * ON_SKIN) return false;
-  vec2 ends = vec2(-1.0, 1.0) * lampHalfSize.x - foot;
-  float range = atan(gap * (ends.y - ends.x), gap * gap + ends.x * ends.y);
-  float turned = lampHalfSize.y / gap;
-  view = TubeView(ends, gap, across / gap, range, sqrt(1.0 - turned * turned));
-  return true;
-}
-
-float tubeCrowding(TubeView view, float past, float cosRound) {
-  float gap = view.gap;
-  return gap * (view.ends.y - view.ends.x) / (view.range * (gap * gap + past * past)) * (PI * cosRound / view.sinRound);
-}
-#endif
-
-#if LAMP_SHAPE == 3
-// The square of the sine that a globe's outline reaches to from a distance.
-float shownShare(float distanceToLamp) {
-  float share = lampHalfSize.x / distanceToLamp;
-  return 1.0 - share * share;
-}
-#endif
-
-// Twin of core/photometry/facing-spot.ts.
-vec3 facingSpot(vec3 place, vec2 uv, out vec3 spotNormal, out float crowding) {
-  spotNormal = vec3(0.0);
-  crowding = 1.0;
-  if (LAMP_SHAPE == SHAPE_POINT || uv == vec2(0.5)) return lampPosition;
-#if LAMP_SHAPE == 3
-  vec3 offset = place - lampPosition;
-  float distanceToLamp = length(offset);
-  if (distanceToLamp > lampHalfSize.x * ON_SKIN) {
-    vec3 toward = offset / distanceToLamp;
-    float shown = shownShare(distanceToLamp);
-    vec2 ab = discFromSquare(uv) * sqrt(shown);
-    float cosRound = sqrt(max(1.0 - dot(ab, ab), 0.0));
-    vec3 helper = abs(toward.y) > 0.999 ? vec3(1.0, 0.0, 0.0) : vec3(0.0, 1.0, 0.0);
-    vec3 across = normalize(cross(helper, toward));
-    spotNormal = toward * cosRound + across * ab.x + cross(toward, across) * ab.y;
-    crowding = 4.0 * cosRound / shown;
-  } else {
-    float y = 1.0 - 2.0 * uv.x;
-    float r = sqrt(max(1.0 - y * y, 0.0));
-    spotNormal = vec3(r * cos(2.0 * PI * uv.y), y, r * sin(2.0 * PI * uv.y));
-  }
-  return lampPosition + spotNormal * lampHalfSize.x;
-#elif LAMP_SHAPE == 4
-  float along = (2.0 * uv.x - 1.0) * lampHalfSize.x;
-  TubeView view;
-  if (viewTube(place, view)) {
-    float s = sin(uv.x * view.range);
-    float c = cos(uv.x * view.range);
-    float past = view.gap * (view.ends.x * c + view.gap * s) / (view.gap * c - view.ends.x * s);
-    float sideways = (2.0 * uv.y - 1.0) * view.sinRound;
-    float cosRound = sqrt(1.0 - sideways * sideways);
-    vec3 beside = lampAxis * dot(view.toward, lampSecond) - lampSecond * dot(view.toward, lampAxis);
-    spotNormal = view.toward * cosRound + beside * sideways;
-    crowding = tubeCrowding(view, past, cosRound);
-    along = past - view.ends.x - lampHalfSize.x;
-  } else spotNormal = lampSecond * cos(2.0 * PI * uv.y) + lampAxis * sin(2.0 * PI * uv.y);
-  return lampPosition + lampFirst * along + spotNormal * lampHalfSize.y;
-#else
-  vec2 offset = LAMP_SHAPE == SHAPE_DISC ? discFromSquare(uv) * lampHalfSize.x : (2.0 * uv - 1.0) * lampHalfSize;
-  return lampPosition + lampFirst * offset.x + lampSecond * offset.y;
-#endif
-}
-
-// Crowding at a spot that faces the place, however it was found.
-float crowdingAt(vec3 place, vec3 spot, vec3 spotNormal) {
-#if LAMP_SHAPE == 3
-  vec3 offset = place - lampPosition;
-  float distanceToLamp = length(offset);
-  if (distanceToLamp > lampHalfSize.x * ON_SKIN)
-    return 4.0 * max(dot(spotNormal, offset) / distanceToLamp, 0.0) / shownShare(distanceToLamp);
-#elif LAMP_SHAPE == 4
-  TubeView view;
-  if (viewTube(place, view))
-    return tubeCrowding(view, dot(spot - place, lampFirst), max(dot(spotNormal, view.toward), 0.0));
-#endif
-  return 1.0;
-}
-
+${facingSpotGlsl}
 float spotIntensity(vec3 direction, vec3 spotNormal) {
   float along = dot(lampAxis, direction);
   if (along < lampFront.y) return 0.0;
