@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../core/geometry/random.ts';
-import { chanceNumber, dimension, pixelHash, sampleNumber, sequenceSteps } from '../../../core/trace/sequence.ts';
+import {
+  chanceNumber,
+  dimension,
+  firstOfPair,
+  pixelHash,
+  sampleNumber,
+  scatteredNumber,
+} from '../../../core/trace/sequence.ts';
 
 const count = 4096;
 const dims: readonly number[] = Object.values(dimension);
 /** Those that are spread by a sequence; the rest are drawn by chance. */
-const spreadDims = dims.filter((dim) => dim < sequenceSteps.length);
-const chanceDims = dims.filter((dim) => dim >= sequenceSteps.length);
+const spreadDims = dims.filter((dim) => dim < firstOfPair.length);
+const chanceDims = dims.filter((dim) => dim >= firstOfPair.length);
 const numbersOf = (dim: number, x: number, y: number) =>
   Array.from({ length: count }, (_, s) => sampleNumber(s + 1, dim, x, y));
 const mean = (values: readonly number[]) => values.reduce((a, b) => a + b, 0) / values.length;
@@ -60,7 +67,6 @@ describe('sampleNumber', () => {
   it.each([
     ['pixel', dimension.pixelX, dimension.pixelY],
     ['emitter', dimension.emitterU, dimension.emitterV],
-    ['emitter and moment', dimension.emitterU, dimension.moment],
     ['lens', dimension.lensU, dimension.lensV],
     ['first bounce', dimension.bounceU, dimension.bounceV],
   ])('%s: pairs fill the square at least three times as evenly as random pairs', (_, a, b) => {
@@ -80,7 +86,7 @@ const isOnePath = (a: number, b: number) =>
 describe('all pairs of one path', () => {
   const streams = (x: number, y: number) =>
     dims.map((dim) =>
-      dim < sequenceSteps.length
+      dim < firstOfPair.length
         ? numbersOf(dim, x, y)
         : Array.from({ length: count }, (_, s) => chanceNumber(s, dim, x, y)),
     );
@@ -128,18 +134,44 @@ describe('pixelHash', () => {
   });
 });
 
-describe('sequenceSteps', () => {
-  it('are seven powers of the root of x^8 = x + 1, then the fractions of the roots of 19 and 41 (abs 2e-9)', () => {
-    const all = sequenceSteps.map((step) => step / 2 ** 32);
-    expect(all).toHaveLength(9);
-    [19, 41].forEach((prime, i) => {
-      expect(Math.abs((all[7 + i] as number) - (Math.sqrt(prime) % 1))).toBeLessThanOrEqual(2e-9);
-    });
-    const steps = all.slice(0, 7);
-    const root = 1 / (steps[0] as number);
-    expect(Math.abs(root ** 8 - root - 1)).toBeLessThanOrEqual(1e-7);
-    steps.forEach((step, d) => {
-      expect(Math.abs(step - root ** -(d + 1))).toBeLessThanOrEqual(2e-9);
-    });
+// a (0, m, 2)-net in base 2: one point in each of the 2^m boxes of every shape that halvings give (Sobol 1967, Niederreiter 1987)
+describe('scatteredNumber', () => {
+  const pixels = [
+    [0, 0],
+    [7, 3],
+    [1919, 1079],
+  ] as const;
+  const pairs = [
+    [dimension.pixelX, dimension.pixelY],
+    [dimension.emitterU, dimension.emitterV],
+    [dimension.lensU, dimension.lensV],
+    [dimension.bounceU, dimension.bounceV],
+  ] as const;
+
+  it.each([1, 4, 6, 9])('pairs are nets: the first 2^%d samples lie one in each box, whatever its shape', (m) => {
+    for (const [x, y] of pixels)
+      for (const [a, b] of pairs) {
+        const points = Array.from({ length: 2 ** m }, (_, s) => [a, b].map((dim) => scatteredNumber(s, dim, x, y)));
+        for (let across = 0; across <= m; across++) {
+          const boxes = points.map(
+            ([u = 0, v = 0]) => `${Math.floor(u * 2 ** across)} ${Math.floor(v * 2 ** (m - across))}`,
+          );
+          expect(new Set(boxes).size).toBe(2 ** m);
+        }
+      }
+  });
+
+  it('so is each next such run of samples, and the moment alone, one in each part', () => {
+    for (let run = 1; run < 8; run++) {
+      const parts = (dim: number) =>
+        new Set(Array.from({ length: 16 }, (_, s) => Math.floor(16 * scatteredNumber(16 * run + s, dim, 5, 9))));
+      for (const dim of spreadDims) expect(parts(dim).size).toBe(16);
+    }
+  });
+
+  it('neighbours take other numbers in another order: over 64 x 64 pixels one sample fills the square as chance does', () => {
+    const of = (dim: number) =>
+      Array.from({ length: 4096 }, (_, k) => scatteredNumber(3, dim, k % 64, Math.floor(k / 64)));
+    for (const [a, b] of pairs) expect(discrepancy2(of(a), of(b))).toBeLessThanOrEqual(1.5 / Math.sqrt(4096));
   });
 });

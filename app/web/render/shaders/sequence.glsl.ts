@@ -1,6 +1,5 @@
-import { dimension, sequenceSteps } from '../../../../core/trace/sequence.ts';
+import { dimension, firstOfPair, orderDimension } from '../../../../core/trace/sequence.ts';
 
-const steps = sequenceSteps.map((step) => `${step}u`).join(', ');
 const names = Object.entries(dimension).map(([name, at]) => `const int DIM_${name.toUpperCase()} = ${at};`);
 
 /** Numbers of pixels, twins of core/trace/sequence.ts: the same integers, so the same numbers. */
@@ -20,10 +19,36 @@ float pixelNumber(uvec2 pixel, int dim) { return unitNumber(pixelHash(pixel, dim
 /** Numbers of samples, twins of core/trace/sequence.ts. */
 export const sequenceGlsl = /* glsl */ `
 ${names.join('\n')}
-const uint STEPS[${sequenceSteps.length}] = uint[](${steps});
+const int FIRST_OF_PAIR[${firstOfPair.length}] = int[](${firstOfPair.join(', ')});
 ${pixelNumberGlsl}
+uint turnedRound(uint v) {
+  v = ((v >> 1u) & 0x55555555u) | ((v & 0x55555555u) << 1u);
+  v = ((v >> 2u) & 0x33333333u) | ((v & 0x33333333u) << 2u);
+  v = ((v >> 4u) & 0x0f0f0f0fu) | ((v & 0x0f0f0f0fu) << 4u);
+  v = ((v >> 8u) & 0x00ff00ffu) | ((v & 0x00ff00ffu) << 8u);
+  return (v >> 16u) | (v << 16u);
+}
+
+uint scrambled(uint v, uint seed) {
+  v += seed;
+  v ^= v * 0x6c50b47cu;
+  v ^= v * 0xb82f1e52u;
+  v ^= v * 0xc7afe638u;
+  return v ^ (v * 0x8d22f6e6u);
+}
+
+uint pascal(uint v) {
+  v ^= (v >> 1u) & 0x55555555u;
+  v ^= (v >> 2u) & 0x33333333u;
+  v ^= (v >> 4u) & 0x0f0f0f0fu;
+  v ^= (v >> 8u) & 0x00ff00ffu;
+  return v ^ (v >> 16u);
+}
+
 float scatteredNumber(int sampleIndex, int dim, uvec2 pixel) {
-  return unitNumber(uint(sampleIndex) * STEPS[dim] + pixelHash(pixel, dim));
+  int first = FIRST_OF_PAIR[dim];
+  uint order = turnedRound(scrambled(turnedRound(uint(sampleIndex)), pixelHash(pixel, ${orderDimension} + first)));
+  return unitNumber(turnedRound(scrambled(dim == first ? order : pascal(order), pixelHash(pixel, dim))));
 }
 
 float chanceNumber(int sampleIndex, int dim, uvec2 pixel) {
