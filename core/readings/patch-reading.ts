@@ -1,7 +1,8 @@
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { length, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { openLampSample } from '../photometry/open-light.ts';
-import { irradianceSample, type SampleNumbers } from '../trace/irradiance.ts';
+import type { SampleNumbers } from '../trace/arrival.ts';
+import { irradianceSample } from '../trace/irradiance.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import type { Stage } from '../world/stage.ts';
 import { poseAt, type Source, type WorldLight } from '../world/world.ts';

@@ -1,4 +1,4 @@
-import type { SampleNumbers } from '../trace/irradiance.ts';
+import type { SampleNumbers } from '../trace/arrival.ts';
 import { dimension, sampleNumber } from '../trace/sequence.ts';
 import type { Source } from '../world/world.ts';
 

@@ -2,9 +2,10 @@ import type { Triple } from '../colour/matrix.ts';
 import { dot, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source, World } from '../world/world.ts';
-import { cosineDirection, type SampleNumbers } from './irradiance.ts';
+import type { SampleNumbers } from './arrival.ts';
 import { surfaceLuminance } from './lit-surface.ts';
 import { evenShare, evenShareAllRound, fresnel, sheenNormal, wayOn } from './sheen.ts';
+import { cosineDirection } from './sky-arrival.ts';
 import { type SurfacePoint, surfaceAlong } from './surface-point.ts';
 
 /** How many times light is followed from surface to surface. */

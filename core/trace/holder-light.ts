@@ -5,7 +5,7 @@ import { openLampSample } from '../photometry/open-light.ts';
 import { type BodyHit, bodyAlong } from '../walk/body.ts';
 import { throughAir } from '../world/air.ts';
 import type { Stage } from '../world/stage.ts';
-import type { TakenTogether } from './irradiance.ts';
+import type { TakenTogether } from './arrival.ts';
 import { drawnByWeight, type LampSource, type MomentsTaken } from './moments-taken.ts';
 import { surfaceOffset } from './surface-point.ts';
 

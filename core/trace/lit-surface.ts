@@ -5,7 +5,8 @@ import { spotAreaAcross } from '../photometry/seen-emitter.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Sheen } from '../world/stage-finish.ts';
 import type { Source } from '../world/world.ts';
-import { type Arrival, arrivalOf, arrives, irradianceSample, type Receiver, type SampleNumbers } from './irradiance.ts';
+import type { Arrival, Receiver, SampleNumbers } from './arrival.ts';
+import { arrivalOf, arrives, irradianceSample } from './irradiance.ts';
 import { evenShare, evenShareAllRound, fresnel, sheenNormal } from './sheen.ts';
 import type { SurfacePoint } from './surface-point.ts';
 

@@ -1,7 +1,8 @@
 import { add, scale, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
 import type { Source } from '../world/world.ts';
-import { irradianceSample, type Receiver, type SampleNumbers } from './irradiance.ts';
+import type { Receiver, SampleNumbers } from './arrival.ts';
+import { irradianceSample } from './irradiance.ts';
 import { dimension, sampleNumber } from './sequence.ts';
 import { surfaceOffset } from './surface-point.ts';
 

@@ -3,7 +3,7 @@ import { closestHit } from '../geometry/cast-ray.ts';
 import { add, cross, dot, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import type { Stage } from '../world/stage.ts';
 import type { StageFinish } from '../world/stage-finish.ts';
-import type { Receiver } from './irradiance.ts';
+import type { Receiver } from './arrival.ts';
 
 /** A place on the stage as light meets it. */
 export interface SurfacePoint {

@@ -4,8 +4,9 @@ import type { Traced } from '../../../core/trace/mask.ts';
 import type { Stage } from '../../../core/world/stage.ts';
 import type { World } from '../../../core/world/world.ts';
 import { FullScreenPass } from './full-screen-pass.ts';
+import { bounceFragment } from './shaders/bounce.frag.ts';
 import { firstHitFragment } from './shaders/first-hit.frag.ts';
-import { bounceFragment, lightFragment } from './shaders/light.frag.ts';
+import { lightFragment } from './shaders/light.frag.ts';
 import { SourceTables } from './source-tables.ts';
 import { createStageTextures, type StageTextures } from './stage-textures.ts';
 import {
