@@ -7,7 +7,7 @@ import { fetchLateRooms } from './late-rooms.tsx';
 import { startThumbnails } from './library/keep-thumbnails.ts';
 import { saveFile } from './library/save-file.ts';
 import { pictureOrNone } from './picture-or-none.ts';
-import { drawSkiesWith, drawSlowlyWith, startDarkroomOver } from './render/darkroom.ts';
+import { drawWith, startDarkroomOver } from './render/darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';
@@ -82,8 +82,7 @@ const keepFilesAfterPicture = (second = 0): void => {
 holdFiles();
 startNightTheme();
 const picture = pictureOrNone();
-drawSkiesWith(skyWorkerDrawer(picture));
-drawSlowlyWith(slowPictureWorker());
+drawWith({ sky: skyWorkerDrawer(picture), slow: slowPictureWorker() });
 await startSaving();
 beforeTakingUp(() => pageSaving.autosave.flush());
 let root = put();

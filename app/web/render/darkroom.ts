@@ -1,29 +1,19 @@
-import { graphicsCard } from './capability.ts';
-import type { Engine, EngineState } from './engine.ts';
-import { PictureEngine } from './picture-engine.ts';
+import type { EngineState } from './engine.ts';
+import { type Drawers, Engines, type Light } from './engines.ts';
 import { type PrintOrder, printScene } from './print-scene.ts';
 import type { Scene } from './scene.ts';
 import { Screens } from './screens.ts';
-import { plainSkyDrawer, type SkyDrawer } from './sky-drawer.ts';
-import { type SlowDrawer, SlowEngine } from './slow-engine.ts';
-import { takeCard } from './take-card.ts';
+import { plainSkyDrawer } from './sky-drawer.ts';
 
 declare global {
   interface Window {
     /** For tests and benches: what the renderer has done so far. */
     lampfallProbe?: () => EngineState;
-    /** For tests: the one canvas that has the graphics card. */
-    lampfallCard?: () => HTMLCanvasElement;
-    /** For tests: how long a lost card is waited for, milliseconds. */
-    lampfallPatience?: number;
   }
 }
 
 /** Device pixels of a CSS pixel that pictures are drawn with. */
 export const pixelRatio = (): number => Math.min(window.devicePixelRatio || 1, 1.5);
-
-/** How long a lost card is waited for before the processor draws, milliseconds; tests wait less. */
-const patienceMilliseconds = (): number => window.lampfallPatience ?? 8000;
 
 /**
  * The one place of the page that has the graphics card: all rooms show their pictures through it, so that they share
@@ -31,21 +21,12 @@ const patienceMilliseconds = (): number => window.lampfallPatience ?? 8000;
  */
 export class Darkroom {
   private readonly screens = new Screens();
-  private readonly card: PictureEngine | null;
-  private readonly slow = new SlowEngine(this.screens, slowDrawer, () => this.slowStale());
-  private readonly listeners = new Set<() => void>();
+  private readonly engines = new Engines(this.screens, drawers, () => this.ask());
   private scene: Scene | null = null;
   private prints = 0;
   private isAsked = false;
-  private patience: ReturnType<typeof setTimeout> | null = null;
-  /** Who draws: the card, nobody while it is lost, the processor in its place; none where that fails too. */
-  light: 'card' | 'lost' | 'slow' | 'none';
-  /** What is drawn just now, on the page or for a print. */
-  private asked: Scene | null = null;
 
   constructor() {
-    this.card = graphicsCard().hasFloats ? this.takeCard() : null;
-    this.light = this.card ? 'card' : 'slow';
     window.lampfallProbe = () => this.state;
     document.addEventListener('visibilitychange', () => this.restIfHidden());
     this.restIfHidden();
@@ -53,84 +34,37 @@ export class Darkroom {
 
   /** Whether the card ever drew here; where it did not, none was lost. */
   get hasHadCard(): boolean {
-    return this.card !== null;
+    return this.engines.hasHadCard;
   }
 
-  private takeCard(): PictureEngine | null {
-    const gl = takeCard({ onLost: () => this.lose(), onBack: () => this.comeBack() });
-    if (!gl) return null;
-    const card = new PictureEngine(gl, this.screens, () => this.ask());
-    card.setSkyDrawer(skyDrawer);
-    window.lampfallCard = () => gl.domElement;
-    return card;
-  }
-
-  private lose(): void {
-    this.card?.pause();
-    this.change('lost');
-    this.patience = setTimeout(() => this.goSlow(), patienceMilliseconds());
-  }
-
-  private comeBack(): void {
-    if (this.patience) clearTimeout(this.patience);
-    this.slow.end();
-    if (this.asked) this.card?.show(this.asked);
-    this.card?.restart();
-    this.change('card');
-  }
-
-  private get engine(): Engine {
-    return this.card && (this.light === 'card' || this.light === 'lost') ? this.card : this.slow;
-  }
-
-  /** The card does not come back: the processor takes over until it does. */
-  private goSlow(): void {
-    this.change('slow');
-    if (this.asked) this.slow.show(this.asked);
-  }
-
-  /** Pictures that nobody sees are not traced; what is printed is. */
-  private restIfHidden(): void {
-    const isResting = document.hidden && this.prints === 0;
-    for (const engine of [this.card, this.slow]) engine?.setResting(isResting);
-  }
-
-  private slowStale(): void {
-    const light = this.slow.hasFailed ? 'none' : 'slow';
-    if (light !== this.light) this.change(light);
-    this.ask();
-  }
-
-  /** Has the processor try once more. */
-  tryAgain(): void {
-    this.change('slow');
-    this.slow.restart();
-  }
-
-  private draw(scene: Scene): void {
-    this.asked = scene;
-    this.engine.show(scene);
-  }
-
-  get state(): EngineState {
-    return this.engine.state;
-  }
-
-  private change(light: Darkroom['light']): void {
-    this.light = light;
-    for (const listener of this.listeners) listener();
+  /** Who draws. */
+  get light(): Light {
+    return this.engines.light;
   }
 
   /** Tells when another draws; the answer ends it. */
   onLight(listener: () => void): () => void {
-    this.listeners.add(listener);
-    return () => this.listeners.delete(listener);
+    return this.engines.onLight(listener);
+  }
+
+  /** Has the processor try once more. */
+  tryAgain(): void {
+    this.engines.tryAgain();
+  }
+
+  get state(): EngineState {
+    return this.engines.current.state;
+  }
+
+  /** Pictures that nobody sees are not traced; what is printed is. */
+  private restIfHidden(): void {
+    this.engines.setResting(document.hidden && this.prints === 0);
   }
 
   /** Puts a canvas of the page up as a screen and fills it if there is something to show; the answer takes it down again. */
   addScreen(name: string, canvas: HTMLCanvasElement): () => void {
     const takeDown = this.screens.add(name, canvas);
-    this.engine.refresh();
+    this.engines.current.refresh();
     return takeDown;
   }
 
@@ -150,13 +84,13 @@ export class Darkroom {
 
   /** Draws the screens without waiting for an animation frame: a hidden page has none. */
   drawNow(): void {
-    this.engine.draw(pixelRatio());
+    this.engines.current.draw(pixelRatio());
   }
 
   /** Shows a scene, as soon as it can be. While something is printed it waits. */
   show(scene: Scene): void {
     this.scene = scene;
-    if (this.prints === 0) this.draw(scene);
+    if (this.prints === 0) this.engines.show(scene);
   }
 
   /** Nothing is to be seen, and nothing is worked on. */
@@ -168,8 +102,8 @@ export class Darkroom {
   startOver(): void {
     this.scene = null;
     this.rest();
-    this.engine.restart();
-    this.engine.forgetCounts();
+    this.engines.current.restart();
+    this.engines.current.forgetCounts();
   }
 
   /**
@@ -182,11 +116,11 @@ export class Darkroom {
     const begin = (scene: Scene) => {
       this.prints++;
       this.restIfHidden();
-      this.draw(scene);
+      this.engines.show(scene);
     };
     const look = () => {
       // what could not draw before is tried anew
-      if (this.light === 'none' && this.slow.hasFailed) return null;
+      if (this.engines.hasFailed) return null;
       this.drawNow();
       return this.state;
     };
@@ -194,29 +128,22 @@ export class Darkroom {
       this.prints--;
       this.restIfHidden();
       if (this.prints > 0) return;
-      this.engine.shrink();
-      if (this.scene) this.draw(this.scene);
+      this.engines.current.shrink();
+      if (this.scene) this.engines.show(this.scene);
     };
     return printScene(order, { screens: this.screens, begin, look, end });
   }
 }
 
 let only: Darkroom | null = null;
-let skyDrawer: SkyDrawer = plainSkyDrawer;
-let slowDrawer: SlowDrawer = {
-  draw: (_order, _onStep, onFail) => onFail(),
-  stop: () => undefined,
-  end: () => undefined,
+let drawers: Drawers = {
+  sky: plainSkyDrawer,
+  slow: { draw: (_order, _onStep, onFail) => onFail(), stop: () => undefined, end: () => undefined },
 };
 
-/** Who draws skies for the darkroom; to be told before it is set up. */
-export const drawSkiesWith = (drawer: SkyDrawer): void => {
-  skyDrawer = drawer;
-};
-
-/** Who draws pictures where the graphics card can’t; to be told before the darkroom is set up. */
-export const drawSlowlyWith = (drawer: SlowDrawer): void => {
-  slowDrawer = drawer;
+/** Who draws off the page’s thread: skies, and pictures where the graphics card can’t. Told before the darkroom is set up. */
+export const drawWith = (others: Partial<Drawers>): void => {
+  drawers = { ...drawers, ...others };
 };
 
 /** The page's darkroom, set up when first asked for. */

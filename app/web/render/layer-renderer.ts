@@ -4,6 +4,7 @@ import { type Job, LayerJobs } from './layer-jobs.ts';
 import { LayerStore, type Size, type StoredLayer } from './layer-store.ts';
 import { Pace } from './pace.ts';
 import { type LightTask, Tracer } from './tracer.ts';
+import { WantedLayers } from './wanted-layers.ts';
 
 /** A source's light wanted over a camera's picture; `label` is what counters call it. */
 export interface WantedLayer extends LightTask {
@@ -17,12 +18,6 @@ export interface TraceCounters {
   /** Samples of light by label, coarse ones included. */
   light: Record<string, number>;
 }
-
-/** How many samples bounced light gets for each of direct light: what comes through a door is seldom met by chance. */
-const bouncedPerDirect = 4;
-
-/** Samples in a layer, those of bounced light by the measure of direct light. */
-const progressOf = ({ samples, bounces }: StoredLayer): number => (bounces > 0 ? samples / bouncedPerDirect : samples);
 
 export interface LayerRendererOptions {
   /** Samples after which a layer counts as converged, until `want` says another number. */
@@ -41,15 +36,14 @@ export class LayerRenderer {
   private readonly tracer: Tracer;
   private readonly store: LayerStore;
   private readonly coarseFirst: boolean;
-  private maxSamples: number;
-  private wanted: StoredLayer[] = [];
-  private labels = new Map<StoredLayer, string>();
+  /** What is traced, and how far it is. */
+  readonly wanted: WantedLayers;
   private readonly jobs: LayerJobs;
   private job: Job | null = null;
 
   constructor(gl: WebGLRenderer, options: LayerRendererOptions = { maxSamples: 64, coarseFirst: true }) {
     this.coarseFirst = options.coarseFirst;
-    this.maxSamples = options.maxSamples;
+    this.wanted = new WantedLayers(options.maxSamples);
     this.tracer = new Tracer(gl);
     this.store = new LayerStore(gl);
     this.jobs = new LayerJobs(this.tracer, this.store);
@@ -66,32 +60,30 @@ export class LayerRenderer {
     stage: Stage,
     layers: readonly WantedLayer[],
     size: Size,
-    maxSamples = this.maxSamples,
+    maxSamples = this.wanted.maxSamples,
     shownOn: ReadonlySet<StoredLayer> = new Set(),
   ): StoredLayer[] {
-    this.maxSamples = maxSamples;
     if (this.tracer.setStage(stage)) this.store.clear();
     // a job under way may be reading the coarse first hits: they are not resized under it
     const coarseSize = this.job ? null : this.coarseSize(size);
-    this.labels = new Map();
-    this.wanted = layers.map(({ label, view, source, bounces }) => {
+    const stored = layers.map(({ label, view, source, bounces }) => {
       const shotKey = `${stage.key}|${size.width}x${size.height}|${JSON.stringify(view)}`;
       const shot = this.store.shot(shotKey, view, size, coarseSize ?? this.coarseSize(size), coarseSize !== null);
       const layer = this.store.layer(`${shotKey}|${bounces}|${JSON.stringify(source)}`, source, bounces, shot);
-      if (!this.labels.has(layer)) this.labels.set(layer, label);
-      return layer;
+      return { layer, label };
     });
+    this.wanted.set(stored, maxSamples);
     // with more shots than before first hits may have to make room: no job may be reading them
-    if (new Set(this.wanted.map(({ shot }) => shot)).size > this.store.shotsWanted) this.dropJob();
+    if (this.wanted.shots.size > this.store.shotsWanted) this.dropJob();
     else this.dropUselessJob();
-    this.store.trim(new Set(this.wanted), shownOn);
-    return this.wanted;
+    this.store.trim(new Set(this.wanted.layers), shownOn);
+    return stored.map(({ layer }) => layer);
   }
 
   /** Nothing is wanted any more; what was traced is kept as far as it fits. */
   wantNothing(): StoredLayer[] {
     this.dropJob();
-    this.wanted = [];
+    this.wanted.clear();
     this.store.trim(new Set(), new Set());
     return [];
   }
@@ -108,35 +100,13 @@ export class LayerRenderer {
   private dropUselessJob(): void {
     const { job } = this;
     if (!job) return;
-    const useful =
-      job.kind !== 'hits' ? this.labels.has(job.layer) : this.wanted.some(({ shot }) => shot === job.layer.shot);
-    if (!useful) this.dropJob();
+    const isUseful = job.kind === 'hits' ? this.wanted.shots.has(job.layer.shot) : this.wanted.has(job.layer);
+    if (!isUseful) this.dropJob();
   }
 
   private dropJob(): void {
     if (this.job) this.jobs.drop(this.job);
     this.job = null;
-  }
-
-  /** Whether all direct light can be shown, if only coarsely. Bounced light is not waited for. */
-  get isShowable(): boolean {
-    return this.wanted.every((layer) => layer.bounces > 0 || layer.full !== null || layer.coarse !== null);
-  }
-
-  /** Fewest samples in any wanted layer; bounced light counts by its own, larger measure. */
-  get samples(): number {
-    return this.wanted.length === 0 ? 0 : Math.min(...this.wanted.map((layer) => Math.floor(progressOf(layer))));
-  }
-
-  /** Share of all samples wanted that have been traced, 0 to 1. */
-  get progress(): number {
-    const most = this.maxSamples;
-    const sum = this.wanted.reduce((total, layer) => total + Math.min(progressOf(layer), most), 0);
-    return this.wanted.length === 0 ? 1 : sum / (most * this.wanted.length);
-  }
-
-  get isConverged(): boolean {
-    return this.wanted.every((layer) => progressOf(layer) >= this.maxSamples);
   }
 
   /**
@@ -160,7 +130,7 @@ export class LayerRenderer {
   /** Works without pause until every wanted layer has that many full samples; for tests and benches. */
   runTo(samples: number): void {
     for (;;) {
-      const layer = this.wanted.reduce((least, next) => (next.samples < least.samples ? next : least));
+      const layer = this.wanted.layers.reduce((least, next) => (next.samples < least.samples ? next : least));
       if (layer.samples >= samples) return;
       this.job ??= this.jobs.full(layer);
       this.runBand(this.job, this.job.target.height);
@@ -181,16 +151,11 @@ export class LayerRenderer {
     return job.kind !== 'hits';
   }
 
-  /** Coarse pictures of direct light first, then the layer with the fewest samples; direct light goes before bounced. */
   private nextJob(): Job | null {
-    const isBare = (layer: StoredLayer) => layer.bounces === 0 && !layer.coarse && !layer.full;
-    const bare = this.coarseFirst && this.wanted.find(isBare);
-    if (bare && bare.shot.coarseSize.width < bare.shot.size.width) return this.jobs.coarse(bare);
-    const least = this.wanted.reduce<StoredLayer | null>(
-      (best, next) => (!best || progressOf(next) < progressOf(best) ? next : best),
-      null,
-    );
-    return least && progressOf(least) < this.maxSamples ? this.jobs.full(least) : null;
+    const bare = this.coarseFirst ? this.wanted.firstBare : undefined;
+    if (bare) return this.jobs.coarse(bare);
+    const { next } = this.wanted;
+    return next && this.jobs.full(next);
   }
 
   private count({ kind, layer }: Job): void {
@@ -198,7 +163,7 @@ export class LayerRenderer {
       this.counters.hits++;
       return;
     }
-    const label = this.labels.get(layer) ?? '';
+    const label = this.wanted.labelOf(layer);
     this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
   }
 
@@ -212,7 +177,7 @@ export class LayerRenderer {
     this.jobs.clear();
     this.pace.reset();
     this.store.clear();
-    this.wanted = [];
+    this.wanted.clear();
   }
 
   dispose(): void {

@@ -88,7 +88,7 @@ export class PictureEngine implements Engine {
 
   /** Whether there is something to draw. */
   private get canDraw(): boolean {
-    return this.scene !== null && (this.scene.showsEarly || this.layers.isShowable);
+    return this.scene !== null && (this.scene.showsEarly || this.layers.wanted.isShowable);
   }
 
   /** Whether the card is lost: what it is told then comes to nothing. It counts as lost until `restart`. */
@@ -102,9 +102,9 @@ export class PictureEngine implements Engine {
   }
 
   get state(): EngineState {
-    const { counters, samples, isConverged, progress } = this.layers;
+    const { samples, isConverged, progress } = this.layers.wanted;
     return {
-      counters,
+      counters: this.layers.counters,
       layers: this.layerCount,
       developed: this.developed,
       samples,
@@ -121,7 +121,7 @@ export class PictureEngine implements Engine {
     if (this.next && (!this.scene || this.canDraw)) this.takeUp(this.next);
     if (this.layers.step(now)) this.isStale = true;
     if (this.isStale && this.canDraw) this.onStale();
-    if (this.next || !this.layers.isConverged) this.schedule();
+    if (this.next || !this.layers.wanted.isConverged) this.schedule();
   }
 
   setResting(isResting: boolean): void {
@@ -171,7 +171,7 @@ export class PictureEngine implements Engine {
         this.developTile(tile, scene.size, ratio);
         this.screens.copy(tile.screen, this.gl.domElement, tile);
         this.skies.pictureShown();
-        pictureStands(this.layers.samples);
+        pictureStands(this.layers.wanted.samples);
       }
     }
   }

@@ -35,8 +35,8 @@ describe('a browser that gives no context of its graphics card after all', () =>
     drawer.orders.length = 0;
   });
   const page = async () => {
-    const { drawSlowlyWith, theDarkroom } = await import('../../../app/web/render/darkroom.ts');
-    drawSlowlyWith(drawer);
+    const { drawWith, theDarkroom } = await import('../../../app/web/render/darkroom.ts');
+    drawWith({ slow: drawer });
     const { mounted } = await import('./nightrun/mounted.tsx');
     return { darkroom: theDarkroom(), mounted };
   };
