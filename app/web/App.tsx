@@ -1,20 +1,18 @@
-import { type DragEvent, useEffect, useState } from 'react';
+import { type DragEvent, useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
 import { BagSlot } from './bag/BagSlot.tsx';
 import { BlendPanel } from './blend/BlendPanel.tsx';
-import { SchemeTabs } from './compare/SchemeTabs.tsx';
 import { GroundPlan } from './groundplan/GroundPlan.tsx';
 import { TapeBar } from './groundplan/TapeBar.tsx';
 import { BelowPlan, CompareRoom, FieldCardRoom, NightRun, SweepRoom, Walkaround } from './late-rooms.tsx';
 import { LessonPanel } from './lessons/LessonPanel.tsx';
 import { openAnyFile } from './library/open-any-file.ts';
 import { SavingNotices } from './library/SavingNotices.tsx';
-import { SetupMenu } from './library/SetupMenu.tsx';
 import { saveFile } from './library/save-file.ts';
-import { NightChoice } from './NightChoice.tsx';
+import { PhoneRooms } from './PhoneRooms.tsx';
+import { useKeys, useUnsavedGuard } from './page-keys.ts';
 import { HourStrip } from './place/HourStrip.tsx';
-import { RoomChoice } from './RoomChoice.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
 import { Welcome } from './readings/Welcome.tsx';
@@ -25,47 +23,16 @@ import { useApp } from './state/app-store.ts';
 import { firstLack } from './state/first-lack.ts';
 import { useLengths } from './state/lengths.ts';
 import { useNightRun } from './state/night-run.ts';
-import { pageSaving } from './state/page-saving.ts';
-import { useReport } from './state/reports.ts';
-import { type PhoneRoom, useSession } from './state/session.ts';
+import { useSession } from './state/session.ts';
+import { TopBar } from './TopBar.tsx';
 import { TestShotSlot } from './testshot/TestShotSlot.tsx';
 import { TimeLine } from './timeline/TimeLine.tsx';
-import { Icon } from './ui/Icon.tsx';
-import { isTyping } from './ui/is-typing.ts';
 import { writeLengthsIn } from './ui/lengths.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
 const canWalk = graphicsCard().isThere;
-
-const useKeys = () => {
-  useEffect(() => {
-    const onKeyDown = (event: KeyboardEvent) => {
-      const { undo, redo, cancel } = useApp.getState();
-      const key = event.key.toLowerCase();
-      if (event.key === 'Escape') cancel();
-      // a field with half-typed text undoes its own letters
-      if (!(event.ctrlKey || event.metaKey) || isTyping(event.target)) return;
-      if (key === 'z' || key === 'y') event.preventDefault();
-      if (key === 'y' || (key === 'z' && event.shiftKey)) redo();
-      else if (key === 'z') undo();
-    };
-    window.addEventListener('keydown', onKeyDown);
-    return () => window.removeEventListener('keydown', onKeyDown);
-  }, []);
-};
-
-/** The browser asks before it throws away what could not be kept. */
-const useUnsavedGuard = () => {
-  useEffect(() => {
-    const onLeave = (event: BeforeUnloadEvent) => {
-      if (pageSaving.wouldLose) event.preventDefault();
-    };
-    window.addEventListener('beforeunload', onLeave);
-    return () => window.removeEventListener('beforeunload', onLeave);
-  }, []);
-};
 
 const onDrop = (event: DragEvent) => {
   event.preventDefault();
@@ -80,16 +47,6 @@ const onPoint = (at: GroundPoint) => {
 };
 
 const leftRooms = { viewfinder: Viewfinder, compare: CompareRoom, sweep: SweepRoom, card: FieldCardRoom } as const;
-
-/** What a phone shows under the picture, one at a time. */
-const rooms = [
-  ['plan', 'Plan'],
-  ['lamps', 'Lamps'],
-  ['subjects', 'Subjects'],
-  ['exposure', 'Exposure'],
-  ['time', 'Time'],
-  ['notes', 'Cautions'],
-] as const satisfies readonly (readonly [PhoneRoom, string])[];
 
 const closeNotice = () => useApp.getState().tell(null);
 
@@ -113,10 +70,6 @@ export const App = () => {
   useKeys();
   useUnsavedGuard();
   const notice = useApp((state) => state.notice);
-  const canUndo = useApp((state) => state.history.past.length > 0);
-  const canRedo = useApp((state) => state.history.future.length > 0);
-  const cautionCount = useReport()?.cautions.length ?? 0;
-  const { undo, redo } = useApp.getState();
   const [isWalking, setIsWalking] = useState(false);
   const Left = leftRooms[useSession((state) => state.room)];
   const pointing = useSession((state) => state.pointing);
@@ -140,20 +93,7 @@ export const App = () => {
         onDragOver={(event) => event.preventDefault()}
         onDrop={onDrop}
       >
-        <header className="top">
-          <SetupMenu />
-          <SchemeTabs />
-          <RoomChoice />
-          <div className="choices steps">
-            <NightChoice />
-            <button type="button" disabled={!canUndo} onClick={undo}>
-              Undo
-            </button>
-            <button type="button" disabled={!canRedo} onClick={redo}>
-              Redo
-            </button>
-          </div>
-        </header>
+        <TopBar />
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder && (lack ? <FirstThings lack={lack} /> : <Welcome />)}
@@ -188,19 +128,7 @@ export const App = () => {
           <BelowPlan />
         </div>
         {!pointing && <TimeLine />}
-        <nav className="switch" aria-label="Rooms">
-          {rooms.map(([id, name]) => (
-            <button
-              key={id}
-              type="button"
-              aria-pressed={room === id}
-              onClick={() => useSession.getState().set({ phoneRoom: id })}
-            >
-              <Icon name={id} />
-              {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
-            </button>
-          ))}
-        </nav>
+        <PhoneRooms />
         <ScanDialogSlot />
         <ShareSlot onSaveFile={saveFile} />
         <TestShotSlot />

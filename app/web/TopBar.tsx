@@ -1,0 +1,28 @@
+import { SchemeTabs } from './compare/SchemeTabs.tsx';
+import { SetupMenu } from './library/SetupMenu.tsx';
+import { NightChoice } from './NightChoice.tsx';
+import { RoomChoice } from './RoomChoice.tsx';
+import { useApp } from './state/app-store.ts';
+
+/** The page’s upper edge: setup, schemes, rooms, and the steps back and forward. */
+export const TopBar = () => {
+  const canUndo = useApp((state) => state.history.past.length > 0);
+  const canRedo = useApp((state) => state.history.future.length > 0);
+  const { undo, redo } = useApp.getState();
+  return (
+    <header className="top">
+      <SetupMenu />
+      <SchemeTabs />
+      <RoomChoice />
+      <div className="choices steps">
+        <NightChoice />
+        <button type="button" disabled={!canUndo} onClick={undo}>
+          Undo
+        </button>
+        <button type="button" disabled={!canRedo} onClick={redo}>
+          Redo
+        </button>
+      </div>
+    </header>
+  );
+};
