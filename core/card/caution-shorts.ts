@@ -3,6 +3,7 @@ export const cautionShorts: Readonly<Record<string, string>> = {
   eye: 'strong beam: keep it off all eyes',
   terrain: 'in a hazard, or the way leads through one: stand elsewhere',
   'cannot-walk': 'can’t be walked in time: split the frame, or ask a helper',
+  'late-from-camera': 'delay too short to walk there: make it longer',
   'beam-at-sky': 'beam goes into the sky: keep off aircraft, aim lower',
   'too-quick': 'carried quicker than you walk: more time, or a shorter way',
   'inside-subject': 'inside something solid: move it clear',

@@ -13,6 +13,7 @@ import { hotSpot } from './hot-spot.ts';
 import { lampInFrame } from './lamp-in-frame.ts';
 import { insideSubject, lampBelowGround } from './lamp-place.ts';
 import { landOverSky } from './land-over-sky.ts';
+import { lateFromCamera } from './late-from-camera.ts';
 import { moonInFrame } from './moon-in-frame.ts';
 import { moonWashesCore } from './moon-washes-core.ts';
 import { nearAxis } from './near-axis.ts';
@@ -55,6 +56,7 @@ const schemeRules: readonly SchemeRule[] = [
   eye,
   terrain,
   tooQuick,
+  lateFromCamera,
   peopleInPicture,
   shadowsDisagree,
   landOverSky,
@@ -81,7 +83,7 @@ const isMisplaced = ({ code }: Caution): boolean => code === 'lamp-below-ground'
 
 /** What is told of it all the same: what has to do with whoever holds it, and with eyes. */
 const stillTold = ['lamp-in-frame', 'cannot-walk', 'person-in-frame'];
-const stillAsked: readonly SchemeRule[] = [eye, terrain, tooQuick];
+const stillAsked: readonly SchemeRule[] = [eye, terrain, tooQuick, lateFromCamera];
 
 const order: Record<Severity, number> = { danger: 0, warning: 1, note: 2 };
 

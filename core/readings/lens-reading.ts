@@ -12,7 +12,8 @@ export interface LensReading {
   readonly seenShare: number;
   /** Whether any of them looked into the shining side. */
   readonly shines: boolean;
-  /** Subject that hides it where it would be in the picture, "ground" for the ground; null when it is outside or seen. */
+  /** Subject that hides it where it would be in the picture, "ground" for the ground, "holder" for whoever holds it; null when it
+   * is outside or seen. */
   readonly hiddenBy: string | null;
 }
 
@@ -42,7 +43,11 @@ export const lensReading = ({ stage, view }: World, { source }: WorldLight): Len
     for (const [u, v] of spots) {
       const pose = poseAt(source, time);
       const { spot, normal } = emitterSpot(source.emitter, pose, u, v);
-      if (!isInFrame(view, spot) || isBehindHolder(spot, time)) continue;
+      if (!isInFrame(view, spot)) continue;
+      if (isBehindHolder(spot, time)) {
+        hiddenBy ??= 'holder';
+        continue;
+      }
       if (!isClear(spot)) {
         const hit = closestHit(stage.tree, view.position, normalize(sub(spot, view.position)));
         hiddenBy ??= (hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id) ?? 'ground';

@@ -1,7 +1,7 @@
 import { isInFrame } from '../camera/camera-view.ts';
 import { midGreyRatioPerLuminanceSecond } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { anyHit } from '../geometry/cast-ray.ts';
+import { anyHit, closestHit } from '../geometry/cast-ray.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterSpot } from '../photometry/emitter.ts';
 import type { Frame, Pass, Walking } from '../setup/schema/setup.ts';
@@ -26,6 +26,8 @@ export interface PersonReading {
   readonly stillShare: number;
   /** Most of the picture that is seen of the body at a moment, 0 to 1. */
   readonly frameShare: number;
+  /** Subject that the body hides most of, where it stands before one with a good part of itself; null = none. */
+  readonly hidesId: string | null;
   /** How long the lens sees the middle of the bare lamp, past the body too. */
   readonly lampSeconds: number;
   /** Level of the body while the lamp is on, and of what lies behind it in the whole exposure: from mid-grey; null = dark or unseen. */
@@ -47,6 +49,8 @@ const momentCount = 17;
 /** Places on a body where its light, and what lies behind, is metered; samples of each light there. */
 const meteredCells = 6;
 const meterSamples = 4;
+/** Share of a body from which on what lies behind it counts as hidden by it. */
+const hidingShare = 0.2;
 
 /** Whether the lens sees the middle of the lamp, with neither things nor its holder before it. */
 const seesLamp = ({ stage, view }: World, source: LampSource, share: number, feet: Vec3): boolean => {
@@ -99,6 +103,18 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
   return { bodyStops: stops(onBody), backgroundStops: stops(behind) };
 };
 
+/** The subject behind most of a body, where that is a fifth of it or more. */
+const hiddenSubject = ({ stage, view: { position: eye } }: World, { cells }: SeenBody): string | null => {
+  const counts = new Map<string, number>();
+  for (const cell of cells) {
+    const hit = closestHit(stage.tree, eye, normalize(sub(cell, eye)));
+    const id = hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id;
+    if (id) counts.set(id, (counts.get(id) ?? 0) + 1);
+  }
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return most && most[1] >= hidingShare * cells.length ? most[0] : null;
+};
+
 /** Looks for whoever holds a lamp; null for a lamp on a stand. */
 export const personReading = (world: World, held: HeldPass): PersonReading | null => {
   const { light, pass, frame } = held;
@@ -121,6 +137,7 @@ export const personReading = (world: World, held: HeldPass): PersonReading | nul
     exposureShare: visibleSeconds / exposureSeconds,
     stillShare: secondsOf(mostAtOnePlace(world.view.position, bodies)) / exposureSeconds,
     frameShare: Math.min(Math.max(...covered), 1),
+    hidesId: hiddenSubject(world, largest),
     lampSeconds: secondsOf(lampCount),
     ...levels,
   };

@@ -2,6 +2,7 @@ import type { GroundPoint } from '../geometry/hull.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import type { World } from '../world/world.ts';
 import { cameraFeet } from './camera-feet.ts';
+import { leavesCameraAt } from './set-off.ts';
 import { type Turn, turnsOf, type Walk, wayOnFoot } from './timing-reading.ts';
 
 /** A pass by its frame's id and its own. */
@@ -18,7 +19,7 @@ export interface WalkLine {
   /** What one walks, detours included. */
   readonly metres: number;
   readonly seconds: number;
-  /** The first begins when the first delay does. null for the way back, which nothing waits for. */
+  /** The first begins with the delay of the last frame that is set by hand before it. null for the way back, which nothing waits for. */
   readonly availableSeconds: number | null;
   /** The shortest way, [east, north]. */
   readonly points: readonly GroundPoint[];
@@ -49,9 +50,17 @@ export const walkLines = (
   const camera = cameraFeet(world);
   const out = wayOnFoot(camera, first.startFeet, setup, world);
   const back = wayOnFoot(last.endFeet, camera, setup, world);
-  const delaySeconds = scheme.frames[0]?.delaySeconds ?? 0;
   return [
-    ...(out ? [{ from: null, to: keyOf(first), availableSeconds: delaySeconds + first.startSeconds, ...out }] : []),
+    ...(out
+      ? [
+          {
+            from: null,
+            to: keyOf(first),
+            availableSeconds: first.startSeconds - leavesCameraAt(scheme, first.frame),
+            ...out,
+          },
+        ]
+      : []),
     ...turns.flatMap((turn): WalkLine[] => {
       const walk = walkTo(turn.frame, turn.pass);
       if (!walk) return [];

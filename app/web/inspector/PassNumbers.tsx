@@ -20,10 +20,13 @@ const raking = ({
     ? 'from behind it: no light'
     : `${degrees(grazingDegrees)} · shadows ×${threeFigures(shadowLengthPerHeight)}`;
 
+/** Who hides the lamp, other than a subject. */
+const hiders: Readonly<Record<string, string>> = { ground: 'the ground', holder: 'you, who hold it' };
+
 const lensText = ({ lens }: PassReading, name: (id: string) => string): string => {
   if (lens.seenShare > 0) return lens.shines ? 'sees the bare lamp' : 'sees the lamp, from behind';
   if (lens.hiddenBy === null) return 'does not see it: outside the frame';
-  return `does not see it: hidden by ${lens.hiddenBy === 'ground' ? 'the ground' : name(lens.hiddenBy)}`;
+  return `does not see it: hidden by ${hiders[lens.hiddenBy] ?? name(lens.hiddenBy)}`;
 };
 
 const beamText = ({ beamDegrees, patchMetres, lumens }: PassReading['beam']): string =>

@@ -10,7 +10,8 @@ export const WalkWords = ({ fit: { walkSeconds, slackSeconds, late, delaySeconds
   if (delaySeconds !== null && slackSeconds < 0)
     return (
       <span className="time-words">
-        {walk}: first delay {delaySeconds} s, or a remote
+        {late && <CautionMark severity={late} />} {walk}: {late ? 'delay' : 'first delay'} {delaySeconds} s
+        {late ? '' : ', or a remote'}
       </span>
     );
   return (

@@ -1,3 +1,4 @@
+import { lastSetFrame, leavesCameraAt } from '../../../core/readings/set-off.ts';
 import type { Frame, Pass } from '../../../core/setup/schema/setup.ts';
 import { useSetup } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
@@ -8,13 +9,16 @@ import { cameraFit, type WalkFit, walkFit } from './walk-fit.ts';
 export const useWalkFits = (turns: readonly Turn[]): ((frame: Frame, pass: Pass) => WalkFit | null) => {
   const { metresPerSecond } = useSetup().walking;
   const report = useReport();
-  const firstDelaySeconds = turns[0]?.frame.delaySeconds ?? 0;
+  const scheme = { frames: turns.map(({ frame }) => frame) };
   const out = report?.walks.find(({ from }) => from === null);
   return (frame, pass) => {
     const turn = turns.find((each) => each.frame === frame);
     const before = turn?.before.get(pass.id);
     if (turn && !before && out?.to?.frameId === frame.id && out.to.passId === pass.id)
-      return cameraFit(pass, out.seconds, turn.order.startSeconds, firstDelaySeconds);
+      return cameraFit(pass, out.seconds, turn.order.startSeconds, leavesCameraAt(scheme, frame), {
+        delaySeconds: lastSetFrame(scheme, frame).delaySeconds,
+        isFirst: lastSetFrame(scheme, frame) === scheme.frames[0],
+      });
     const readings = report?.frames.find(({ id }) => id === frame.id)?.passes;
     const timing = readings?.find(({ passId }) => passId === pass.id)?.timing;
     return walkFit(pass, before, timing, metresPerSecond);

@@ -14,7 +14,7 @@ export interface WalkFit {
   readonly slackSeconds: number | null;
   /** How bad it is to come too late, as the caution about it has it; null where one does not. */
   readonly late: Severity | null;
-  /** For the way from the camera: the delay of the first frame that would do, whole seconds; null for other ways. */
+  /** For the way from the camera: the delay that would do, whole seconds; null for other ways. */
   readonly delaySeconds: number | null;
 }
 
@@ -41,20 +41,28 @@ export const walkFit = (
 };
 
 /**
- * How the way from the camera to the first pass that is held fits: one sets out as the first delay begins. It is never
- * late, for the shutter can be set off from afar.
+ * How the way from the camera to the first pass that is held fits: one sets out as the delay begins of the frame that is set
+ * last before it. Where that is the first, it is never late, for the shutter can be set off from afar.
  *
  * @param opensSeconds when the pass's frame opens, from the first shutter
- * @param firstDelaySeconds delay of the first frame
+ * @param leavesSeconds when one leaves the camera, from the first shutter
+ * @param set the frame that is set last before it
  */
 export const cameraFit = (
   pass: Pass,
   walkSeconds: number,
   opensSeconds: number,
-  firstDelaySeconds: number,
+  leavesSeconds: number,
+  set: { readonly delaySeconds: number; readonly isFirst: boolean },
 ): WalkFit => {
-  const startSeconds = -opensSeconds - firstDelaySeconds;
+  const startSeconds = leavesSeconds - opensSeconds;
   const slackSeconds = pass.on - startSeconds - walkSeconds;
-  const delaySeconds = Math.max(Math.ceil(firstDelaySeconds - slackSeconds - 1e-9), 0);
-  return { startSeconds, walkSeconds, slackSeconds, late: null, delaySeconds };
+  const delaySeconds = Math.max(Math.ceil(set.delaySeconds - slackSeconds - 1e-9), 0);
+  return {
+    startSeconds,
+    walkSeconds,
+    slackSeconds,
+    late: slackSeconds < 0 && !set.isFirst ? 'warning' : null,
+    delaySeconds,
+  };
 };

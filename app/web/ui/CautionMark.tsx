@@ -38,6 +38,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'lamp-below-ground': 'under the ground',
   'inside-subject': 'inside a subject',
   'cannot-walk': 'too far to walk',
+  'late-from-camera': 'delay too short',
   'person-in-frame': 'you show',
   'person-shadow': 'your shadow',
   terrain: 'terrain',

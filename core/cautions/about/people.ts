@@ -37,6 +37,12 @@ export const aboutPeopleCautions = {
     rule: 'Nearer to the middle of a hazard than its radius, at a lamp or at the camera; or no way is left but through it. A stand in it is a warning, a person a danger.',
     source: 'Geometry. Local knowledge decides.',
   },
+  'late-from-camera': {
+    name: 'Too short a delay',
+    says: 'A frame with another aperture, shutter, ISO, focus or white balance is set by hand. Whoever does that has to walk to the lamp while its delay runs.',
+    rule: `The walk from behind the camera takes longer than from the start of the delay to the lamp, and is over ${limits.stepMetres} m.`,
+    source: 'Geometry and your own walking speed. A camera that is set from afar needs no walk.',
+  },
   'too-quick': {
     name: 'Too quick to walk',
     says: 'A lamp in the hand moves faster than you walk.',

@@ -47,6 +47,7 @@ const reading = z.strictObject({
       exposureShare: z.number().min(0).max(1),
       stillShare: z.number().min(0).max(1),
       frameShare: z.number().min(0).max(1),
+      hidesId: z.string().nullable(),
       lampSeconds: z.number().min(0),
       bodyStops: z.number().nullable(),
       backgroundStops: z.number().nullable(),

@@ -7,8 +7,10 @@ import { cameraFit, walkFit } from '../../../app/web/timeline/walk-fit.ts';
 import { wayMarks } from '../../../app/web/timeline/way-marks.ts';
 import { minutesText } from '../../../app/web/ui/minutes-text.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
+import { lastSetFrame, leavesCameraAt } from '../../../core/readings/set-off.ts';
+import { frameOrders } from '../../../core/readings/timing-reading.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
-import type { Pass, Scheme } from '../../../core/setup/schema/setup.ts';
+import type { Frame, Pass, Scheme } from '../../../core/setup/schema/setup.ts';
 
 const read = (name: string) => parseSetup(readFileSync(`assets/setups/${name}.json`, 'utf8'));
 
@@ -60,13 +62,19 @@ describe('the way from the camera', () => {
       return;
     }
     expect(turn.before.has(pass.id)).toBe(false);
-    const delay = turns[0]?.frame.delaySeconds as number;
-    const slack = (firstDelay: number) =>
-      cameraFit(pass, out.seconds, turn.order.startSeconds, firstDelay).slackSeconds as number;
-    expect(slack(delay)).toBeCloseTo((out.availableSeconds as number) - out.seconds, 9);
-    const wanted = cameraFit(pass, out.seconds, turn.order.startSeconds, delay).delaySeconds as number;
-    expect(slack(wanted)).toBeGreaterThanOrEqual(-1e-6);
-    if (wanted > 0) expect(slack(wanted - 1)).toBeLessThan(1e-6);
+    const set = lastSetFrame(scheme, turn.frame);
+    const ways = (delaySeconds: number) => {
+      const frames = scheme.frames.map((frame) => (frame === set ? { ...frame, delaySeconds } : frame));
+      const own = frames[scheme.frames.indexOf(turn.frame)] as Frame;
+      const opens = frameOrders({ frames })[frames.indexOf(own)]?.startSeconds as number;
+      const isFirst = set === scheme.frames[0];
+      return cameraFit(pass, out.seconds, opens, leavesCameraAt({ frames }, own), { delaySeconds, isFirst });
+    };
+    const now = ways(set.delaySeconds);
+    expect(now.slackSeconds).toBeCloseTo((out.availableSeconds as number) - out.seconds, 9);
+    const wanted = now.delaySeconds as number;
+    expect(ways(wanted).slackSeconds).toBeGreaterThanOrEqual(-1e-6);
+    if (wanted > 0) expect(ways(wanted - 1).slackSeconds).toBeLessThan(1e-6);
   });
 });
 

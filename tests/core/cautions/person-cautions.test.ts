@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { body } from '../../../core/walk/body.ts';
+import { boxAt } from '../support/cautions.ts';
 import { type OnePass, onePassSetup } from '../support/scenes.ts';
 
 const find = (what: OnePass, code: string) => {
@@ -29,6 +30,14 @@ describe('person-in-frame', () => {
     expect(caution?.message).toMatch(/the lens sees you for 1\.0 s, at one place for 10 % of the exposure/);
     expect(caution?.message).toContain('what is behind you is lit');
     expect(inFrame(0.99 * tenth)).toBeUndefined();
+  });
+
+  it('says which subject you stand before, and none where you stand beside it', () => {
+    const stone = (east: number) => ({ subjects: [boxAt('stone', [east, 4, 0], [1, 0.5, 2.5])] });
+    expect(inFrame(9, bright, stone(0))?.message).toContain(
+      'You stand between the lens and “stone” and hide part of it.',
+    );
+    expect(inFrame(9, bright, stone(3))?.message).not.toContain('hide');
   });
 
   // "only true against a dark background and with no light on you" (the same notes): -4 stops, lost in the night

@@ -26,8 +26,8 @@ describe('lensReading', () => {
   it('the same lamp turned away is seen, and does not shine', () => {
     expect(read([2, 2, 1], [2, 9, 1])).toEqual({ seenShare: 1, shines: false, hiddenBy: null });
   });
-  it('held by somebody who stands before it, it is not seen; beside them it is', () => {
-    expect(read([2, 2, 1], [2, 9, 1], 'hand')).toEqual({ seenShare: 0, shines: false, hiddenBy: null });
+  it('held by somebody who stands before it, it is hidden by them; beside them it is seen', () => {
+    expect(read([2, 2, 1], [2, 9, 1], 'hand')).toEqual({ seenShare: 0, shines: false, hiddenBy: 'holder' });
     expect(read([2, 2, 1], [-9, 2, 1], 'hand').seenShare).toBe(1);
   });
   it('behind the box it is hidden by the box', () => {

@@ -28,7 +28,7 @@ export const frameKinds: Readonly<Record<Purpose, FrameKind>> = {
     label: 'Painted frame',
     name: 'Painted',
     says: 'for your lamps: f/8 · 10 s · ISO 400',
-    exposure: { aperture: 8, seconds: 10, iso: 400, delaySeconds: 10 },
+    exposure: { aperture: 8, seconds: 10, iso: 400, delaySeconds: 20 },
   },
 };
 
