@@ -90,7 +90,7 @@ export class AppPage {
   /** Waits until the picture has all its samples and nothing is left to do. */
   async settled(): Promise<EngineState> {
     // a change reaches the renderer a frame or two after the event that made it
-    await this.page.waitForTimeout(250);
+    await this.framesDrawn(5);
     await this.page.waitForFunction(() => window.lampfallProbe?.().isConverged === true, undefined, {
       timeout: 180_000,
     });
@@ -98,8 +98,18 @@ export class AppPage {
     await this.page.waitForFunction(() =>
       [...document.querySelectorAll('.picture-progress')].every(({ textContent }) => textContent === ''),
     );
-    await this.page.waitForTimeout(100);
+    await this.framesDrawn(2);
     return this.probe();
+  }
+
+  /** Waits for so many frames of the page, as far as it draws any: 50 ms each at most. */
+  private framesDrawn(count: number): Promise<void> {
+    return this.page.evaluate(async (frames) => {
+      const drawn = async () => {
+        for (let i = 0; i < frames; i++) await new Promise(requestAnimationFrame);
+      };
+      await Promise.race([drawn(), new Promise((resolve) => setTimeout(resolve, 50 * frames))]);
+    }, count);
   }
 
   /** Pixels of the picture as seen on the screen. */
