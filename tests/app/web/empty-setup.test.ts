@@ -47,6 +47,20 @@ describe('emptySetup', () => {
   );
 });
 
+describe('the first subject', () => {
+  const lit = addLampWithPass(empty, scheme, scheme.frames[0] as Frame, 'torch').setup;
+  const aimsOf = (setup: typeof empty) => setup.schemes[0]?.frames[0]?.passes.map(({ waypoints }) => waypoints[0]?.aim);
+
+  it('has lamps that were there before aimed at its middle; a second one leaves them as they are', () => {
+    const { setup } = addPartSubject(lit, scheme.id, 'box');
+    const [block] = setup.subjects;
+    const part = block?.parts[0];
+    if (!block || part?.kind !== 'box') throw new Error('no block');
+    expect(aimsOf(setup)).toEqual([[block.position[0], block.position[1], part.heightMetres / 2]]);
+    expect(aimsOf(addPartSubject(setup, scheme.id, 'box').setup)).toEqual(aimsOf(setup));
+  });
+});
+
 describe('a second lamp in the same hand', () => {
   it('goes on after the first where the frame leaves it time enough, else with the shutter', () => {
     const frameOf = (setup: typeof empty) => setup.schemes[0]?.frames[0] as Frame;

@@ -4,6 +4,8 @@ import type { Setup, Subject } from '../../../../core/setup/schema/setup.ts';
 import { subject } from '../../../../core/setup/schema/subject.ts';
 import { madeFromKit } from './kit-edits.ts';
 import { type NewPartKind, newPart, partWords } from './new-parts.ts';
+import { boxOfMeshes, meshesOf } from './own-box.ts';
+import { aimPass } from './pass-edits.ts';
 import { freshName } from './plain-name.ts';
 import { standBeside, standFree } from './stand-free.ts';
 import { subjectNamed } from './subject-edits.ts';
@@ -37,9 +39,21 @@ const added = (setup: Setup, subject: Subject): WithSubject => ({
   subjectId: subject.id,
 });
 
+/** The first subject is what the lamps are there for: each is aimed at its middle. */
+const withLampsAimed = ({ setup, subjectId }: WithSubject): WithSubject => {
+  const [subject] = setup.subjects;
+  if (!subject || setup.subjects.length > 1) return { setup, subjectId };
+  const [east, north] = subject.position;
+  const half = Math.round(50 * boxOfMeshes(meshesOf(subject, setup.scans)).high[1]) / 100;
+  const places = setup.schemes.flatMap(({ id: schemeId, frames }) =>
+    frames.flatMap(({ id: frameId, passes }) => passes.map(({ id: passId }) => ({ schemeId, frameId, passId }))),
+  );
+  return { setup: places.reduce((all, place) => aimPass(all, place, [east, north, half]), setup), subjectId };
+};
+
 /** A subject put into the setup where the camera looks; its id and name are made unique. Throws `EditRefused` past the limits. */
 export const addSubject = (setup: Setup, schemeId: string, made: Subject): WithSubject =>
-  added(setup, standFree(setup, schemeId, { ...made, ...nameAndId(setup, made.name) }));
+  withLampsAimed(added(setup, standFree(setup, schemeId, { ...made, ...nameAndId(setup, made.name) })));
 
 /** A new subject of one part, where the camera looks. */
 export const addPartSubject = (setup: Setup, schemeId: string, kind: NewPartKind): WithSubject =>
