@@ -57,6 +57,15 @@ export const shutterText = ({ seconds }: Pick<CardFrame, 'seconds'>): string =>
 /** "4", "12.5": seconds of a walk or a stay, finer where they are short. */
 export const secondsText = (seconds: number): string => seconds.toFixed(seconds < 10 ? 1 : 0);
 
+/** "21 s · 13 s too late": on foot to a pass from the one before it; null where nobody walks there, or no way was found. */
+export const walkText = ({
+  walkSeconds,
+  slackSeconds,
+}: Pick<CardRow, 'walkSeconds' | 'slackSeconds'>): string | null =>
+  walkSeconds === null || slackSeconds === null
+    ? null
+    : `${secondsText(walkSeconds)} s · ${secondsText(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
+
 const winds = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
 
 /** "104° E": a true bearing in whole degrees with the nearest of eight winds. */

@@ -1,10 +1,11 @@
 import type { RefObject } from 'react';
-import { countText, levelText, onText } from '../../../core/card/card-words.ts';
+import { countText, levelText, onText, walkText } from '../../../core/card/card-words.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
 import { ClockLine } from './ClockLine.tsx';
 import type { RunState } from './run-clock.ts';
 import { frameWords, secondsWords, standWords, troubleWords } from './run-words.ts';
+import { StepCautions } from './StepCautions.tsx';
 
 interface RowPageProps {
   readonly card: FieldCard;
@@ -18,6 +19,8 @@ interface RowPageProps {
 export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
   const trouble = troubleWords(card, row, going);
+  const walk = walkText(row);
+  const isMoved = going.distanceTimes !== 1 || going.hoursMoved !== 0;
   const isChanged = going.seconds !== row.countSeconds;
   return (
     <section className="run-row" aria-label={`Pass ${row.number}`}>
@@ -28,8 +31,14 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
       <h2 ref={heading} tabIndex={-1}>
         Pass <b className="run-number">{row.number}</b> of {card.rows.length} · {row.name}
       </h2>
+      <StepCautions card={card} step={{ kind: 'pass', row }} />
       <p>{standWords(card, row, going)}</p>
       {trouble && <p>{trouble}</p>}
+      {walk && (
+        <p>
+          Walk there{isMoved && ', as planned'}: {walk}
+        </p>
+      )}
       <p>
         aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
       </p>
