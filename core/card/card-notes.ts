@@ -9,7 +9,7 @@ import type { CardCaution, CardRow, CardSight, StopRule } from './field-card.ts'
 export const stopRules: readonly StopRule[] = [
   { fault: 'Too bright', remedy: 'halve the count, or stand 1.4 times as far from what it lights' },
   { fault: 'Too dark', remedy: 'double the count' },
-  { fault: 'Flat', remedy: 'lower the lamp, move one hour round the clock' },
+  { fault: 'Flat', remedy: 'lower the lamp; if it stays so, move one hour round the clock' },
 ];
 
 /** Cautions that are commonly given, in order of weight; local rules and qualified people come before any card. */

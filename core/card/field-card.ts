@@ -130,6 +130,8 @@ export interface CardRow {
   /** "Lone tree, high right", "ground". */
   readonly aimWord: string;
   readonly levelPercent: number;
+  /** As far as its lamp can be dimmed. */
+  readonly lowestLevelPercent: number;
   /** Gels, cloth and snoot; "none". */
   readonly gelWord: string;
   /** Lamp on, from the shutter's opening. */

@@ -4,7 +4,7 @@ import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
 import { ClockLine } from './ClockLine.tsx';
 import type { RunState } from './run-clock.ts';
-import { frameWords, secondsWords, standWords, troubleWords } from './run-words.ts';
+import { frameWords, levelWords, secondsWords, standWords, troubleWords } from './run-words.ts';
 import { StepCautions } from './StepCautions.tsx';
 
 interface RowPageProps {
@@ -21,7 +21,10 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
   const trouble = troubleWords(card, row, going);
   const walk = walkText(row);
   const isMoved = going.distanceTimes !== 1 || going.hoursMoved !== 0;
-  const isChanged = going.seconds !== row.countSeconds;
+  const planned = [
+    ...(going.seconds === row.countSeconds ? [] : [secondsWords(row.countSeconds)]),
+    ...(going.levelTimes === 1 ? [] : [levelText(row.levelPercent)]),
+  ];
   return (
     <section className="run-row" aria-label={`Pass ${row.number}`}>
       <p className="run-frame">
@@ -40,7 +43,7 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
         </p>
       )}
       <p>
-        aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
+        aim: {row.aimWord} · {row.lampName} {levelWords(row, going)} · gel: {row.gelWord}
       </p>
       <p className="run-count" role="timer" aria-label="Count">
         {state ? (
@@ -54,7 +57,7 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
       </p>
       <p className="quiet">
         Lamp {onText(row)}
-        {isChanged && ` · planned ${secondsWords(row.countSeconds)}`}
+        {planned.length > 0 && ` · planned ${planned.join(', ')}`}
       </p>
     </section>
   );
