@@ -1,5 +1,4 @@
 import { harmCodes } from '../cautions/harm-codes.ts';
-import { cautionShorts } from './caution-shorts.ts';
 import type { CardCaution, FieldCard } from './field-card.ts';
 import type { RunStep } from './run-steps.ts';
 
@@ -30,13 +29,11 @@ const placeOf = (cautions: readonly CardCaution[]): string => {
 
 const sentence = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
 
-const shortOf = ({ code, message }: CardCaution): string => cautionShorts[code] ?? message;
-
 /** The cautions of a card short, those of one kind together, harm first: "DANGER, rows 2–11: can’t be walked in time …". */
 export const cautionTexts = (cautions: readonly CardCaution[]): string[] => {
   const kinds = new Map<string, CardCaution[]>();
   for (const caution of cautions) {
-    const key = `${weights.indexOf(cautionWord(caution))} ${caution.code}`;
+    const key = `${weights.indexOf(cautionWord(caution))} ${caution.code} ${caution.short}`;
     kinds.set(key, [...(kinds.get(key) ?? []), caution]);
   }
   return [...kinds]
@@ -44,7 +41,7 @@ export const cautionTexts = (cautions: readonly CardCaution[]): string[] => {
     .map(([, all]) => {
       const [first] = all as [CardCaution];
       const head = [cautionWord(first), placeOf(all)].filter((words) => words !== '').join(', ');
-      return sentence(`${head === '' ? '' : `${head}: `}${shortOf(first)}`);
+      return sentence(`${head === '' ? '' : `${head}: `}${first.short}`);
     });
 };
 
@@ -77,7 +74,7 @@ export const stepCautions = ({ cautions, frames }: FieldCard, step: RunStep): St
         code: each.code,
         severity: each.severity,
         word: cautionWord(each),
-        text: sentence(shortOf(each)),
+        text: sentence(each.short),
       }),
     );
   return own

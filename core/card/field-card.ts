@@ -199,6 +199,8 @@ export interface CardCaution {
   readonly code: string;
   readonly severity: Severity;
   readonly message: string;
+  /** What is wrong and what to do, in a few words. */
+  readonly short: string;
   readonly frameNumber: number | null;
   readonly rowNumber: number | null;
 }

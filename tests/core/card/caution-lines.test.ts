@@ -10,6 +10,7 @@ const caution = (code: string, severity: CardCaution['severity'], rowNumber: num
   code,
   severity,
   message: 'told at length',
+  short: cautionShorts[code] ?? '',
   rowNumber,
   frameNumber: null,
 });
