@@ -13,9 +13,9 @@ export const feetText = (metres: number): string => {
 };
 
 const number = String.raw`[-−]?\d[\d,]*(?:\.\d+)?`;
-/** "6.0 m", "5 × 0.5 × 2.4 m", "0.8 to 0.5 m/s", "3.15 m²"; not "lm·s", "mm", nor what stands in an identifier. */
+/** "6.0 m", "5 × 0.5 × 2.4 m", "0.8 to 0.5 m/s", "3.15 m²", "28 cm"; not "lm·s", "mm", nor what stands in an identifier. */
 const metric = new RegExp(
-  String.raw`(?<![\d.:\w])((?:${number}(?: × | to ))*${number})[ \u00a0](m²|m/s|m)(?![\p{L}\d²·/])`,
+  String.raw`(?<![\d.:\w])((?:${number}(?: × | to ))*${number})[ \u00a0](m²|m/s|cm|m)(?![\p{L}\d²·/])`,
   'gu',
 );
 
@@ -26,6 +26,10 @@ const numberOf = (text: string): number => Number(text.replaceAll(',', '').repla
 
 const inUnit: Readonly<Record<string, (value: number) => readonly [text: string, unit: string]>> = {
   m: (value) => [feetText(value).slice(0, -3), 'ft'],
+  cm: (value) => {
+    const inches = value / 100 / inchMetres;
+    return [String(Number(inches.toFixed(Math.abs(inches) < 10 ? 1 : 0))), 'in'];
+  },
   'm/s': (value) => [(value / footMetres).toFixed(1), 'ft/s'],
   'm²': (value) => [String(Number((value / footMetres ** 2).toPrecision(3))), 'ft²'],
 };
@@ -42,7 +46,7 @@ const convert = (text: string): string =>
   });
 
 /**
- * A sentence with its lengths, areas and speeds in feet instead of metres, with digits after their size: 0.98, 19.7, 66.
+ * A sentence with its lengths, areas and speeds in feet, and centimetres in inches, instead of metres, with digits after their size: 0.98, 19.7, 66.
  * Names stay as they are: those in quotation marks, and that of the one it is about, "Key: …".
  *
  * @param about names that may stand bare at its start, before a colon

@@ -26,6 +26,8 @@ describe('lengthsInFeet', () => {
     ['3.15 m² · 34.1 lm·s', '33.9 ft² · 34.1 lm·s'],
     ['Key at 3:00, 6.0 m; Fill at 8:00, 4.0 m', 'Key at 3:00, 19.7 ft; Fill at 8:00, 13.1 ft'],
     ['−0.50 m up, 4.83 m over the ground', '−1.6 ft up, 15.8 ft over the ground'],
+    // 2.54 cm to the inch
+    ['a stone that stands out 5 cm throws 28 cm', 'a stone that stands out 2 in throws 11 in'],
     ['“Wall 3 m” is 2 m away', '“Wall 3 m” is 6.6 ft away'],
   ])('%s', (metres, feet) => expect(lengthsInFeet(metres)).toBe(feet));
 
@@ -44,6 +46,18 @@ describe('lengthsInFeet', () => {
     'leaves %s alone',
     (text) => expect(lengthsInFeet(text)).toBe(text),
   );
+
+  it('leaves no metre and no centimetre in any lesson', () => {
+    const texts = readdirSync('assets/setups').flatMap((file) => {
+      const { lesson } = JSON.parse(readFileSync(`assets/setups/${file}`, 'utf8')) as {
+        lesson?: { steps: { title: string; text: string }[] } | null;
+      };
+      return lesson?.steps.flatMap(({ title, text }) => [title, text]) ?? [];
+    });
+    const inMetres = /\d c?m\b|metre|\bmeters?\b/;
+    expect(texts.filter((text) => inMetres.test(text)).length).toBeGreaterThan(15);
+    expect(texts.map((text) => lengthsInFeet(text)).filter((text) => inMetres.test(text))).toEqual([]);
+  });
 
   it('leaves no metre in any sentence that cautions and advice are made of', () => {
     const files = [
