@@ -24,6 +24,7 @@ export const NumberField = (given: NumberFieldProps) => {
     prefix = '',
     format,
     parse,
+    ends = [min, max],
     wraps = false,
   } = props;
   const id = useId();
@@ -32,7 +33,7 @@ export const NumberField = (given: NumberFieldProps) => {
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const shown = format ? format(value) : plain(value, digits);
-  const range = `${plain(min, 3)} to ${plain(max, 3)}${unit && ` ${unit}`}`;
+  const range = `${plain(ends[0], 3)} to ${plain(ends[1], 3)}${unit && ` ${unit}`}`;
 
   useEffect(() => {
     if (problem === null || draft !== null) return;
