@@ -25,6 +25,7 @@ export const NumberField = (given: NumberFieldProps) => {
     format,
     parse,
     ends = [min, max],
+    whyMost,
     wraps = false,
   } = props;
   const id = useId();
@@ -47,7 +48,7 @@ export const NumberField = (given: NumberFieldProps) => {
   const settle = (text: string): void => {
     const parsed = parse ? parse(text) : parseQuantity(text, unit);
     if (parsed === null) setProblem(`Type a number, ${range}`);
-    else if (parsed < min || parsed > max) setProblem(`${range} only`);
+    else if (parsed < min || parsed > max) setProblem(`${range} only${whyMost && parsed > max ? `: ${whyMost}` : ''}`);
     else {
       leave();
       if (parsed !== value) onChange(parsed);

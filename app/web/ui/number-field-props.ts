@@ -10,6 +10,8 @@ export interface NumberFieldProps {
   /** Next value up or down for the arrow keys; a plain step otherwise. */
   readonly step?: number | ((value: number, direction: 1 | -1) => number);
   readonly digits?: number;
+  /** Why it can't be more than the most: "the shutter is open no longer". */
+  readonly whyMost?: string;
   /** Least and most as they are told, where plain digits will not do. */
   readonly ends?: readonly [least: number, most: number];
   readonly prefix?: string;
