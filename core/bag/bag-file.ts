@@ -19,7 +19,7 @@ export interface BagLamp {
 export const bagVersion = 1;
 
 const bagSchema = z.strictObject({
-  format: z.literal('lampfall-bag', { error: 'must be "lampfall-bag"; this is not a bag of lamps' }),
+  format: z.literal('lampfall-bag', { error: 'this is not a bag of lamps; expected "lampfall-bag" here' }),
   version: z.literal(bagVersion, { error: `must be ${bagVersion}; this bag is of another version of Lampfall` }),
   lamps: z.array(lamp).max(maxBagLamps, `must be at most ${maxBagLamps}`),
   measuredBeams: z.array(measuredBeam).max(maxBagLamps, `must be at most ${maxBagLamps}`).default([]),

@@ -3,13 +3,15 @@ import { limits } from '../cautions/limits.ts';
 import type { SchemeReport } from '../cautions/setup-report.ts';
 import type { Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
+import { burnShort } from './burn-short.ts';
+import { cautionShorts } from './caution-shorts.ts';
 import type { CardCaution, CardRow, CardSight, StopRule } from './field-card.ts';
 
 /** Common practice, no published source; stepping back by the root of two halves the light (inverse square law). */
 export const stopRules: readonly StopRule[] = [
   { fault: 'Too bright', remedy: 'halve the count, or stand 1.4 times as far from what it lights' },
   { fault: 'Too dark', remedy: 'double the count' },
-  { fault: 'Flat', remedy: 'lower the lamp, move one hour round the clock' },
+  { fault: 'Flat', remedy: 'lower the lamp; if it stays so, move one hour round the clock' },
 ];
 
 /** Cautions that are commonly given, in order of weight; local rules and qualified people come before any card. */
@@ -34,9 +36,12 @@ const weight: Readonly<Record<Severity, number>> = { danger: 0, warning: 1, note
 /** The cautions of a scheme, dangers first, each with its frame and row. */
 export const cardCautions = ({ cautions }: SchemeReport, { frames }: Scheme, rows: readonly CardRow[]): CardCaution[] =>
   cautions
-    .map(({ code, severity, message, frameId, passId }): CardCaution => {
+    .map((caution): CardCaution => {
+      const { code, severity, message, frameId, passId } = caution;
       const place = frames.findIndex(({ id }) => id === frameId);
       const row = rows.find((each) => each.frameId === frameId && each.passId === passId);
-      return { code, severity, message, frameNumber: place < 0 ? null : place + 1, rowNumber: row?.number ?? null };
+      const short = (code === 'burnt' && row && burnShort(caution, row)) || (cautionShorts[code] ?? message);
+      const frameNumber = place < 0 ? null : place + 1;
+      return { code, severity, message, short, frameNumber, rowNumber: row?.number ?? null };
     })
     .sort((a, b) => weight[a.severity] - weight[b.severity]);

@@ -65,6 +65,7 @@ export const cardRows = (
           way,
           aimWord: aimOf(world, pass),
           levelPercent: pass.levelPercent,
+          lowestLevelPercent: lamp.lowestLevelPercent,
           gelWord: gelWord(pass),
           onSeconds: pass.on,
           countSeconds: pass.off - pass.on,

@@ -1,4 +1,4 @@
-import { footMetres } from '../units/feet.ts';
+import { feetText } from '../units/feet.ts';
 import { markedText } from '../units/third-stops.ts';
 import type { CardFrame, CardRow, CardSky, CardStand, FieldCard } from './field-card.ts';
 
@@ -11,8 +11,8 @@ const figures = (value: number): string => String(Number(value.toPrecision(value
 
 /** "6.0 m", "0.45 m", "80 m"; "19.7 ft" in feet. */
 export const lengthText = (metres: number, lengths: Lengths): string => {
-  const value = lengths === 'feet' ? metres / footMetres : metres;
-  return `${value.toFixed(value < 1 ? 2 : value < 20 ? 1 : 0)} ${lengths === 'feet' ? 'ft' : 'm'}`;
+  if (lengths === 'feet') return feetText(metres);
+  return `${metres.toFixed(metres < 1 ? 2 : metres < 20 ? 1 : 0)} m`;
 };
 
 /** A lens focused beyond this is set at its infinity mark: no ring is marked farther. Common practice, no published source. */
@@ -56,6 +56,15 @@ export const shutterText = ({ seconds }: Pick<CardFrame, 'seconds'>): string =>
 
 /** "4", "12.5": seconds of a walk or a stay, finer where they are short. */
 export const secondsText = (seconds: number): string => seconds.toFixed(seconds < 10 ? 1 : 0);
+
+/** "21 s · 13 s too late": on foot to a pass from the one before it; null where nobody walks there, or no way was found. */
+export const walkText = ({
+  walkSeconds,
+  slackSeconds,
+}: Pick<CardRow, 'walkSeconds' | 'slackSeconds'>): string | null =>
+  walkSeconds === null || slackSeconds === null
+    ? null
+    : `${secondsText(walkSeconds)} s · ${secondsText(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
 
 const winds = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
 

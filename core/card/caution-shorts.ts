@@ -13,7 +13,7 @@ export const cautionShorts: Readonly<Record<string, string>> = {
   'person-shadow': 'your shadow falls on it: step aside',
   flare: 'lamp shines on the lens: shade it, or turn away',
   'near-axis': 'flat light: move the lamp round, 60° to 120°',
-  burnt: 'burns: halve the count, or turn the lamp down',
+  burnt: 'burns: count shorter, or turn the lamp down',
   'too-dark': 'too dark to show: count longer, or go nearer',
   uneven: 'near end much brighter: stand farther off, or sweep',
   'hot-spot': 'hot spot at the near end: farther off, or aim at the far end',

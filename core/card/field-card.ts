@@ -130,6 +130,8 @@ export interface CardRow {
   /** "Lone tree, high right", "ground". */
   readonly aimWord: string;
   readonly levelPercent: number;
+  /** As far as its lamp can be dimmed. */
+  readonly lowestLevelPercent: number;
   /** Gels, cloth and snoot; "none". */
   readonly gelWord: string;
   /** Lamp on, from the shutter's opening. */
@@ -197,6 +199,8 @@ export interface CardCaution {
   readonly code: string;
   readonly severity: Severity;
   readonly message: string;
+  /** What is wrong and what to do, in a few words. */
+  readonly short: string;
   readonly frameNumber: number | null;
   readonly rowNumber: number | null;
 }

@@ -37,6 +37,7 @@ export const goingLimits = (card: FieldCard, row: CardRow, going: Going): GoingL
   staysOn: row.staysOn,
   clockHours: clockHoursFromTurn(radiansFromDegrees(movedStand(card, row.start, going).roundDegrees)),
   heightMetres: row.start.heightMetres,
+  leastLevelTimes: row.levelPercent > 0 ? Math.min(1, row.lowestLevelPercent / row.levelPercent) : 1,
   leastTimes: Math.max(nearestTimes(row.start), row.end ? nearestTimes(row.end) : 0),
   mostTimes,
 });

@@ -4,7 +4,7 @@ import type { Pass, Position } from '../setup/schema/setup.ts';
 import type { Stage } from '../world/stage.ts';
 import { heightOverGround } from './card-stand.ts';
 import { movedOnLevel } from './moved-level.ts';
-import type { Going } from './stop-rule-steps.ts';
+import type { Moved } from './stop-rule-steps.ts';
 
 interface Surface {
   readonly up: number;
@@ -69,7 +69,7 @@ export const movedPlace = (
   stage: Stage,
   { position, aim }: Pick<Pass['waypoints'][number], 'position' | 'aim'>,
   mark: GroundPoint,
-  going: Omit<Going, 'seconds'>,
+  going: Moved,
 ): Position => {
   const lamp = { place: [position[0], position[1]], aim: [aim[0], aim[1]], riseMetres: aim[2] - position[2] } as const;
   const place = movedOnLevel(lamp, mark, going);

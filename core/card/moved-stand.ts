@@ -5,7 +5,7 @@ import { clockHoursFromTurn, clockText } from '../units/clock.ts';
 import { worldFromDocument } from '../world/axes.ts';
 import type { CardStand, FieldCard } from './field-card.ts';
 import { movedOnLevel } from './moved-level.ts';
-import type { Going } from './stop-rule-steps.ts';
+import type { Moved } from './stop-rule-steps.ts';
 
 type Counted = Pick<CardStand, 'place' | 'clock' | 'roundDegrees' | 'distanceMetres' | 'paces'>;
 
@@ -30,7 +30,7 @@ export const countedFrom = (
 export const movedStand = (
   { mark, camera, paceMetres }: Pick<FieldCard, 'mark' | 'camera' | 'paceMetres'>,
   stand: CardStand,
-  going: Omit<Going, 'seconds'>,
+  going: Moved,
 ): CardStand => {
   const place = movedOnLevel(stand, mark.place, going);
   const heightMetres = stand.heightMetres * going.heightTimes;

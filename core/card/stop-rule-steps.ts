@@ -10,7 +10,12 @@ export interface Going {
   readonly hoursMoved: number;
   /** Of the lamp over the ground, as a multiple of the planned height. */
   readonly heightTimes: number;
+  /** Level of the lamp, as a multiple of the planned one. */
+  readonly levelTimes: number;
 }
+
+/** Where and how high a lamp is, against the plan. */
+export type Moved = Pick<Going, 'distanceTimes' | 'hoursMoved' | 'heightTimes'>;
 
 export type Verdict = NightRun['verdict'];
 
@@ -27,10 +32,12 @@ export interface GoingLimits {
   /** How near to what it is aimed at the lamp may go, and how far, as multiples of the planned distance. */
   readonly leastTimes: number;
   readonly mostTimes: number;
+  /** As low as the lamp can be dimmed, as a multiple of the planned level; 1 where it can’t. */
+  readonly leastLevelTimes: number;
 }
 
-/** Counts under this are not halved: nobody counts half a second. Our choice. */
-export const leastSeconds = 1;
+/** The shortest count that is spoken in the dark: none is halved to less. Common practice, no published source. */
+export const leastSeconds = 2;
 /** A lamp lower over the ground than this lights little but the ground before it. Our choice; the trade lays lamps on it. */
 export const leastHeightMetres = 0.1;
 /** A step back that halves the light: ×1.4 to people (trade practice), √2 by the inverse square. */
@@ -63,28 +70,42 @@ const farther = (going: Going, times: number, { leastTimes, mostTimes }: GoingLi
   return isWithin ? { ...going, distanceTimes } : going;
 };
 
+const darker = (going: Going, limits: GoingLimits): Going => {
+  const { seconds, levelTimes } = going;
+  if (!limits.staysOn && seconds / 2 >= leastSeconds) return { ...going, seconds: seconds / 2 };
+  if (levelTimes / 2 >= limits.leastLevelTimes - 1e-9) return { ...going, levelTimes: levelTimes / 2 };
+  return farther(going, stepTimes, limits);
+};
+
+const brighter = (going: Going, limits: GoingLimits): Going => {
+  const { seconds, levelTimes } = going;
+  if (!limits.staysOn && seconds * 2 <= limits.mostSeconds) return { ...going, seconds: seconds * 2 };
+  if (levelTimes < 1) return { ...going, levelTimes: Math.min(1, levelTimes * 2) };
+  return farther(going, 1 / stepTimes, limits);
+};
+
+/** One thing at a time: half as high, then an hour on, and so by turns; where one is at its end, the other. */
+const lessFlat = (going: Going, limits: GoingLimits): Going => {
+  const hoursMoved = Math.max(-12, Math.min(12, going.hoursMoved + hoursOn(limits.clockHours)));
+  const heightTimes = loweredTimes(going, limits);
+  const [moves, lowers] = [hoursMoved !== going.hoursMoved, heightTimes !== going.heightTimes];
+  const timesLowered = Math.ceil(-Math.log2(going.heightTimes) - 1e-9);
+  const isLowersTurn = timesLowered <= Math.ceil(Math.abs(going.hoursMoved) - 1e-9);
+  if (lowers && (isLowersTurn || !moves)) return { ...going, heightTimes };
+  return moves ? { ...going, hoursMoved } : going;
+};
+
 /**
  * The stop rules (common practice, no published source): too bright, halve the count or step back ×1.4; too dark, double it;
- * flat, lower the lamp by half and move one hour round the clock, away from the camera, until the light comes from the side.
- * Where a count can’t be halved or doubled (under a second, past the shutter, a lamp that stays on) the lamp goes farther or
- * nearer instead, which is as many stops; never a part of a step.
+ * flat, lower the lamp by half, then move one hour round the clock, away from the camera, until the light comes from the side.
+ * Where a count can’t be halved or doubled (too short to be spoken, past the shutter, a lamp that stays on) the lamp is turned
+ * down instead as far as it goes, or up again; only then it goes farther or nearer, which is as many stops. Never a part of a step.
  *
  * @param going how it was gone
  * @returns how to go next; the same object where nothing is to change, or nothing is left to change
  */
 export const afterVerdict = (going: Going, verdict: Verdict, limits: GoingLimits): Going => {
-  const { seconds } = going;
-  if (verdict === 'too-bright')
-    return !limits.staysOn && seconds / 2 >= leastSeconds
-      ? { ...going, seconds: seconds / 2 }
-      : farther(going, stepTimes, limits);
-  if (verdict === 'too-dark')
-    return !limits.staysOn && seconds * 2 <= limits.mostSeconds
-      ? { ...going, seconds: seconds * 2 }
-      : farther(going, 1 / stepTimes, limits);
-  if (verdict !== 'flat') return going;
-  const hoursMoved = Math.max(-12, Math.min(12, going.hoursMoved + hoursOn(limits.clockHours)));
-  const heightTimes = loweredTimes(going, limits);
-  if (hoursMoved === going.hoursMoved && heightTimes === going.heightTimes) return going;
-  return { ...going, hoursMoved, heightTimes };
+  if (verdict === 'too-bright') return darker(going, limits);
+  if (verdict === 'too-dark') return brighter(going, limits);
+  return verdict === 'flat' ? lessFlat(going, limits) : going;
 };

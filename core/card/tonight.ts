@@ -8,6 +8,7 @@ const planned = (row: CardRow): Going => ({
   distanceTimes: 1,
   hoursMoved: 0,
   heightTimes: 1,
+  levelTimes: 1,
 });
 
 /** How a row is to be gone next: as it went last, changed by what was said of that; as planned where it has not been gone. */
@@ -34,5 +35,6 @@ export const runOf = (
   distanceTimes: going.distanceTimes,
   hoursMoved: going.hoursMoved,
   heightTimes: going.heightTimes,
+  levelTimes: going.levelTimes,
   verdict,
 });

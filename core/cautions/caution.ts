@@ -23,6 +23,8 @@ export interface Caution {
   readonly message: string;
   readonly value?: number;
   readonly limit?: number;
+  /** It is so only with the frame’s other passes. */
+  readonly isTogether?: true;
 }
 
 /** What a rule about one pass may look at. */

@@ -72,6 +72,7 @@ export const burnt: PassRule = (passCase) => {
       : `${pass.name}: with the frame’s other passes, ${burning(levels)} Shorten the counts together by ${ratioFromStops(value).toFixed(1)} times, or split them into frames.`,
     value,
     limit: limits.burntStops,
+    ...(isAlone ? {} : { isTogether: true as const }),
   };
 };
 

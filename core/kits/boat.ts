@@ -168,7 +168,7 @@ export const boat: Kit = {
       step: 0.05,
     },
     { key: 'planks', label: 'Planks on each side', unit: '', min: 0, max: 16, initial: 12, step: 1 },
-    { key: 'heelDegrees', label: 'Leans to the east', unit: '°', min: -30, max: 30, initial: 18, step: 1 },
+    { key: 'heelDegrees', label: 'Leans to the right', unit: '°', min: -30, max: 30, initial: 18, step: 1 },
     { key: 'lies', label: 'Lies', unit: '', min: 0, max: 1, initial: 0, step: 1, choices: ['On its keel', 'Keel up'] },
     { key: 'stern', label: 'Stern', unit: '', min: 0, max: 1, initial: 0, step: 1, choices: ['Pointed', 'Flat'] },
   ],

@@ -35,12 +35,12 @@ const fallenParts = (length: number, width: number, broken: number, { tones, ran
 export const chapel: Kit = {
   name: 'roofless-chapel',
   label: 'Roofless chapel',
-  says: 'A ruin of four walls: doorway in the west, lancets in the front and in the east gable.',
+  says: 'A ruin of four walls: doorway at the left, lancets in the front and in the right gable.',
   fields: [
     { key: 'lengthMetres', label: 'Length', unit: 'm', min: 6, max: 30, initial: 10, step: 0.5 },
     { key: 'widthMetres', label: 'Width', unit: 'm', min: 4, max: 12, initial: 6, step: 0.5 },
     { key: 'wallMetres', label: 'Height of the walls', unit: 'm', min: 3.25, max: 8, initial: 4, step: 0.25 },
-    { key: 'gableMetres', label: 'Top of the east gable', unit: 'm', min: 4, max: 16, initial: 7.5, step: 0.25 },
+    { key: 'gableMetres', label: 'Top of the right gable', unit: 'm', min: 4, max: 16, initial: 7.5, step: 0.25 },
     { key: 'thickMetres', label: 'Thickness of the walls', unit: 'm', min: 0.4, max: 1.2, initial: 0.7, step: 0.05 },
     { key: 'lancets', label: 'Lancets in the front', unit: '', min: 0, max: 4, initial: 2, step: 1 },
     { key: 'broken', label: 'Broken, 0 to 1', unit: '', min: 0, max: 1, initial: 0.5, step: 0.05 },

@@ -137,7 +137,7 @@ const copeStones = (wall: Wall, from: number, height: number, upright: boolean):
 export const drystoneWall: Kit = {
   name: 'drystone-wall',
   label: 'Drystone wall',
-  says: 'A field wall of stones laid without mortar; runs east to west.',
+  says: 'A field wall of stones laid without mortar; runs from left to right.',
   fields: [
     { key: 'lengthMetres', label: 'Length', unit: 'm', min: 1, max: 20, initial: 6, step: 0.1 },
     { key: 'heightMetres', label: 'Height, cope and all', unit: 'm', min: 0.6, max: 2, initial: 1.4, step: 0.05 },

@@ -97,7 +97,7 @@ const strut = (end: Post, inward: number, height: number): PartDraft =>
 export const fence: Kit = {
   name: 'fence',
   label: 'Post-and-wire fence',
-  says: 'Round posts with wires, running from west to east.',
+  says: 'Round posts with wires, running from left to right.',
   fields: [
     { key: 'lengthMetres', label: 'Length', unit: 'm', min: 2, max: 80, initial: 16, step: 0.5 },
     { key: 'heightMetres', label: 'Height', unit: 'm', min: 0.6, max: 2.5, initial: 1.2, step: 0.05 },

@@ -139,7 +139,7 @@ export const jetty: Kit = {
       max: 3,
       initial: 1,
       step: 1,
-      choices: ['None', 'East side', 'West side', 'Both sides'],
+      choices: ['None', 'Right side', 'Left side', 'Both sides'],
     },
   ],
   make: (

@@ -21,7 +21,7 @@ export const standingStone: Kit = {
     { key: 'heightMetres', label: 'Height over the ground', unit: 'm', min: 0.4, max: 7, initial: 2.2, step: 0.05 },
     { key: 'widthMetres', label: 'Width', unit: 'm', min: 0.2, max: 4, initial: 0.9, step: 0.05 },
     { key: 'depthMetres', label: 'Depth', unit: 'm', min: 0.15, max: 3, initial: 0.5, step: 0.05 },
-    { key: 'leanDegrees', label: 'Lean to its east', unit: '°', min: -25, max: 25, initial: 5, step: 1 },
+    { key: 'leanDegrees', label: 'Lean to the right', unit: '°', min: -25, max: 25, initial: 5, step: 1 },
     { key: 'roughMetres', label: 'Bumps', unit: 'm', min: 0, max: 0.15, initial: 0.04, step: 0.005 },
     { key: 'dimples', label: 'Hollows', unit: '', min: 0, max: 60, initial: 20, step: 1 },
   ],

@@ -7,6 +7,10 @@ export const parseJson = (text: string): unknown => {
     return JSON.parse(text);
   } catch {
     const line = text.slice(0, jsonFaultOffset(text)).split('\n').length;
-    throw new SetupError('syntax', `line ${line}`, 'must be JSON; the text breaks off or has a stray character here');
+    throw new SetupError(
+      'syntax',
+      `line ${line}`,
+      'the text breaks off or has a stray character here; expected a whole file as Lampfall saves it, in JSON',
+    );
   }
 };

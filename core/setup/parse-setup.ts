@@ -26,7 +26,7 @@ export const parseSetup = (text: string): Setup => {
 export const validateSetup = (value: unknown): Setup => {
   if (!isRecord(value)) throw new SetupError('field', '', 'the file must hold one setup: a JSON object');
   if (value['format'] !== 'lampfall-setup')
-    throw new SetupError('field', 'format', 'must be "lampfall-setup"; this is not a Lampfall setup');
+    throw new SetupError('field', 'format', 'this is not a Lampfall setup; expected "lampfall-setup" here');
   const document = migrateSetup(value);
   const result = setupSchema.safeParse(document);
   if (!result.success) throw errorFromIssues(document, result.error.issues);

@@ -1,5 +1,6 @@
 import type { Position, Scheme } from '../../../core/setup/schema/setup.ts';
-import { useHints } from '../state/hints.ts';
+import { useSetup } from '../state/app-store.ts';
+import { isLampHinted, useHints } from '../state/hints.ts';
 import { type PlanView, toPlan } from '../ui/plan-view.ts';
 
 /** Drawing units between the arrow and what it leads from and to. */
@@ -26,7 +27,8 @@ export const arrowPath = (view: PlanView, lamp: Position): string | null => {
 /** Where the first lamp may be dragged to, until one was. */
 export const DragArrow = ({ view, scheme }: { view: PlanView; scheme: Scheme }) => {
   const isAway = useHints(({ away }) => away.includes('lamp'));
+  const isHinted = isLampHinted(useSetup());
   const lamp = scheme.frames.flatMap(({ passes }) => passes)[0]?.waypoints[0];
-  const path = isAway || !lamp ? null : arrowPath(view, lamp.position);
+  const path = isAway || !isHinted || !lamp ? null : arrowPath(view, lamp.position);
   return path === null ? null : <path className="drag-arrow" d={path} aria-hidden="true" />;
 };

@@ -6,6 +6,7 @@ import { hazardPath } from '../ui/hazard-path.ts';
 import { MetresField } from '../ui/MetresField.tsx';
 import { Slip } from '../ui/Slip.tsx';
 import { TextField } from '../ui/TextField.tsx';
+import { useAxisWords } from './axis-words.ts';
 
 /** What is met in the dark; any of them can be renamed. */
 const kinds = ['Edge', 'Bog', 'Deep water', 'Loose stones', 'Hole', 'Road'] as const;
@@ -13,6 +14,7 @@ const kinds = ['Edge', 'Bog', 'Deep water', 'Loose stones', 'Hole', 'Road'] as c
 const HazardRow = ({ hazard }: { hazard: Hazard }) => {
   const { edit, select } = useApp.getState();
   const { id, name, position, radiusMetres } = hazard;
+  const axes = useAxisWords();
   return (
     <fieldset
       className="hazard-row"
@@ -22,14 +24,14 @@ const HazardRow = ({ hazard }: { hazard: Hazard }) => {
       <div className="fields">
         <TextField label="Name" value={name} onChange={(to) => edit((s) => renameHazard(s, id, to))} />
         <MetresField
-          label="East"
+          label={axes.east}
           value={position[0]}
           min={-5000}
           max={5000}
           onChange={(east) => edit((s) => moveHazard(s, id, [east, position[1]]))}
         />
         <MetresField
-          label="North"
+          label={axes.north}
           value={position[1]}
           min={-5000}
           max={5000}

@@ -88,7 +88,7 @@ export const LampSlip = (props: LampSlipProps) => {
       <strong>{pass.name}</strong>
       <span>
         {reading
-          ? `${reading.clock} · ${lengthWords(reading.distanceMetres, 1)} · ${bodyHeightWord(height)}`
+          ? `${reading.clock} · ${lengthWords(reading.distanceMetres, 1)} straight · ${bodyHeightWord(height)}`
           : lamp.name}
       </span>
       <span className="count">{countText(pass)}</span>

@@ -54,6 +54,7 @@ export const PassFields = ({ place, frame, pass, lamp }: PassFieldsProps) => {
         value={pass.off - pass.on}
         min={0.01}
         max={frame.seconds}
+        whyMost="the shutter is open no longer"
         step={1}
         onChange={(s) => edit((setup) => passes.setPassSeconds(setup, place, s))}
       />

@@ -1,6 +1,7 @@
 import { type KeyboardEvent, useEffect, useLayoutEffect, useRef } from 'react';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { useSession } from '../state/session.ts';
+import { worded } from '../ui/lengths.ts';
 import { fitStep, goToStep, putAway } from './go-to-step.ts';
 import { Predict } from './Predict.tsx';
 
@@ -68,8 +69,8 @@ export const LessonPanel = () => {
         </button>
       </header>
       <div aria-live="polite">
-        <h3>{step.title}</h3>
-        <p>{step.text}</p>
+        <h3>{worded(step.title)}</h3>
+        <p>{worded(step.text)}</p>
       </div>
       {step.predict && <Predict key={at} question={step.predict} schemeId={step.schemeIds[0] ?? ''} onDone={onDone} />}
     </section>

@@ -3,6 +3,7 @@ import type { CardFrame, FieldCard } from '../../../core/card/field-card.ts';
 import { ClockLine } from './ClockLine.tsx';
 import type { RunState } from './run-clock.ts';
 import { exposureWords, frameTitle, unlitWords } from './run-words.ts';
+import { StepCautions } from './StepCautions.tsx';
 
 interface FramePageProps {
   readonly card: FieldCard;
@@ -17,6 +18,7 @@ export const FramePage = ({ card, frame, state, heading }: FramePageProps) => (
     <h2 ref={heading} tabIndex={-1}>
       {frameTitle(card, frame)}: no lamp
     </h2>
+    <StepCautions card={card} step={{ kind: 'frame', frame }} />
     <p>{exposureWords(card, frame)}</p>
     {state && (
       <p className="run-count" role="timer" aria-label="Shutter">

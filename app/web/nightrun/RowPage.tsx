@@ -1,10 +1,11 @@
 import type { RefObject } from 'react';
-import { countText, levelText, onText } from '../../../core/card/card-words.ts';
+import { countText, levelText, onText, walkText } from '../../../core/card/card-words.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
 import { ClockLine } from './ClockLine.tsx';
 import type { RunState } from './run-clock.ts';
-import { frameWords, secondsWords, standWords, troubleWords } from './run-words.ts';
+import { frameWords, levelWords, secondsWords, standWords, troubleWords } from './run-words.ts';
+import { StepCautions } from './StepCautions.tsx';
 
 interface RowPageProps {
   readonly card: FieldCard;
@@ -18,7 +19,12 @@ interface RowPageProps {
 export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
   const trouble = troubleWords(card, row, going);
-  const isChanged = going.seconds !== row.countSeconds;
+  const walk = walkText(row);
+  const isMoved = going.distanceTimes !== 1 || going.hoursMoved !== 0;
+  const planned = [
+    ...(going.seconds === row.countSeconds ? [] : [secondsWords(row.countSeconds)]),
+    ...(going.levelTimes === 1 ? [] : [levelText(row.levelPercent)]),
+  ];
   return (
     <section className="run-row" aria-label={`Pass ${row.number}`}>
       <p className="run-frame">
@@ -28,10 +34,16 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
       <h2 ref={heading} tabIndex={-1}>
         Pass <b className="run-number">{row.number}</b> of {card.rows.length} · {row.name}
       </h2>
+      <StepCautions card={card} step={{ kind: 'pass', row }} />
       <p>{standWords(card, row, going)}</p>
       {trouble && <p>{trouble}</p>}
+      {walk && (
+        <p>
+          Walk there{isMoved && ', as planned'}: {walk}
+        </p>
+      )}
       <p>
-        aim: {row.aimWord} · {row.lampName} {levelText(row.levelPercent)} · gel: {row.gelWord}
+        aim: {row.aimWord} · {row.lampName} {levelWords(row, going)} · gel: {row.gelWord}
       </p>
       <p className="run-count" role="timer" aria-label="Count">
         {state ? (
@@ -45,7 +57,7 @@ export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
       </p>
       <p className="quiet">
         Lamp {onText(row)}
-        {isChanged && ` · planned ${secondsWords(row.countSeconds)}`}
+        {planned.length > 0 && ` · planned ${planned.join(', ')}`}
       </p>
     </section>
   );

@@ -1,14 +1,14 @@
-import { pacesText, shutterText } from '../../../core/card/card-words.ts';
+import { levelText, pacesText, shutterText } from '../../../core/card/card-words.ts';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import { frameOfRow, goingLimits } from '../../../core/card/going-limits.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';
-import { heightWords, secondsWords, troubleWords, verdictWords } from './run-words.ts';
+import { heightWords, levelWords, secondsWords, troubleWords, verdictWords } from './run-words.ts';
 
 /** Why a count can’t be halved or doubled: "16 s don’t fit in the 10 s shutter". */
 const whyNotCount = (card: FieldCard, row: CardRow, { seconds }: Going, verdict: Verdict): string => {
   if (row.staysOn) return 'this lamp is on all the time';
-  if (verdict === 'too-bright') return `${secondsWords(seconds / 2)} are too few to count`;
+  if (verdict === 'too-bright') return `${secondsWords(seconds / 2)} is too short to count`;
   const frame = frameOfRow(card, row);
   const shutter = frame ? ` ${shutterText(frame)} s` : '';
   const others = card.rows.some((each) => each !== row && each.frameId === row.frameId && !each.staysOn);
@@ -19,7 +19,7 @@ const whyNotCount = (card: FieldCard, row: CardRow, { seconds }: Going, verdict:
 /** What else helps where count and place are at their ends. */
 const elseWords = (row: CardRow, verdict: Verdict): string => {
   if (verdict === 'too-bright')
-    return 'turn the lamp down, put more cloth before it, or, for the whole frame, lower the ISO or close the aperture';
+    return 'put more cloth before the lamp, or, for the whole frame, lower the ISO or close the aperture';
   const things = [
     ...(row.levelPercent < 100 ? ['turn the lamp up'] : []),
     ...(row.gelWord.includes('cloth') ? ['take the cloth off'] : []),
@@ -27,17 +27,27 @@ const elseWords = (row: CardRow, verdict: Verdict): string => {
   return `${[...things, 'for the whole frame, raise the ISO or open the aperture'].join(', or ')}`;
 };
 
+/** Why the lamp is not turned down: ", and half its level is under its lowest, 20 %". */
+const lowestWords = ({ lowestLevelPercent }: CardRow): string =>
+  lowestLevelPercent < 100
+    ? `, and half its level is under its lowest, ${levelText(lowestLevelPercent)}`
+    : ', and the lamp has no lower level';
+
 const brighterWords = (card: FieldCard, row: CardRow, before: Going, verdict: Verdict, after: Going): string => {
   if (after.seconds !== before.seconds) return `now count ${secondsWords(after.seconds)}.`;
   const why = whyNotCount(card, row, before, verdict);
+  if (after.levelTimes !== before.levelTimes)
+    return `${why}: turn the lamp ${verdict === 'too-bright' ? 'down' : 'up'}, to ${levelWords(row, after)}.`;
   const way = verdict === 'too-bright' ? 'farther' : 'nearer';
-  if (after.distanceTimes === before.distanceTimes) return `${why}, and ${way} is no use: ${elseWords(row, verdict)}.`;
+  const low = verdict === 'too-bright' ? lowestWords(row) : '';
+  if (after.distanceTimes === before.distanceTimes)
+    return `${why}${low}, and ${way} is no use: ${elseWords(row, verdict)}.`;
   const [from, to] = [before, after].map((going) => movedStand(card, row.start, going)) as [
     ReturnType<typeof movedStand>,
     ReturnType<typeof movedStand>,
   ];
   const clock = from.clock === to.clock ? '' : ` at ${to.clock}`;
-  return `${why}: ${verdict === 'too-bright' ? 'step back' : 'go nearer'}, to ${pacesText(to.paces)} paces${clock}.`;
+  return `${why}${low}: ${verdict === 'too-bright' ? 'step back' : 'go nearer'}, to ${pacesText(to.paces)} paces${clock}.`;
 };
 
 const flatWords = (card: FieldCard, row: CardRow, before: Going, after: Going): string => {
@@ -48,9 +58,8 @@ const flatWords = (card: FieldCard, row: CardRow, before: Going, after: Going): 
   const isBehind = hours > 9.5 || hours < 2.5;
   const there = isBehind ? 'it is a back light already' : 'farther round it would be a back light';
   const low = 'nothing is left to lower';
-  if (moves && lowers) return `lower the lamp, to ${heightWords(stand, card)}; move to ${stand.clock}.`;
-  if (lowers) return `lower the lamp, to ${heightWords(stand, card)}. Stay at ${stand.clock}: ${there}.`;
-  if (moves) return `move to ${stand.clock}; ${low}.`;
+  if (lowers) return `lower the lamp, to ${heightWords(stand, card)}. Stay at ${stand.clock}.`;
+  if (moves) return `move to ${stand.clock}. Stay as high as it is.`;
   return `${low}, and ${there}. Stay as you are.`;
 };
 

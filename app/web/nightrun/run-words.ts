@@ -3,6 +3,7 @@ import {
   countText,
   focusText,
   lengthText,
+  levelText,
   pacesText,
   shutterText,
 } from '../../../core/card/card-words.ts';
@@ -10,7 +11,7 @@ import type { CardFrame, CardRow, CardStand, FieldCard } from '../../../core/car
 import { frameOfRow } from '../../../core/card/going-limits.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import { placeTrouble } from '../../../core/card/place-trouble.ts';
-import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';
+import type { Going, Moved, Verdict } from '../../../core/card/stop-rule-steps.ts';
 
 export const verdictWords: Readonly<Record<Verdict, string>> = {
   good: 'done',
@@ -59,7 +60,7 @@ export const heightWords = (
 ): string => `${heightWord}, ${lengthText(heightMetres, lengths)}`;
 
 /** Where to stand: "2:30 · 8 paces (6.0 m) · knee, 0.50 m". */
-export const standWords = (card: FieldCard, row: CardRow, going: Omit<Going, 'seconds'>): string => {
+export const standWords = (card: FieldCard, row: CardRow, going: Moved): string => {
   const words = (planned: CardStand) => {
     const stand = movedStand(card, planned, going);
     const { clock, paces, distanceMetres } = stand;
@@ -69,7 +70,7 @@ export const standWords = (card: FieldCard, row: CardRow, going: Omit<Going, 'se
 };
 
 /** What is wrong with where the lamp was moved to; empty where nothing is. */
-export const troubleWords = (card: FieldCard, row: CardRow, going: Omit<Going, 'seconds'>): string => {
+export const troubleWords = (card: FieldCard, row: CardRow, going: Moved): string => {
   const troubles = [row.start, ...(row.end ? [row.end] : [])].map((stand) =>
     placeTrouble(card, stand, movedStand(card, stand, going)),
   );
@@ -77,7 +78,11 @@ export const troubleWords = (card: FieldCard, row: CardRow, going: Omit<Going, '
   return troubles.includes('in-picture') ? 'There the camera sees you, in front of the subject.' : '';
 };
 
-const factorWords = ({ distanceTimes, hoursMoved, heightTimes }: Omit<Going, 'seconds'>): string[] => [
+/** "full", "25 %": how bright the lamp is to be tonight. */
+export const levelWords = ({ levelPercent }: CardRow, { levelTimes }: Pick<Going, 'levelTimes'>): string =>
+  levelText(levelPercent * levelTimes);
+
+const factorWords = ({ distanceTimes, hoursMoved, heightTimes }: Moved): string[] => [
   ...(distanceTimes === 1 ? [] : [`${distanceTimes.toFixed(1)} times as far from what it lit as planned`]),
   ...(hoursMoved === 0 ? [] : [hoursText(hoursMoved)]),
   ...(heightTimes === 1 ? [] : [`${heightTimes.toFixed(2)} times as high as planned`]),
@@ -94,5 +99,8 @@ export const goneWords = (
   run: Omit<Going, 'seconds'> & { readonly frameId: string; readonly passId: string },
 ): string => {
   const row = card?.rows.find(({ frameId, passId }) => frameId === run.frameId && passId === run.passId);
-  return card && row ? standWords(card, row, run) : factorWords(run).join(' · ');
+  if (card && row)
+    return `${standWords(card, row, run)}${run.levelTimes === 1 ? '' : ` · lamp ${levelWords(row, run)}`}`;
+  const level = run.levelTimes === 1 ? [] : [`${run.levelTimes.toPrecision(2)} times the planned level`];
+  return [...factorWords(run), ...level].join(' · ');
 };

@@ -22,5 +22,5 @@ export const kindRefused: Readonly<Record<Exclude<PhotoKind, 'jpeg'>, string>> =
   heic: 'It is a HEIC or AVIF picture. Save it as a JPEG and open that',
   png: 'It is a PNG, which says nothing of the exposure. Open the JPEG that the camera made',
   webp: 'It is a WebP picture. Open the JPEG that the camera made',
-  unknown: 'It is no JPEG',
+  unknown: 'It is not a photo that can be read here. Open the JPEG that the camera made',
 };

@@ -2,12 +2,14 @@ import { create } from 'zustand';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { useApp } from './app-store.ts';
 import { keepText, keptText } from './kept-text.ts';
+import { firstSample } from './samples.ts';
 
 /** What a new user is told once: what the page is, that lamps are dragged, that fields are typed into. */
 export const hintNames = ['welcome', 'lamp', 'aperture'] as const;
 export type HintName = (typeof hintNames)[number];
 
 const storageKey = 'lampfall hints away';
+const firstSampleId = firstSample().id;
 
 const kept = (): readonly HintName[] => {
   const words = keptText(storageKey)?.split(' ') ?? [];
@@ -29,6 +31,9 @@ export const putHintsAway = (...names: readonly HintName[]): void => {
   useHints.setState({ away });
   keepText(storageKey, away.join(' '));
 };
+
+/** A lamp at six flattens the setup that the page opens on, which teaches; any other it would spoil. */
+export const isLampHinted = ({ id }: Pick<Setup, 'id'>): boolean => id === firstSampleId;
 
 /** Reads again what is kept. */
 export const readHints = (): void => useHints.setState({ away: kept() });

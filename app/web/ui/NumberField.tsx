@@ -24,6 +24,8 @@ export const NumberField = (given: NumberFieldProps) => {
     prefix = '',
     format,
     parse,
+    ends = [min, max],
+    whyMost,
     wraps = false,
   } = props;
   const id = useId();
@@ -32,7 +34,7 @@ export const NumberField = (given: NumberFieldProps) => {
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const shown = format ? format(value) : plain(value, digits);
-  const range = `${plain(min, 3)} to ${plain(max, 3)}${unit && ` ${unit}`}`;
+  const range = `${plain(ends[0], 3)} to ${plain(ends[1], 3)}${unit && ` ${unit}`}`;
 
   useEffect(() => {
     if (problem === null || draft !== null) return;
@@ -46,7 +48,7 @@ export const NumberField = (given: NumberFieldProps) => {
   const settle = (text: string): void => {
     const parsed = parse ? parse(text) : parseQuantity(text, unit);
     if (parsed === null) setProblem(`Type a number, ${range}`);
-    else if (parsed < min || parsed > max) setProblem(`${range} only`);
+    else if (parsed < min || parsed > max) setProblem(`${range} only${whyMost && parsed > max ? `: ${whyMost}` : ''}`);
     else {
       leave();
       if (parsed !== value) onChange(parsed);

@@ -1,4 +1,4 @@
-import { footMetres } from '../../../core/units/feet.ts';
+import { footMetres, inwardEnd } from '../../../core/units/feet.ts';
 import { pageLengths } from './lengths.ts';
 import type { NumberFieldProps } from './number-field-props.ts';
 import { parseQuantity } from './parse-quantity.ts';
@@ -42,7 +42,9 @@ export const inPageLengths = (props: NumberFieldProps): NumberFieldProps => {
     value: value / worth,
     min: min / worth,
     max: max / worth,
-    digits: isFine ? digits + 2 : digits,
+    ends: [inwardEnd(min / worth, 'least'), inwardEnd(max / worth, 'most')],
+    // hundredths of a foot are fine enough, but for what is smaller than one
+    digits: isFine ? digits + 2 : Math.abs(value / worth) < 1 ? digits : Math.min(digits, 2),
     // half a foot or so for a tenth of a metre and a bit; a whole one for a whole one
     step:
       typeof step === 'function'

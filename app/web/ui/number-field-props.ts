@@ -10,6 +10,10 @@ export interface NumberFieldProps {
   /** Next value up or down for the arrow keys; a plain step otherwise. */
   readonly step?: number | ((value: number, direction: 1 | -1) => number);
   readonly digits?: number;
+  /** Why it can't be more than the most: "the shutter is open no longer". */
+  readonly whyMost?: string;
+  /** Least and most as they are told, where plain digits will not do. */
+  readonly ends?: readonly [least: number, most: number];
   readonly prefix?: string;
   /** Stepping past one end goes on at the other, as on a clock. */
   readonly wraps?: boolean;

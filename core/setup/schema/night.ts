@@ -22,6 +22,7 @@ const run = z
     ).default(1),
     hoursMoved: quantity('', -12, 12, 'clock positions round the subject from the planned one').default(0),
     heightTimes: quantity('', 0.01, 100, 'height of the lamp, as a multiple of the planned one').default(1),
+    levelTimes: quantity('', 0.0001, 10000, 'level of the lamp, as a multiple of the planned one').default(1),
     verdict: choice(['good', 'too-bright', 'too-dark', 'flat', 'not-said'], 'how it looked').default('not-said'),
   })
   .describe('one pass as it was gone');

@@ -1,4 +1,5 @@
 import { cardFontFromPackage } from '../../../app/cli/card-font-files.ts';
+import { cautionShorts } from '../../../core/card/caution-shorts.ts';
 import type { CardCaution, CardFrame, CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import { type PlanData, planData } from '../../../core/card/plan/plan-data.ts';
 import { layOutCard } from '../../../core/card/sheet/lay-out-card.ts';
@@ -35,6 +36,7 @@ export const caution = (
   code,
   severity,
   message: `Key: ${long.repeat(5)}.`,
+  short: cautionShorts[code] ?? `Key: ${long.repeat(5)}.`,
   rowNumber,
   frameNumber: null,
 });

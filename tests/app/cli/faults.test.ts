@@ -35,7 +35,7 @@ const faults: readonly (readonly [name: string, words: readonly string[], expect
     ['check', late],
     /late\.json: schemes\[0\]\.frames\[1\]\.passes\[0\]\.on: must be before off$/,
   ],
-  ['a file cut off', ['readings', cut, '--json'], /cut\.json: line \d+: must be JSON/],
+  ['a file cut off', ['readings', cut, '--json'], /cut\.json: line \d+: the text breaks off/],
   [
     'an unknown option',
     ['readings', late, '--yaml'],
@@ -102,7 +102,7 @@ describe('loadSetup', () => {
   it.each([
     ['a folder', () => folder, 'is a folder; a setup file is needed'],
     ['a device', () => '/dev/null', 'is not a plain file'],
-    ['an empty file', () => file('empty.json', ''), 'line 1: must be JSON'],
+    ['an empty file', () => file('empty.json', ''), 'line 1: the text breaks off'],
     ['13 MB', () => file('large.json', ' '.repeat(13_000_000)), 'the file has 13.0 MB; at most 12 MB are read'],
     ['text in UTF-16', () => file('utf16.json', Buffer.from(`\ufeff${good}`, 'utf16le')), 'must be UTF-8 text'],
     ['a picture', () => file('p.json', new Uint8Array([137, 80, 78, 71, 13, 10, 26, 10])), 'must be UTF-8 text'],

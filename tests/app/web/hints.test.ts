@@ -3,7 +3,8 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { useApp } from '../../../app/web/state/app-store.ts';
 import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
 import { duplicatePass, movePass } from '../../../app/web/state/edits/pass-edits.ts';
-import { putHintsAway, readHints, useHints } from '../../../app/web/state/hints.ts';
+import { isLampHinted, putHintsAway, readHints, useHints } from '../../../app/web/state/hints.ts';
+import { samples } from '../../../app/web/state/samples.ts';
 import { startStoresOver } from '../../../app/web/state/start-over.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 
@@ -46,6 +47,11 @@ describe('hints', () => {
     edit((setup) => setFrameNumber(setup, place(), 'iso', 800));
     open({ ...history.present, id: 'another' });
     expect(away()).toEqual([]);
+  });
+
+  it('ask for a lamp at six only in the setup that the page opens on', async () => {
+    expect(isLampHinted(useApp.getState().history.present)).toBe(true);
+    for (const { load } of samples.slice(1, 5)) expect(isLampHinted(await load())).toBe(false);
   });
 
   it('come no more once they were put away, also when the page is opened again', () => {

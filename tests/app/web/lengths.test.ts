@@ -87,6 +87,19 @@ describe('lengths of the page', () => {
     }
   });
 
+  it('tell the ends of a range in few figures, inside it, and sizes to hundredths of a foot', () => {
+    expect(field({ min: 0.05, max: 10000 }).field.ends).toEqual([0.165, 32800]);
+    expect(field({ min: -5000, max: 5000 }).field.ends).toEqual([-16400, 16400]);
+    // the hut of 7 m, and what was typed
+    expect(field({ value: 7, digits: 3 }).field).toMatchObject({ digits: 2 });
+    expect(Number((7 / 0.3048).toFixed(2))).toBe(22.97);
+    for (const feet of [0.125, 3, 22.25]) {
+      const { field: shown } = field({ value: feet * 0.3048, digits: 3 });
+      expect(Number(shown.value.toFixed(shown.digits))).toBe(feet);
+    }
+    expect(lengthWords(0.9144, 1)).toBe('3 ft');
+  });
+
   it('know heights on the body, infinity and lists', () => {
     expect(parseLength('knee', 'm', parseHeight)).toBe(0.5);
     expect(parseLength('2', 'm', parseHeight)).toBeCloseTo(0.6096, 9);

@@ -28,7 +28,7 @@ if (!row) throw new Error('the sample has no pass');
 const goneAs = (...verdicts: NightRun['verdict'][]) =>
   verdicts.reduce((s, verdict, i) => {
     const night = s.nights.at(-1) ?? null;
-    const run = runOf(card, row, goingOf(card, row, night), verdict, `2026-10-12T22:3${i}:00`);
+    const run = runOf(card, row, goingOf(card, row, night), verdict, `2026-10-12T22:${30 + i}:00`);
     return addRun(s, night?.id ?? null, scheme, run);
   }, setup);
 
@@ -80,11 +80,11 @@ describe('the log of a night', () => {
 });
 
 describe('schemeFromNight', () => {
-  const after = goneAs('too-bright', 'too-bright', 'too-bright', 'too-bright', 'flat', 'good');
+  const after = goneAs(...Array(10).fill('too-bright'), 'flat', 'good');
   const night = after.nights[0];
   if (!night) throw new Error('no night');
 
-  it('makes a scheme whose card reads as it was run: count, clock, paces, height', () => {
+  it('makes a scheme whose card reads as it was run: count, level, clock, paces, height', () => {
     const { setup: next, schemeId } = schemeFromNight(after, night, card.mark.place);
     const made = next.schemes.find(({ id }) => id === schemeId) as Scheme;
     expect(made.name).toBe('As run on 12 October');
@@ -94,6 +94,8 @@ describe('schemeFromNight', () => {
     const [newRow] = cardData(next, made, reportScheme(next, made)).rows;
     expect(ran.distanceTimes).toBeGreaterThan(1.4);
     expect(newRow?.countSeconds).toBeCloseTo(ran.seconds, 9);
+    expect(ran.levelTimes).toBeLessThan(1);
+    expect(newRow?.levelPercent).toBeCloseTo(row.levelPercent * ran.levelTimes, 9);
     expect(newRow?.start.clock).toBe(told.clock);
     expect(newRow?.start.distanceMetres).toBeCloseTo(told.distanceMetres, 6);
     expect(newRow?.start.heightMetres).toBeCloseTo(told.heightMetres, 6);

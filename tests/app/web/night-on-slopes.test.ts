@@ -42,9 +42,9 @@ describe('a scheme from a night on sloping ground', () => {
       const scheme = setup.schemes[0] as Scheme;
       const card = cardData(setup, scheme, reportScheme(setup, scheme));
       for (const going of [
-        { distanceTimes: 1, hoursMoved: 0, heightTimes: 0.5 },
-        { distanceTimes: 1, hoursMoved: -1, heightTimes: 0.5 },
-        { distanceTimes: Math.SQRT2, hoursMoved: 1, heightTimes: 1 },
+        { distanceTimes: 1, hoursMoved: 0, heightTimes: 0.5, levelTimes: 1 },
+        { distanceTimes: 1, hoursMoved: -1, heightTimes: 0.5, levelTimes: 1 },
+        { distanceTimes: Math.SQRT2, hoursMoved: 1, heightTimes: 1, levelTimes: 1 },
       ]) {
         const heights = heightsOf(setup, scheme, card, going);
         expect(heights.length).toBeGreaterThan(0);

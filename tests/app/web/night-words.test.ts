@@ -8,7 +8,7 @@ import { cardOf, passFrom, stoneSetup } from '../../core/card/card-setups.ts';
 
 const card = cardOf(stoneSetup(passFrom('side', 4, 6, 2.1, { on: 0, off: 8 })));
 const row = card.rows[0] as CardRow;
-const planned: Going = { seconds: 8, distanceTimes: 1, hoursMoved: 0, heightTimes: 1 };
+const planned: Going = { seconds: 8, distanceTimes: 1, hoursMoved: 0, heightTimes: 1, levelTimes: 1 };
 
 /** What is said of a verdict, so many times over; the last. */
 const said = (verdict: Verdict, times = 1, of = card, from = planned) => {
@@ -37,19 +37,27 @@ describe('what the phone says of a verdict', () => {
     );
   });
 
-  it('too bright: halves, then steps back and says why, then what else helps', () => {
+  it('too bright: halves, then turns down in the card’s words, then steps back and says why, then what else helps', () => {
     expect(said('too-bright')).toBe('Too bright: now count 4 s.');
-    expect(said('too-bright', 4)).toBe('Too bright: 0.5 s are too few to count: step back, to 11 paces.');
-    expect(said('too-bright', 9)).toMatch(
-      /^Too bright: 0.5 s are too few to count, and farther is no use: turn the lamp down/,
+    expect(said('too-bright', 2)).toBe('Too bright: now count 2 s.');
+    const lowest20 = { ...card, rows: [{ ...row, lowestLevelPercent: 20 }] };
+    expect(said('too-bright', 3, lowest20)).toBe('Too bright: 1 s is too short to count: turn the lamp down, to 50 %.');
+    expect(said('too-bright', 4, lowest20)).toMatch(/turn the lamp down, to 25 %\.$/);
+    // 6 m and, aimed 1.1 m lower, 8.6 m away
+    expect(said('too-bright', 5, lowest20)).toBe(
+      'Too bright: 1 s is too short to count, and half its level is under its lowest, 20 %: step back, to 11 paces.',
     );
+    const fixed = { ...card, rows: [{ ...row, lowestLevelPercent: 100 }] };
+    expect(said('too-bright', 3, fixed)).toBe(
+      'Too bright: 1 s is too short to count, and the lamp has no lower level: step back, to 11 paces.',
+    );
+    expect(said('too-bright', 9, fixed)).toMatch(/and farther is no use: put more cloth before the lamp/);
   });
 
-  it('flat: where to, and that nothing is left where nothing is', () => {
-    expect(said('flat')).toBe('Flat: lower the lamp, to hip, 1.1 m; move to 3:00.');
-    expect(said('flat', 2)).toBe(
-      'Flat: lower the lamp, to knee, 0.53 m. Stay at 3:00: farther round it would be a back light.',
-    );
+  it('flat: one thing at a time, where to, and that nothing is left where nothing is', () => {
+    expect(said('flat')).toBe('Flat: lower the lamp, to hip, 1.1 m. Stay at 4:00.');
+    expect(said('flat', 2)).toBe('Flat: move to 3:00. Stay as high as it is.');
+    expect(said('flat', 3)).toBe('Flat: lower the lamp, to knee, 0.53 m. Stay at 3:00.');
     expect(said('flat', 16)).toBe(
       'Flat: nothing is left to lower, and farther round it would be a back light. Stay as you are.',
     );
@@ -76,5 +84,8 @@ describe('the pass and the log', () => {
       '0.7 times as far from what it lit as planned · 1 hour back round the clock · 0.50 times as high as planned';
     expect(goneWords(card, { ...run, passId: 'gone' })).toBe(factors);
     expect(goneWords(null, { ...run, passId: row.passId })).toBe(factors);
+    const dimmed = { ...run, levelTimes: 0.25 };
+    expect(goneWords(card, { ...dimmed, passId: row.passId })).toMatch(/hip, 1\.1 m · lamp 25 %$/);
+    expect(goneWords(null, { ...dimmed, passId: row.passId })).toBe(`${factors} · 0.25 times the planned level`);
   });
 });

@@ -33,6 +33,7 @@ const run = {
   distanceTimes: 1,
   hoursMoved: 0,
   heightTimes: 1,
+  levelTimes: 1,
   verdict: 'good',
 } as const;
 /** With a hazard, a town, a group and a night to name. */

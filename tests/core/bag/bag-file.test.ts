@@ -59,7 +59,7 @@ describe('a bag of lamps as a file', () => {
     return JSON.stringify(value);
   };
   it.each([
-    ['words', () => 'dear aunt', 'line 1', /must be JSON/],
+    ['words', () => 'dear aunt', 'line 1', /breaks off or has a stray character.*JSON/],
     ['a setup', () => changed((b) => Object.assign(b, { format: 'lampfall-setup' })), 'format', /not a bag of lamps/],
     ['a later version', () => changed((b) => Object.assign(b, { version: 2 })), 'version', /must be 1/],
     ['a strange field', () => changed((b) => Object.assign(b, { colour: 1 })), 'colour', /not a field/],

@@ -15,8 +15,8 @@ describe('words of the card', () => {
   it('lengths in metres or in feet of 0.3048 m; infinity for a focus alone', () => {
     expect([0.45, 6, 80].map((metres) => lengthText(metres, 'metres'))).toEqual(['0.45 m', '6.0 m', '80 m']);
     expect([0.3048 / 2, 3.048, 30.48].map((metres) => lengthText(metres, 'feet'))).toEqual([
-      '0.50 ft',
-      '10.0 ft',
+      '0.5 ft',
+      '10 ft',
       '100 ft',
     ]);
     // a lamp or a camera 600 m away is 600 m away

@@ -85,7 +85,7 @@ describe('frameClock', () => {
   it('leaves the way to the next pass as long as planned where a count was doubled', () => {
     const [row] = card.rows;
     if (!row) throw new Error('no pass');
-    const going = { seconds: 2, distanceTimes: 1, hoursMoved: 0, heightTimes: 1 };
+    const going = { seconds: 2, distanceTimes: 1, hoursMoved: 0, heightTimes: 1, levelTimes: 1 };
     const run = runOf(card, row, going, 'too-dark', '2026-10-12T22:30:00');
     const night = { id: 'n', startedAt: run.at, schemeId: 's', schemeName: 's', note: '', runs: [run], photos: [] };
     expect(times(frameClock(card, 1, night))).toEqual([

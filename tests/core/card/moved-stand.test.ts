@@ -6,7 +6,7 @@ import { placeTrouble } from '../../../core/card/place-trouble.ts';
 import { afterVerdict, type Going } from '../../../core/card/stop-rule-steps.ts';
 import { cardOf, passFrom, stoneSetup } from './card-setups.ts';
 
-const asPlanned = { distanceTimes: 1, hoursMoved: 0, heightTimes: 1 };
+const asPlanned = { distanceTimes: 1, hoursMoved: 0, heightTimes: 1, levelTimes: 1 };
 
 /** A card of one pass that is aimed past the mark, which a second pass draws away from it. */
 const cardAimedAside = (position: [number, number, number], aim: [number, number, number], rest: object = {}) =>

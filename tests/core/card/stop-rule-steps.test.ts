@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { afterVerdict, type Going, movedHours } from '../../../core/card/stop-rule-steps.ts';
 
-const planned: Going = { seconds: 8, distanceTimes: 1, hoursMoved: 0, heightTimes: 1 };
+const planned: Going = { seconds: 8, distanceTimes: 1, hoursMoved: 0, heightTimes: 1, levelTimes: 1 };
 const limits = {
   mostSeconds: 20,
   staysOn: false,
@@ -9,11 +9,14 @@ const limits = {
   heightMetres: 1.6,
   leastTimes: 1 / 3,
   mostTimes: 3,
+  leastLevelTimes: 1,
 };
 
-/** Light of a pass in stops against another: the count, and the inverse square of the distance. */
+/** Light of a pass in stops against another: the count, the level, and the inverse square of the distance. */
 const stopsOver = (a: Going, b: Going): number =>
-  Math.log2(a.seconds / b.seconds) - 2 * Math.log2(a.distanceTimes / b.distanceTimes);
+  Math.log2(a.seconds / b.seconds) +
+  Math.log2(a.levelTimes / b.levelTimes) -
+  2 * Math.log2(a.distanceTimes / b.distanceTimes);
 
 /** So often flat, from a clock position: where it stood each time. */
 const flats = (clockHours: number, times: number, heightMetres = 1.6) => {
@@ -35,10 +38,34 @@ describe('afterVerdict: the stop rules of the trade (common practice, no publish
     expect(afterVerdict(planned, 'too-bright', limits)).toEqual({ ...planned, seconds: 4 });
   });
 
-  it('too bright under two seconds, or on a stand that stays on: steps back 1.4 times as far', () => {
-    const short = { ...planned, seconds: 1.5 };
+  it('too bright where half the count can’t be spoken: turns the lamp down as far as it goes, then steps back', () => {
+    // two is the shortest count of the trade; this lamp goes down to a fifth
+    const dimmable = { ...limits, leastLevelTimes: 0.2 };
+    const gone = [{ ...planned, seconds: 5 }];
+    for (let i = 0; i < 4; i++) gone.push(afterVerdict(gone.at(-1) as Going, 'too-bright', dimmable));
+    expect(gone.map(({ seconds, levelTimes }) => [seconds, levelTimes])).toEqual([
+      [5, 1],
+      [2.5, 1],
+      [2.5, 0.5],
+      [2.5, 0.25],
+      [2.5, 0.25],
+    ]);
+    expect(gone.map(({ distanceTimes }) => Number(distanceTimes.toFixed(1)))).toEqual([1, 1, 1, 1, 1.4]);
+  });
+
+  it('too dark after that: counts longer, and turns the lamp up before it goes nearer', () => {
+    const dimmed = { ...planned, seconds: 10.1, levelTimes: 0.25 };
+    expect(afterVerdict({ ...dimmed, seconds: 2.5 }, 'too-dark', limits)).toMatchObject({
+      seconds: 5,
+      levelTimes: 0.25,
+    });
+    expect(afterVerdict(dimmed, 'too-dark', limits)).toEqual({ ...dimmed, levelTimes: 0.5 });
+  });
+
+  it('too bright with a lamp that can’t be dimmed, or stays on: steps back 1.4 times as far', () => {
+    const short = { ...planned, seconds: 3.5 };
     expect(afterVerdict(short, 'too-bright', limits).distanceTimes).toBeCloseTo(1.4, 1);
-    expect(afterVerdict(short, 'too-bright', limits).seconds).toBe(1.5);
+    expect(afterVerdict(short, 'too-bright', limits).seconds).toBe(3.5);
     expect(afterVerdict(planned, 'too-bright', { ...limits, staysOn: true }).distanceTimes).toBeCloseTo(1.4, 1);
   });
 
@@ -69,16 +96,30 @@ describe('afterVerdict: the stop rules of the trade (common practice, no publish
     },
   );
 
-  it('flat: half as high, one hour round the clock, away from the camera at six', () => {
-    expect([7, 8, 5, 4, 6].map((hours) => flats(hours, 1)[1])).toEqual(
-      [8, 9, 4, 3, 7].map((hours) => ({ hours, metres: 0.8 })),
+  it('flat: one thing at a time, first half as high, then one hour round the clock, away from the camera at six', () => {
+    expect([7, 8, 5, 4, 6].map((hours) => flats(hours, 2).slice(1))).toEqual(
+      [
+        [7, 8],
+        [8, 9],
+        [5, 4],
+        [4, 3],
+        [6, 7],
+      ].map(([from, to]) => [
+        { hours: from, metres: 0.8 },
+        { hours: to, metres: 0.8 },
+      ]),
     );
   });
 
-  it('flat on and on: always the same way, up to the side, where it stays, and down to a hand over the ground', () => {
-    expect(flats(6.5, 16).map(({ hours }) => hours)).toEqual([6.5, 7.5, 8.5, ...Array(14).fill(9)]);
-    expect(flats(5, 16).map(({ hours }) => hours)).toEqual([5, 4, ...Array(15).fill(3)]);
-    expect(flats(8, 16).map(({ metres }) => metres)).toEqual([1.6, 0.8, 0.4, 0.2, ...Array(13).fill(0.1)]);
+  it('flat on and on: by turns, always the same way, up to the side, where it stays, and down to a hand over the ground', () => {
+    expect(flats(6.5, 16).map(({ hours }) => hours)).toEqual([6.5, 6.5, 7.5, 7.5, 8.5, 8.5, ...Array(11).fill(9)]);
+    expect(flats(5, 16).map(({ hours }) => hours)).toEqual([5, 5, 4, 4, ...Array(13).fill(3)]);
+    expect(flats(8, 16).map(({ metres }) => metres)).toEqual([1.6, 0.8, 0.8, 0.4, 0.2, ...Array(12).fill(0.1)]);
+    for (const hours of [6.5, 5, 8]) {
+      const gone = flats(hours, 16);
+      const changed = gone.slice(1).map((each, i) => [each.hours !== gone[i]?.hours, each.metres !== gone[i]?.metres]);
+      expect(changed).not.toContainEqual([true, true]);
+    }
   });
 
   it('flat behind the subject: only lower, for farther round is more of a back light', () => {

@@ -28,8 +28,8 @@ const waypoint = first.frames[1].passes[0].waypoints[0];
 const manySchemes = Array.from({ length: 25 }, (_, i) => ({ ...first, id: `s${i}` }));
 
 const cases: readonly FieldCase[] = [
-  ['no format', 'format', gone, 'must be "lampfall-setup"'],
-  ['another format', 'format', 'other', 'must be "lampfall-setup"'],
+  ['no format', 'format', gone, 'expected "lampfall-setup"'],
+  ['another format', 'format', 'other', 'expected "lampfall-setup"'],
   ['no name', 'name', gone, 'is missing; must be a text'],
   ['an empty name', 'name', '', 'must not be empty'],
   ['a name of 81 characters', 'name', 'a'.repeat(81), 'at most 80 characters'],

@@ -84,6 +84,7 @@ describe('nights, test shots and the card', () => {
       distanceTimes: 1,
       hoursMoved: 0,
       heightTimes: 1,
+      levelTimes: 1,
       verdict: 'not-said',
     });
     expect(nights[0]?.photos[0]).toMatchObject({ name: 'test 12.jpg', at: null, aperture: null, overStops: null });

@@ -15,7 +15,7 @@ const swapped = (from: string, to: string) => () => {
 const nested = (levels: number, open: string, core: string, close: string) =>
   open.repeat(levels) + core + close.repeat(levels);
 const camera = '"camera":{"position":[0,0,1.5],"aim":[0,8,1]}';
-const syntax = 'must be JSON';
+const syntax = 'breaks off or has a stray character here';
 
 const cases: readonly MalformedCase[] = [
   ['nothing', () => '', 'syntax', 'line 1', syntax],
@@ -37,7 +37,7 @@ const cases: readonly MalformedCase[] = [
   ['a list', () => '[]', 'field', '', 'one setup: a JSON object'],
   ['null', () => 'null', 'field', '', 'one setup: a JSON object'],
   ['a number', () => '5', 'field', '', 'one setup: a JSON object'],
-  ['an empty object', () => '{}', 'field', 'format', 'must be "lampfall-setup"'],
+  ['an empty object', () => '{}', 'field', 'format', 'expected "lampfall-setup"'],
   ['the key __proto__ at the top', swapped('{', '{"__proto__":{"version":1},'), 'field', '__proto__', 'is not a field'],
   [
     'the key __proto__ in the camera',
@@ -47,7 +47,7 @@ const cases: readonly MalformedCase[] = [
     'is not a field',
   ],
   ['lists 100 000 deep', () => nested(100_000, '[', '', ']'), 'field', '', 'one setup'],
-  ['objects 100 000 deep', () => nested(100_000, '{"a":', '1', '}'), 'field', 'format', 'must be "lampfall-setup"'],
+  ['objects 100 000 deep', () => nested(100_000, '{"a":', '1', '}'), 'field', 'format', 'expected "lampfall-setup"'],
   [
     'a camera 100 000 lists deep',
     swapped(camera, `"camera":${nested(100_000, '[', '', ']')}`),

@@ -1,16 +1,30 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { feetText, lengthsInFeet } from '../../../core/units/feet.ts';
+import { feetText, inwardEnd, lengthsInFeet } from '../../../core/units/feet.ts';
 
 describe('feetText', () => {
   // a foot is 0.3048 m (agreement of 1959)
   it.each([
-    [0.3048, '1.0 ft'],
-    [0.1524, '0.50 ft'],
+    [0.3048, '1 ft'],
+    [0.9144, '3 ft'],
+    [4.8768, '16 ft'],
+    [0.1524, '0.5 ft'],
+    [0.3, '0.98 ft'],
     [6, '19.7 ft'],
     [20, '66 ft'],
     [0, '0 ft'],
   ])('%s m', (metres, text) => expect(feetText(metres)).toBe(text));
+});
+
+describe('inwardEnd', () => {
+  it.each([
+    [0.05 / 0.3048, 'least', 0.165],
+    [10000 / 0.3048, 'most', 32800],
+    [2000 / 0.3048, 'most', 6560],
+    [-5000 / 0.3048, 'least', -16400],
+    [0, 'least', 0],
+    [1, 'most', 1],
+  ] as const)('%s as %s', (value, end, told) => expect(inwardEnd(value, end)).toBe(told));
 });
 
 describe('lengthsInFeet', () => {
@@ -26,6 +40,12 @@ describe('lengthsInFeet', () => {
     ['3.15 m² · 34.1 lm·s', '33.9 ft² · 34.1 lm·s'],
     ['Key at 3:00, 6.0 m; Fill at 8:00, 4.0 m', 'Key at 3:00, 19.7 ft; Fill at 8:00, 13.1 ft'],
     ['−0.50 m up, 4.83 m over the ground', '−1.6 ft up, 15.8 ft over the ground'],
+    // a foot and three feet, as far as they were written
+    ['shin · 0.30 m', 'shin · 1 ft'],
+    ['knee · 0.91 m', 'knee · 3 ft'],
+    ['0.05 m', '0.16 ft'],
+    // 2.54 cm to the inch
+    ['a stone that stands out 5 cm throws 28 cm', 'a stone that stands out 2 in throws 11 in'],
     ['“Wall 3 m” is 2 m away', '“Wall 3 m” is 6.6 ft away'],
   ])('%s', (metres, feet) => expect(lengthsInFeet(metres)).toBe(feet));
 
@@ -44,6 +64,18 @@ describe('lengthsInFeet', () => {
     'leaves %s alone',
     (text) => expect(lengthsInFeet(text)).toBe(text),
   );
+
+  it('leaves no metre and no centimetre in any lesson', () => {
+    const texts = readdirSync('assets/setups').flatMap((file) => {
+      const { lesson } = JSON.parse(readFileSync(`assets/setups/${file}`, 'utf8')) as {
+        lesson?: { steps: { title: string; text: string }[] } | null;
+      };
+      return lesson?.steps.flatMap(({ title, text }) => [title, text]) ?? [];
+    });
+    const inMetres = /\d c?m\b|metre|\bmeters?\b/;
+    expect(texts.filter((text) => inMetres.test(text)).length).toBeGreaterThan(15);
+    expect(texts.map((text) => lengthsInFeet(text)).filter((text) => inMetres.test(text))).toEqual([]);
+  });
 
   it('leaves no metre in any sentence that cautions and advice are made of', () => {
     const files = [

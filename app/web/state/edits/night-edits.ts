@@ -65,7 +65,7 @@ export const noteNight = (setup: Setup, id: string, note: string): Setup => {
   return nights === setup.nights ? setup : { ...setup, nights };
 };
 
-const isAsPlanned = ({ distanceTimes, hoursMoved, heightTimes }: NightRun): boolean =>
+const isWherePlanned = ({ distanceTimes, hoursMoved, heightTimes }: NightRun): boolean =>
   distanceTimes === 1 && hoursMoved === 0 && heightTimes === 1;
 
 const asGone = (
@@ -74,8 +74,11 @@ const asGone = (
   frameSeconds: number,
   moved: (waypoint: Pass['waypoints'][number]) => Position,
 ): Pass => {
-  const lit = litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01)));
-  if (isAsPlanned(run)) return lit;
+  const lit = {
+    ...litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01))),
+    levelPercent: Math.min(100, pass.levelPercent * run.levelTimes),
+  };
+  if (isWherePlanned(run)) return lit;
   const waypoints = lit.waypoints.map((waypoint) => {
     // farther off than the world reaches there is no place to go to
     const position = withinWorld(moved(waypoint));
@@ -99,7 +102,7 @@ const bestRun = (runs: readonly NightRun[], frameId: string, passId: string): Ni
 };
 
 /**
- * A copy of the scheme that a night was gone by, with counts and places as they were gone, counted from the plan as it is now.
+ * A copy of the scheme that a night was gone by, with counts, levels and places as they were gone, counted from the plan as it is now.
  *
  * @param mark what places are counted from, [east, north] in metres
  */

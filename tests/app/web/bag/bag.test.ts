@@ -167,8 +167,18 @@ describe('files for the bag', () => {
   });
 
   it.each([
-    ['a letter', 'aunt.json', 'dear aunt', /line 1: must be JSON/],
-    ['a setup', 'hut.json', '{"format":"lampfall-setup"}', /format: must be "lampfall-bag"/],
+    [
+      'a letter',
+      'aunt.json',
+      'dear aunt',
+      /line 1: the text breaks off or has a stray character here; expected a whole file/,
+    ],
+    [
+      'a setup',
+      'hut.json',
+      '{"format":"lampfall-setup"}',
+      /format: this is not a bag of lamps; expected "lampfall-bag"/,
+    ],
     ['a photometric file that is none', 'x.ies', 'IESNA:LM-63-2002\nnothing', /^Line \d+: /],
   ])('%s is refused in words', async (_, name, text, words) => {
     const error = await lampsOfFile(new File([text], name)).catch((thrown: unknown) => thrown);

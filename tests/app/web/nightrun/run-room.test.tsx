@@ -14,6 +14,7 @@ import { useNightRun } from '../../../../app/web/state/night-run.ts';
 import { cardData } from '../../../../core/card/card-data.ts';
 import { reportScheme } from '../../../../core/cautions/setup-report.ts';
 import type { Scheme } from '../../../../core/setup/schema/setup.ts';
+import { cardOf, passFrom, stoneSetup } from '../../../core/card/card-setups.ts';
 import { mounted } from './mounted.tsx';
 
 const stones = useApp.getState().history.present;
@@ -86,6 +87,20 @@ describe('the run in a gloved hand', () => {
     expect(timer()).toContain('closed');
     expect(page.button('Shutter').disabled).toBe(false);
   });
+});
+
+it('warns of a danger at its pass, before the shutter, and says the walk there', () => {
+  const setup = stoneSetup(passFrom('left', 9, 10, 1.2), passFrom('right', 3, 10, 1.2, { on: 4, off: 7 }));
+  useApp.getState().startOn(setup);
+  const page = mounted(<RunRoom card={cardOf(setup)} />);
+  expect(text()).not.toContain('walked in time');
+  page.press('Next');
+  expect(text()).toMatch(/DANGER Can’t be walked in time/);
+  expect(text()).toMatch(/Walk there: \d\d s · \d\d s too late/);
+  const warning = document.querySelector('.run-cautions') as Element;
+  const order = warning.compareDocumentPosition(page.button('Shutter'));
+  expect(order & Node.DOCUMENT_POSITION_FOLLOWING).toBeTruthy();
+  page.leave();
 });
 
 describe('steps back', () => {

@@ -132,6 +132,7 @@ export const placeSteps: Steps = {
       distanceTimes: dice.one([1, 2, 0.5]),
       hoursMoved: dice.one([0, 1, -2]),
       heightTimes: dice.one([1, 0.5]),
+      levelTimes: dice.one([1, 0.5]),
       verdict: dice.one(['good', 'too-bright', 'not-said']),
     }),
   ),

@@ -31,6 +31,7 @@ const night = (startedAt: string, seconds: readonly number[]): Night => ({
     distanceTimes: 1,
     hoursMoved: 0,
     heightTimes: 1,
+    levelTimes: 1,
     verdict: 'not-said',
   })),
 });
