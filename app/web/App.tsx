@@ -15,6 +15,7 @@ import { useKeys, useUnsavedGuard } from './page-keys.ts';
 import { HourStrip } from './place/HourStrip.tsx';
 import { Cautions } from './readings/Cautions.tsx';
 import { FirstThings } from './readings/FirstThings.tsx';
+import { Safety } from './readings/Safety.tsx';
 import { Welcome } from './readings/Welcome.tsx';
 import { graphicsCard } from './render/capability.ts';
 import { ScanDialogSlot } from './scandialog/ScanDialogSlot.tsx';
@@ -30,6 +31,7 @@ import { TimeLine } from './timeline/TimeLine.tsx';
 import { writeLengthsIn } from './ui/lengths.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
+import { FrameMore } from './viewfinder/FrameMore.tsx';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
 const canWalk = graphicsCard().isThere;
@@ -53,13 +55,16 @@ const closeNotice = () => useApp.getState().tell(null);
 /** A step held down in a field is one entry of the history. */
 const stepGesture = { begin: () => useApp.getState().begin(), end: () => useApp.getState().commit() };
 
-/** What is to be said of the frames, right under them. */
-const belowFrames = () => (
-  <div className="below-frames">
-    <BlendPanel />
-    <Approaches />
-    <HourStrip />
-  </div>
+/** What is to be said of the frames, under the cautions. */
+const BelowFrames = () => (
+  <>
+    <div className="below-frames">
+      <BlendPanel />
+      <Approaches />
+      <HourStrip />
+    </div>
+    <FrameMore />
+  </>
 );
 
 /** The page: viewfinder and plan large, everything else narrow. */
@@ -97,12 +102,14 @@ export const App = () => {
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">
           {Left === Viewfinder && (lack ? <FirstThings lack={lack} /> : <Welcome />)}
-          {Left === Viewfinder ? <Viewfinder belowFrames={belowFrames()} /> : <Left />}
+          <Left />
           {Left !== Viewfinder && <HourStrip />}
           <div className="notes">
             <LessonPanel />
             <Cautions />
           </div>
+          {Left === Viewfinder && <BelowFrames />}
+          <Safety />
         </div>
         <div className="right">
           <div className="ground">

@@ -38,6 +38,24 @@ describe('lists that drop down, and tiles that are pressed', () => {
     },
   );
 
+  it('the list of subjects opens within what is seen, over its button where there is no room under it', async () => {
+    const { page } = app;
+    const add = page.locator('.add-subject');
+    // at the lower edge of what is seen
+    await add.evaluate((each) => each.scrollIntoView({ block: 'end' }));
+    await add.locator('summary').focus();
+    const pageHeight = () => page.evaluate(() => document.documentElement.scrollHeight);
+    const before = await pageHeight();
+    await page.keyboard.press('Enter');
+    // placed once it is open
+    await expect.poll(pageHeight).toBe(before);
+    const list = await add.locator('.drop-list').boundingBox();
+    const strip = await page.locator('.time-line').boundingBox();
+    expect(list?.y).toBeGreaterThanOrEqual(0);
+    expect((list?.y ?? 0) + (list?.height ?? 0)).toBeLessThanOrEqual(strip?.y ?? 0);
+    await page.keyboard.press('Escape');
+  });
+
   it('a press that leaves a tile’s head and is let go there moves nothing afterwards', async () => {
     const { page } = app;
     const head = await page.locator('.tile[data-scheme="side"] .tile-head').boundingBox();

@@ -5,6 +5,7 @@ import { worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { aimPass, movePass } from '../state/edits/pass-edits.ts';
 import { drawnBeamDegrees } from '../ui/beam-width.ts';
+import { lampWordsAt } from '../ui/lamp-words-at.ts';
 import { lengthWords } from '../ui/lengths.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { wedgePath } from '../ui/plan-paths.ts';
@@ -33,6 +34,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
   const [wp, wa, wc] = [position, aim, camera].map(worldFromDocument) as [Position, Position, Position];
   const { clockHours, distanceMetres } = lampDirection(wa, wc, wp);
   const where = `${clockText(clockHours)} · ${lengthWords(distanceMetres, 1)}`;
+  const [wordsX, wordsY] = lampWordsAt([x, y]);
   const onSelect = () => select({ kind: 'pass', frameId: frame.id, passId: pass.id });
   return (
     <g style={{ color: colour }}>
@@ -63,7 +65,7 @@ export const LampMark = ({ view, schemeId, frame, pass, lamp, camera, isSelected
         onMove={(to, run) => edit((setup) => movePass(setup, place, to), run)}
       >
         <circle r={8} className="lamp-disc" />
-        <text y={y > 200 ? -14 : 23} x={Math.min(0, 200 - x) + Math.max(0, -200 - x)} className="mark-text hour">
+        <text y={wordsY} x={wordsX} className="mark-text hour">
           {isSelected ? where : pass.name}
         </text>
       </PlanMark>

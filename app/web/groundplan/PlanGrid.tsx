@@ -1,6 +1,11 @@
 import { pathOf } from '../ui/plan-paths.ts';
 import { type PlanView, planHalf, ringStep, ringWords, toPlan } from '../ui/plan-view.ts';
 
+/** Where the numerals of the clock stand. */
+const clockRadius = planHalf * 0.93;
+/** A ring's distance stands at the line straight ahead, and beside the twelve where it would lie on it. */
+const besideTwelve = (ringRadius: number): number => (Math.abs(ringRadius - clockRadius) < 26 ? 13 : 3);
+
 const hours = [12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11];
 
 /** Distance rings, the clock, scale bar and north: what does not move. */
@@ -15,7 +20,7 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
       {Array.from({ length: count }, (_, i) => (i + 1) * step).map((metres) => (
         <g key={metres}>
           <circle r={metres * view.unitsPerMetre} className="ring" />
-          <text x={3} y={-metres * view.unitsPerMetre - 3}>
+          <text x={besideTwelve(metres * view.unitsPerMetre)} y={-metres * view.unitsPerMetre - 3}>
             {ringWords(metres)}
           </text>
         </g>
@@ -23,14 +28,14 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
       {hours.map((hour) => {
         const turn = (hour * Math.PI) / 6;
         const [x, y] = [Math.sin(turn), -Math.cos(turn)];
-        const r = planHalf * 0.93;
+        const r = clockRadius;
         return (
           <text key={hour} x={x * r} y={y * r + 4} className="hour">
             {hour}
           </text>
         );
       })}
-      <g transform={`translate(${planHalf - 30} ${40 - planHalf})`} className="north">
+      <g transform={`translate(${planHalf - 36} ${44 - planHalf})`} className="north">
         <line x1={-nx} y1={-ny} x2={nx} y2={ny} />
         <path
           d={pathOf([

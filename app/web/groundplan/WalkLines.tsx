@@ -1,10 +1,14 @@
 import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
-import { useApp } from '../state/app-store.ts';
+import { useApp, useScheme } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
+import { wayWordsY } from '../ui/lamp-words-at.ts';
 import { openPath } from '../ui/open-path.ts';
 import { type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { belongsTo, drawnWalks, walkWords } from '../ui/walk-words.ts';
+
+/** About as long as what a selected lamp says of its place. */
+const lampWords = '12:00 · 10.0 m';
 
 /** Half-way along a line, by its length. */
 const halfWay = (places: readonly GroundPoint[]): GroundPoint => {
@@ -30,6 +34,9 @@ const keyOf = ({ from, to }: WalkLine): string =>
 export const WalkLines = ({ view }: { view: PlanView }) => {
   const walks = useReport()?.walks ?? [];
   const selection = useApp((state) => state.selection);
+  const { frames } = useScheme();
+  const passOf = (frameId: string, passId: string) =>
+    frames.find(({ id }) => id === frameId)?.passes.find(({ id }) => id === passId);
   const keep = (v: number) => Math.min(Math.max(v, 60 - planHalf), planHalf - 60);
   return (
     <g aria-hidden="true">
@@ -37,13 +44,18 @@ export const WalkLines = ({ view }: { view: PlanView }) => {
         const isOwn = selection?.kind === 'pass' && belongsTo(walk, selection.frameId, selection.passId);
         const places = walk.points.map((point) => toPlan(view, point));
         const [x, y] = halfWay(places);
-        const says = isOwn && walk.to !== null;
+        const lamp = isOwn && walk.to && passOf(walk.to.frameId, walk.to.passId)?.waypoints[0]?.position;
+        const words = walkWords(walk);
         return (
           <g key={keyOf(walk)} className={isOwn ? 'walk-line walk-line-own' : 'walk-line'}>
             <path d={openPath(places)} />
-            {says && (
-              <text x={keep(x)} y={y - 6} className="mark-text hour">
-                {walkWords(walk)}
+            {lamp && (
+              <text
+                x={keep(x)}
+                y={wayWordsY([keep(x), y], words, toPlan(view, lamp), lampWords)}
+                className="mark-text hour"
+              >
+                {words}
               </text>
             )}
           </g>

@@ -70,10 +70,6 @@ export const Cautions = () => {
           <CautionLine key={key} caution={caution} />
         ))}
       </ul>
-      <p className="safety quiet">
-        Try it in daylight first. Keep beams off roads, aircraft, people’s eyes and wildlife; ask the owner; local rules
-        decide. Rules about darkness and about lighting differ from place to place, and may forbid lamps: ask locally.
-      </p>
     </section>
   );
 };

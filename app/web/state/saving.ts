@@ -118,6 +118,7 @@ export class Saving {
   }
 
   private show(document: KeptDocument): void {
+    if (document !== this.current) this.state.getState().takeKind('second copy');
     this.current = document;
     const { key, sampleId } = document;
     this.state.setState({ key, sampleId });

@@ -149,14 +149,19 @@ const hasPasses = ({ schemes }: Setup): boolean =>
 const selectedKey = ({ schemeId, selection }: ReturnType<typeof useApp.getState>): string =>
   JSON.stringify([schemeId, selection]);
 
-useApp.subscribe((state, old) => {
-  if (selectedKey(state) !== selectedKey(old)) useSession.setState({ paints: null, waypoint: null });
+/** What a change of the document does to the looks of the page. */
+const takeUp = (state: ReturnType<typeof useApp.getState>, old: ReturnType<typeof useApp.getState>): void => {
   const [present, before] = [state.history.present, old.history.present];
-  if (present === before) return;
   // another document may use the same ids for its schemes; a place without lamps is dark, so it is shown by day
   if (state.openings !== old.openings || present.id !== before.id)
     useSession.setState({ comparedIds: null, pair: null, showsByDay: !hasPasses(present) });
   else if (hasPasses(present) && !hasPasses(before)) useSession.setState({ showsByDay: false });
+};
+
+useApp.subscribe((state, old) => {
+  if (selectedKey(state) !== selectedKey(old)) useSession.setState({ paints: null, waypoint: null });
+  if (state.history.present !== old.history.present) takeUp(state, old);
+  if (state.schemeId !== old.schemeId) comparePresent();
 });
 
 /** The schemes that are compared, in the order of the document. */
@@ -164,6 +169,18 @@ export const comparedSchemes = ({ schemes }: Setup, ids: readonly string[] | nul
   const chosen = ids ? schemes.filter(({ id }) => ids.includes(id)) : schemes;
   return (chosen.length > 0 ? chosen : schemes).slice(0, mostCompared);
 };
+
+/** Puts the present scheme among those that are compared; where there is no room, in place of the last. */
+const comparePresent = (): void => {
+  const { history, schemeId } = useApp.getState();
+  const { room, comparedIds } = useSession.getState();
+  const ids = comparedSchemes(history.present, comparedIds).map(({ id }) => id);
+  if (room === 'compare' && !ids.includes(schemeId))
+    useSession.setState({ comparedIds: [...ids.slice(0, mostCompared - 1), schemeId] });
+};
+useSession.subscribe((state, old) => {
+  if (state.room !== old.room) comparePresent();
+});
 
 /** The compared schemes, and those that are laid over each other without being ticked. */
 const seenSchemes = (setup: Setup, ids: readonly string[] | null, pair: Pair | null): Scheme[] => {

@@ -176,9 +176,12 @@ export const createAppStore = (setup: Setup) =>
         const next = attempt(change, state.history.present);
         if ('refused' in next) return { notice: { tone: 'problem', text: next.refused } };
         const history = record(state.history, next.setup, continues);
+        const isChanged = history !== state.history;
         return {
           ...settle(state, history),
-          hasUnsaved: state.hasUnsaved || history !== state.history,
+          hasUnsaved: state.hasUnsaved || isChanged,
+          // what could not be done was about what was there before
+          notice: isChanged && state.notice?.tone === 'problem' ? null : state.notice,
           run: run === undefined ? null : { name: run, at: now },
         };
       }),

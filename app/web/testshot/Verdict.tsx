@@ -5,7 +5,7 @@ import { shutterText } from '../ui/words.ts';
 import type { CountChange } from './count-changes.ts';
 import type { ShotAnswer } from './judge-shot.ts';
 import type { ShotOutcome } from './shot-outcome.ts';
-import { differenceWords, lampWords } from './shot-words.ts';
+import { differenceWords, lampWords, withinDoubtWords } from './shot-words.ts';
 
 interface VerdictProps {
   readonly answer: ShotAnswer | null;
@@ -39,7 +39,7 @@ export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCou
       </p>
     );
   if (!outcome) return null;
-  const { verdict, after, counts } = outcome;
+  const { verdict, after, counts, movedStops, isWithinDoubt } = outcome;
   return (
     <div className="shot-verdict">
       <p role="status" className="shot-sentence">
@@ -57,8 +57,9 @@ export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCou
         A camera’s own tone curve may be worth ±{compared.curveStops.toFixed(1)} stop of this. A neutral picture style
         and a spot near mid-grey make it less.
       </p>
+      {isWithinDoubt && counts?.length !== 0 && <p>{withinDoubtWords(movedStops, verdict.uncertaintyStops)}</p>}
       <div className="actions">
-        <button type="button" className="strong" onClick={onLamp}>
+        <button type="button" className={isWithinDoubt ? undefined : 'strong'} onClick={onLamp}>
           Correct the lamp: {realWords(after.correctionStops, after.testShots.length)}
         </button>
         {counts && counts.length > 0 && (

@@ -8,6 +8,10 @@ export interface ShotOutcome {
   /** The shot as the lamp keeps it: against its box. */
   readonly verdict: TestShot;
   readonly after: Lamp;
+  /** What the lamp would change by. */
+  readonly movedStops: number;
+  /** Whether that is less than the shot can tell. */
+  readonly isWithinDoubt: boolean;
   /** Counts that make up for what the lamp changes by; none where it stays as it is; null where the frame holds them not. */
   readonly counts: readonly CountChange[] | null;
 }
@@ -22,6 +26,12 @@ const leastStops = 0.005;
 export const shotOutcome = (lamp: Lamp, frame: Frame, found: LampFromShot, at: string | null): ShotOutcome => {
   const verdict = { at, stops: lamp.correctionStops + found.stops, uncertaintyStops: found.uncertaintyStops };
   const after = withTestShot(lamp, verdict);
-  const moved = after.correctionStops - lamp.correctionStops;
-  return { verdict, after, counts: Math.abs(moved) < leastStops ? [] : countChanges(frame, lamp.id, moved) };
+  const movedStops = after.correctionStops - lamp.correctionStops;
+  return {
+    verdict,
+    after,
+    movedStops,
+    isWithinDoubt: Math.abs(movedStops) < found.uncertaintyStops,
+    counts: Math.abs(movedStops) < leastStops ? [] : countChanges(frame, lamp.id, movedStops),
+  };
 };

@@ -12,6 +12,10 @@ export const differenceWords = (differenceStops: number, uncertaintyStops: numbe
   return `The photo is ${stopsText(differenceStops)} ${way} here than predicted ${doubt}.`;
 };
 
+/** "0.1 stop is within what can be measured here (±0.2): the lamp may stay as it is." */
+export const withinDoubtWords = (movedStops: number, uncertaintyStops: number): string =>
+  `${stopsText(movedStops)} is within what can be measured here (±${uncertaintyStops.toFixed(1)}): the lamp may stay as it is.`;
+
 /** "57 %", "120 %". */
 export const shareOfBoxText = (stops: number): string => {
   const percent = 100 * 2 ** stops;

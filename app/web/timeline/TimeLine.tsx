@@ -2,11 +2,11 @@ import { useMemo, useRef, useState } from 'react';
 import { useScheme } from '../state/app-store.ts';
 import { CautionMark } from '../ui/CautionMark.tsx';
 import { minutesText } from '../ui/minutes-text.ts';
+import { usePageRoom } from '../ui/use-page-room.ts';
 import { FrameClock } from './FrameClock.tsx';
 import { NightStrip } from './NightStrip.tsx';
 import { RunningOrder } from './RunningOrder.tsx';
 import { turnsOf } from './turns.ts';
-import { usePageRoom } from './use-page-room.ts';
 import { useWalkFits } from './use-walk-fits.ts';
 
 /** When each frame is exposed and each lamp is on: a thin strip that opens to a clock for every frame. */
@@ -16,7 +16,7 @@ export const TimeLine = () => {
   const turns = useMemo(() => turnsOf(scheme), [scheme]);
   const fitOf = useWalkFits(turns);
   const ref = useRef<HTMLElement>(null);
-  usePageRoom(ref);
+  usePageRoom(ref, '--time');
   const late = turns.flatMap(({ frame }) => frame.passes.flatMap((pass) => fitOf(frame, pass)?.late ?? []));
   const count = turns.length === 1 ? '1 frame' : `${turns.length} frames`;
   return (

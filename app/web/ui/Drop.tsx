@@ -1,4 +1,5 @@
 import { type ReactNode, useCallback, useEffect, useRef } from 'react';
+import { roomForList } from './room-for-list.ts';
 
 interface DropProps {
   readonly label: ReactNode;
@@ -9,6 +10,8 @@ interface DropProps {
   readonly listLabel?: string;
   /** Whether a press on one of its buttons closes it. */
   readonly closesOnPress?: boolean;
+  /** Whether the list keeps within what is seen of the page, over the button where need be; on a phone it is scrolled to. */
+  readonly staysInside?: boolean;
   /** Told when it is opened or closed. */
   readonly onToggle?: (isOpen: boolean) => void;
   /** Told how to close it, where it does so later than on a press. */
@@ -22,6 +25,7 @@ export const Drop = ({
   listClass = 'drop-list',
   listLabel,
   closesOnPress = false,
+  staysInside = false,
   onToggle,
   children,
 }: DropProps) => {
@@ -47,6 +51,7 @@ export const Drop = ({
       ref={ref}
       onToggle={({ currentTarget }) => {
         onToggle?.(currentTarget.open);
+        if (currentTarget.open && staysInside) roomForList(currentTarget);
         // near the lower edge the list would open out of sight
         if (currentTarget.open) currentTarget.lastElementChild?.scrollIntoView({ block: 'nearest' });
       }}

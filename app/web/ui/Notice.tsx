@@ -12,7 +12,10 @@ interface NoticeProps {
   readonly onClose: () => void;
 }
 
-/** A word over the page, which does not move under it. Good news goes away by itself; problems stay until closed. */
+/**
+ * A word over the page, which does not move under it. Good news goes away by itself; problems stay until closed, or until
+ * whoever tells them takes them back.
+ */
 export const Notice = ({ tone, text, undo, onClose, ...props }: NoticeProps) => {
   const { actions = [], seconds = tone === 'problem' ? null : undo ? 15 : 4 } = props;
   useEffect(() => {

@@ -61,6 +61,8 @@ const boxRound = (points: readonly GroundPoint[], margin: number): Box => ({
   top: Math.min(...points.map(([, y]) => y)) - margin,
   bottom: Math.max(...points.map(([, y]) => y)) + margin,
 });
+const isInside = ({ left, top, right, bottom }: Box) =>
+  Math.min(left, top) >= -planHalf && Math.max(right, bottom) <= planHalf;
 const meet = (a: Box, b: Box) => a.left < b.right && b.left < a.right && a.top < b.bottom && b.top < a.bottom;
 
 /** Words stand beside a glyph along the upper and lower edge, under or over it along the sides. */
@@ -87,7 +89,7 @@ const boxesOf = ({ at, toward, text, textAt: [x, y], anchor, isSlanting }: EdgeM
 
 /**
  * Signs at the edge of a square drawing, each in its true direction. Where one would lie on another that comes before it,
- * its words change sides, or it stands farther in.
+ * or past the edge, its words change sides, or it stands farther in.
  *
  * @param up level unit direction that is up on the drawing
  * @param drawn what stands there already
@@ -105,7 +107,8 @@ export const edgeMarks = (up: GroundPoint, signs: readonly SkySign[], drawn: rea
         return { ...sign, at, toward, ...wordsAt(at, side) };
       }),
     );
-    const isFree = (mark: EdgeMark) => !boxesOf(mark).some((box) => taken.some((other) => meet(box, other)));
+    const isFree = (mark: EdgeMark) =>
+      boxesOf(mark).every((box) => isInside(box) && !taken.some((other) => meet(box, other)));
     const mark = candidates.find(isFree) ?? (candidates[0] as EdgeMark);
     taken.push(...boxesOf(mark));
     return mark;

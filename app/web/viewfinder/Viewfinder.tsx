@@ -1,4 +1,4 @@
-import { type CSSProperties, type ReactNode, useMemo } from 'react';
+import { type CSSProperties, useMemo } from 'react';
 import { FrameLine } from '../frames/FrameLine.tsx';
 import { LevelKey } from '../picture/LevelKey.tsx';
 import { LightNote } from '../picture/LightNote.tsx';
@@ -12,11 +12,6 @@ import { useScreenSizes } from '../picture/use-screen-sizes.ts';
 import { useApp, useFrame, useScheme, useSetup } from '../state/app-store.ts';
 import { blendScreen, frameScreenName, useFrameScreens } from '../state/frame-screens.ts';
 import { useSession } from '../state/session.ts';
-import { DepthLine } from './DepthLine.tsx';
-import { LightLine } from './LightLine.tsx';
-import { RatioLine } from './RatioLine.tsx';
-import { SkyLine } from './SkyLine.tsx';
-import { StarLine } from './StarLine.tsx';
 import { SweepTool } from './SweepTool.tsx';
 import { SweptMarks } from './SweptMarks.tsx';
 import { useCameraKeys } from './use-camera-keys.ts';
@@ -69,12 +64,8 @@ const Picture = () => {
   );
 };
 
-/**
- * What the sensor records, with the line of camera settings under it.
- *
- * @param belowFrames what comes right under that line
- */
-export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
+/** What the sensor records, with the line of camera settings under it. */
+export const Viewfinder = () => {
   const setup = useSetup();
   const scheme = useScheme();
   const hidesAnswer = useSession((state) => state.hidesAnswer);
@@ -100,14 +91,6 @@ export const Viewfinder = ({ belowFrames }: { belowFrames?: ReactNode }) => {
       <LightNote />
       {hasLevels && <LevelKey of="levels" words="Stops from mid-grey, to the nearest whole one" />}
       <FrameLine />
-      {belowFrames}
-      <div className="frame-more">
-        <LightLine />
-        <DepthLine />
-        <StarLine />
-        <RatioLine />
-        <SkyLine />
-      </div>
     </section>
   );
 };

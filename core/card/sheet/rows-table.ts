@@ -42,8 +42,8 @@ const rule = (x: number, y: number, width: number, weight: number): Shape => ({
   width: weight,
 });
 
-/** What stands large in a cell and, as a rule smaller, under it. */
-type Cell = readonly [large: string, small: string, style?: TextStyle, smallStyle?: TextStyle];
+/** What stands large in a cell; smaller, under it; and a number that goes with the latter. */
+type Cell = readonly [large: string, small: string, style?: TextStyle, number?: string];
 
 const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<ColumnKey, Cell>> => ({
   clock: [stand.clock, roundText(stand), type.strongNumeral],
@@ -54,7 +54,7 @@ const placeCells = (stand: CardStand, { lengths }: FieldCard): Partial<Record<Co
 const lampCells = (row: CardRow): Partial<Record<ColumnKey, Cell>> => ({
   level: [levelText(row.levelPercent), row.lampName, type.numeral],
   count: [row.staysOn ? 'all' : `${countText(row)} s`, onText(row), type.count],
-  strokes: [`× ${row.strokes}`, `${row.frameNumber}`, type.numeral, type.numeral],
+  strokes: [`× ${row.strokes}`, 'fr.', type.numeral, `${row.frameNumber}`],
 });
 
 /** What is in front of the lamp: each thing on a line of its own where two lines hold them, else one after the other. */
@@ -94,12 +94,14 @@ const rowShapes = (
   let left = x;
   for (const { key, widthMm } of rowColumns(width)) {
     const room = widthMm - 1.6;
-    const put = ([large, small, style = type.body, smallStyle = type.body]: Cell, at: number) => {
+    const put = ([large, small, style = type.body, number]: Cell, at: number) => {
       const isAlone = small === '';
       const y = at + (isAlone ? each / 2 + capMm(style) / 2 : firstLine(each));
       shapes.push(text(large, style, left, y));
-      const line = wrapped(small, smallStyle, room, measure, 1)[0];
-      if (line) shapes.push(text(line, smallStyle, left, at + secondLine(each)));
+      const line = wrapped(small, type.body, room, measure, 1)[0];
+      if (line) shapes.push(text(line, type.body, left, at + secondLine(each)));
+      const after = left + measure(`${small} `, type.body);
+      if (number) shapes.push(text(number, type.numeral, after, at + secondLine(each)));
     };
     const cell = cells[key];
     const end = endCells[key];

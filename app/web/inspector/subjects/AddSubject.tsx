@@ -25,7 +25,7 @@ export const AddSubject = ({ schemeId }: { schemeId: string }) => {
     showOpenSlip();
   };
   return (
-    <Drop label="Add" className="drop add-subject" listLabel="Add a subject" closesOnPress>
+    <Drop label="Add" className="drop add-subject" listLabel="Add a subject" closesOnPress staysInside>
       {allKits.length > 0 && <h3>From a few numbers</h3>}
       {allKits.map(({ name, label, says }) => (
         <button

@@ -119,6 +119,14 @@ describe('marks at the plan’s edge', () => {
     }
   });
 
+  it('keep their words on the drawing where they make room for each other', () => {
+    for (let bearing = 0; bearing < 360; bearing += 5) {
+      const marks = edgeMarks(northUp, [moonAt(bearing), glowSign(bearing + 2, 0, 'town in the dale')]);
+      for (const { left, right, top, bottom } of marks.map(boxOf))
+        for (const v of [left, right, top, bottom]) expect(Math.abs(v)).toBeLessThanOrEqual(planHalf);
+    }
+  });
+
   it('are not there for what is under the horizon; a moon straight up throws no shadows to a side', () => {
     expect(skySign('core', toward(180, -1))).toBeNull();
     expect([20, 80].map((altitude) => moonAt(0, altitude).isSlanting)).toEqual([true, false]);

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { bringBackOwn, clearOwn, deleteOwn } from '../../../../app/web/state/kept-setups.ts';
-import { allKept, cutChannel, freshBrowser, keptNotes, Tab } from './tabs.ts';
+import { allKept, cutChannel, freshBrowser, keptNotes, stones, Tab } from './tabs.ts';
 
 const names = async () => (await allKept()).map(({ summary }) => summary.name).sort();
 
@@ -37,6 +37,10 @@ describe('two tabs on one setup', () => {
     first.write('again');
     await Promise.all([first.flush(), second.flush()]);
     expect(await names()).toHaveLength(2);
+    // no longer about what is open
+    expect(second.news).toContain('second copy');
+    second.app.getState().open({ ...stones(), id: 'elsewhere' });
+    expect(second.news).toEqual([]);
   });
 
   it('one that is unchanged is offered what the other wrote, and goes on from it once taken up', async () => {
