@@ -28,6 +28,26 @@ export const record = <T>(history: History<T>, next: T, continues = false): Hist
   };
 };
 
+/**
+ * The same history with at most so many documents before the present one. Steps of one document share most of what they
+ * are made of; another that was opened shares nothing, and with all that is worked out from it may take tens of megabytes.
+ *
+ * @param areApart whether a step and the one after it share nothing
+ */
+export const keepDocuments = <T>(
+  history: History<T>,
+  most: number,
+  areApart: (before: T, after: T) => boolean,
+): History<T> => {
+  const { past, present } = history;
+  let apart = 0;
+  for (let i = past.length - 1; i >= 0; i--) {
+    if (areApart(past[i] as T, past[i + 1] ?? present)) apart++;
+    if (apart > most) return { ...history, past: past.slice(i + 1) };
+  }
+  return history;
+};
+
 /** The same history with every document changed alike. */
 export const changeAll = <T>(
   { past, present, future, gestureStart }: History<T>,

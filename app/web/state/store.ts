@@ -7,6 +7,7 @@ import {
   changeAll,
   commitGesture,
   type History,
+  keepDocuments,
   record,
   redo,
   startHistory,
@@ -149,6 +150,12 @@ const step = (state: Parameters<typeof settle>[0] & Pick<AppState, 'hasUnsaved'>
   notice: null,
 });
 
+/** Setups that were open before and can be stepped back to. */
+const documentsBefore = 3;
+
+const sharesNothing = (before: Setup, after: Setup): boolean =>
+  (['ground', 'subjects', 'camera', 'lamps', 'schemes'] as const).every((part) => before[part] !== after[part]);
+
 /** The app's store, started on a setup. */
 export const createAppStore = (setup: Setup) =>
   create<AppState>((set) => ({
@@ -160,7 +167,7 @@ export const createAppStore = (setup: Setup) =>
       set(({ history, openings }) => ({
         ...opening(next),
         openings: openings + 1,
-        history: record(commitGesture(history), next),
+        history: keepDocuments(record(commitGesture(history), next), documentsBefore, sharesNothing),
       })),
     startOn: (first) =>
       set(({ openings }) => ({

@@ -5,6 +5,7 @@ import {
   cancelGesture,
   commitGesture,
   type History,
+  keepDocuments,
   record,
   redo,
   startHistory,
@@ -20,6 +21,18 @@ describe('history', () => {
     expect(present(undo(undo(undo(undo(three)))))).toBe(0);
     expect(present(redo(undo(three)))).toBe(3);
     expect(redo(three)).toBe(three);
+  });
+
+  it('keeps so many documents before the present one, with all their steps', () => {
+    const steps = ['a1', 'a2', 'b1', 'c1', 'c2', 'c3', 'd1'];
+    const [first = '', ...rest] = steps;
+    const all = rest.reduce((h, step) => record(h, step), startHistory(first));
+    const areApart = (before: string, after: string) => before[0] !== after[0];
+    const kept = (most: number) => keepDocuments(all, most, areApart).past;
+    expect(kept(2)).toEqual(['b1', 'c1', 'c2', 'c3']);
+    expect(kept(1)).toEqual(['c1', 'c2', 'c3']);
+    expect(kept(0)).toEqual([]);
+    expect(keepDocuments(all, 3, areApart)).toBe(all);
   });
 
   it('a gesture is one entry however many steps it has; cancelled it is none', () => {
