@@ -211,11 +211,13 @@ describe('exposure of compared schemes', () => {
     let odd = setFrameNumber(setFrameNumber(stones, front, 'aperture', 5.6), front, 'seconds', 2.5);
     odd = setFrameNumber(odd, painted, 'focusMetres', 7.53342);
     const next = makeExposureAlike(odd, 'side', ids);
-    const settings = ({ passes: _, ...rest }: Frame) => rest;
+    // the delay is as long as the walk to the lamp takes in each
+    const settings = ({ passes: _, delaySeconds: __, ...rest }: Frame) => rest;
     for (const id of ['front', 'back'])
       for (const frame of ['sky', 'painted'])
         expect(settings(frameOf(next, id, frame))).toEqual(settings(frameOf(odd, 'side', frame)));
     expect(frameOf(next, 'front').passes[0]?.waypoints).toEqual(frameOf(stones, 'front').passes[0]?.waypoints);
+    expect(frameOf(next, 'front').delaySeconds).toBe(frameOf(stones, 'front').delaySeconds);
     expect(next.schemes[0]).toBe(odd.schemes[0]);
     expectValid(next);
   });
