@@ -241,7 +241,7 @@ describe('schemes side by side', () => {
     const [wide, long] = [await pixels(tile('side-2')), await pixels(tile('side-4'))];
     expect(differingShare(wide, long)).toBeGreaterThan(0.05);
     await app.page.locator('.slip-head', { hasText: 'Own camera' }).click();
-    const north = async () => Number(await app.page.getByLabel('North', { exact: true }).inputValue());
+    const north = async () => Number(await app.page.getByLabel('Scene’s north', { exact: true }).inputValue());
     expect(await north()).toBe(0);
     await app.page.getByLabel('Other lens', { exact: true }).fill('48');
     await app.page.keyboard.press('Enter');

@@ -20,15 +20,19 @@ describe('placing camera and subjects', () => {
     const app = await AppPage.open(browser, { samples: 1 });
     await app.settled();
     await openCamera(app);
-    const start = [await numberIn(app, 'East'), await numberIn(app, 'North'), await numberIn(app, 'Height')] as const;
+    const start = [
+      await numberIn(app, 'Scene’s east'),
+      await numberIn(app, 'Scene’s north'),
+      await numberIn(app, 'Height'),
+    ] as const;
     const first = await app.picture();
     await app.page.locator('.picture').focus();
     for (const key of ['w', 'w', 'd']) await app.page.keyboard.press(key);
     // the camera looks north within a few degrees, so ahead is north
-    await expect.poll(() => numberIn(app, 'North')).toBeCloseTo(start[1] + 1, 1);
-    await expect.poll(() => numberIn(app, 'East')).toBeCloseTo(start[0] + 0.5, 1);
+    await expect.poll(() => numberIn(app, 'Scene’s north')).toBeCloseTo(start[1] + 1, 1);
+    await expect.poll(() => numberIn(app, 'Scene’s east')).toBeCloseTo(start[0] + 0.5, 1);
     await app.page.keyboard.press('Control+z');
-    await expect.poll(() => numberIn(app, 'North')).toBe(start[1]);
+    await expect.poll(() => numberIn(app, 'Scene’s north')).toBe(start[1]);
     await app.page.keyboard.press('PageDown');
     await expect.poll(() => numberIn(app, 'Height')).toBeCloseTo(start[2] - 0.1, 3);
     await app.page.keyboard.press('Shift+ArrowRight');
@@ -103,9 +107,9 @@ describe('placing camera and subjects', () => {
     const press = async (x: number, y: number) => app.page.mouse.click(box.x + box.width * x, box.y + box.height * y);
     await press(0.5, 0.5);
     await expect.poll(() => app.page.getByRole('textbox', { name: 'Name' }).first().inputValue()).toBe('Middle stone');
-    const east = await numberIn(app, 'East');
+    const east = await numberIn(app, 'Scene’s east');
     // the handle to the east begins at the stone's foot and runs to the right of it
-    for (let x = 0.52; x < 0.7 && (await numberIn(app, 'East')) === east; x += 0.01) {
+    for (let x = 0.52; x < 0.7 && (await numberIn(app, 'Scene’s east')) === east; x += 0.01) {
       const [px, py] = [box.x + box.width * x, box.y + box.height * (0.535 + (x - 0.5) * 0.16)];
       await app.page.mouse.move(px, py);
       await app.page.waitForTimeout(80);
@@ -114,9 +118,9 @@ describe('placing camera and subjects', () => {
       await app.page.mouse.up();
       await app.page.waitForTimeout(80);
     }
-    expect(await numberIn(app, 'East')).toBeGreaterThan(east);
+    expect(await numberIn(app, 'Scene’s east')).toBeGreaterThan(east);
     await app.page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(() => numberIn(app, 'East')).toBe(east);
+    await expect.poll(() => numberIn(app, 'Scene’s east')).toBe(east);
     await app.page.getByRole('button', { name: 'Measure', exact: true }).click();
     await press(0.3, 0.5);
     await press(0.64, 0.6);

@@ -144,7 +144,8 @@ describe('the night on its clock', () => {
     edits++;
     await expect.poll(() => row(app, right).innerText()).toMatch(/walk 37 s · 6\.\d s too late/);
     expect(await row(app, right).getByRole('img', { name: 'Danger' }).count()).toBe(1);
-    expect(await page.locator('.time-total').innerText()).toMatch(/a walk is too long/);
+    // and so does the way from the camera, which is set otherwise for this frame than for the sky
+    expect(await page.locator('.time-total').innerText()).toMatch(/2 walks are too long/);
 
     // the end of a bar, dragged: to the half second, as one step of the history
     const bar = row(app, left).getByRole('button', { name: /, on from 1 to 14 s/ });
