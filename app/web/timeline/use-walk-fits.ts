@@ -15,7 +15,7 @@ export const useWalkFits = (turns: readonly Turn[]): ((frame: Frame, pass: Pass)
     const turn = turns.find((each) => each.frame === frame);
     const before = turn?.before.get(pass.id);
     if (turn && !before && out?.to?.frameId === frame.id && out.to.passId === pass.id)
-      return cameraFit(pass, out.seconds, turn.order.startSeconds, leavesCameraAt(scheme, frame), {
+      return cameraFit(pass, out, turn.order.startSeconds, leavesCameraAt(scheme, frame), {
         delaySeconds: lastSetFrame(scheme, frame).delaySeconds,
         isFirst: lastSetFrame(scheme, frame) === scheme.frames[0],
       });

@@ -1,6 +1,7 @@
 import type { Severity } from '../../../core/cautions/caution.ts';
 import { limits } from '../../../core/cautions/limits.ts';
 import type { PassTiming } from '../../../core/readings/timing-reading.ts';
+import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 import type { Pass } from '../../../core/setup/schema/setup.ts';
 import type { Before } from './turns.ts';
 
@@ -50,7 +51,7 @@ export const walkFit = (
  */
 export const cameraFit = (
   pass: Pass,
-  walkSeconds: number,
+  { seconds: walkSeconds, metres }: Pick<WalkLine, 'seconds' | 'metres'>,
   opensSeconds: number,
   leavesSeconds: number,
   set: { readonly delaySeconds: number; readonly isFirst: boolean },
@@ -58,11 +59,12 @@ export const cameraFit = (
   const startSeconds = leavesSeconds - opensSeconds;
   const slackSeconds = pass.on - startSeconds - walkSeconds;
   const delaySeconds = Math.max(Math.ceil(set.delaySeconds - slackSeconds - 1e-9), 0);
+  const isLate = slackSeconds < 0 && metres >= limits.stepMetres && !set.isFirst;
   return {
     startSeconds,
     walkSeconds,
     slackSeconds,
-    late: slackSeconds < 0 && !set.isFirst ? 'warning' : null,
+    late: isLate ? 'warning' : null,
     delaySeconds,
   };
 };

@@ -68,7 +68,7 @@ describe('the way from the camera', () => {
       const own = frames[scheme.frames.indexOf(turn.frame)] as Frame;
       const opens = frameOrders({ frames })[frames.indexOf(own)]?.startSeconds as number;
       const isFirst = set === scheme.frames[0];
-      return cameraFit(pass, out.seconds, opens, leavesCameraAt({ frames }, own), { delaySeconds, isFirst });
+      return cameraFit(pass, out, opens, leavesCameraAt({ frames }, own), { delaySeconds, isFirst });
     };
     const now = ways(set.delaySeconds);
     expect(now.slackSeconds).toBeCloseTo((out.availableSeconds as number) - out.seconds, 9);

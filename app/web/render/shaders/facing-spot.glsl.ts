@@ -11,6 +11,9 @@ vec3 roundNormal(vec3 toward, vec3 aside, vec2 skin, vec2 ray) {
 }
 
 #if LAMP_SHAPE == 4
+// Some cards work asin out to four places: too coarse for a thin tube far off.
+float rimAngle(float sinRim) { return atan(sinRim, sqrt(1.0 - sinRim * sinRim)); }
+
 float tubeRange(float start, float off) {
   float metres = 2.0 * lampHalfSize.x;
   return atan(off * metres, off * off + start * (start + metres));
@@ -73,7 +76,7 @@ vec3 facingSpot(vec3 place, vec2 uv, out vec3 spotNormal, out float crowding) {
   if (gap > lampHalfSize.y * ON_SKIN) {
     vec3 toward = beside / gap;
     float sinRim = lampHalfSize.y / gap;
-    float rim = asin(sinRim);
+    float rim = rimAngle(sinRim);
     float turn = (2.0 * uv.y - 1.0) * rim;
     vec2 ray = vec2(sin(turn), cos(turn));
     float sinSkin = clamp(ray.x / sinRim, -1.0, 1.0);
@@ -83,7 +86,7 @@ vec3 facingSpot(vec3 place, vec2 uv, out vec3 spotNormal, out float crowding) {
     float angle = uv.x * tubeRange(start, off);
     float s = sin(angle);
     float c = cos(angle);
-    float past = off * (start * c + off * s) / (off * c - start * s);
+    float past = clamp(off * (start * c + off * s) / max(off * c - start * s, 1e-12), start, start + 2.0 * lampHalfSize.x);
     vec3 aside = lampAxis * dot(toward, lampSecond) - lampSecond * dot(toward, lampAxis);
     spotNormal = roundNormal(toward, aside, skin, ray);
     crowding = tubeCrowding(start, past, off, skin.y, rim);
@@ -111,7 +114,7 @@ float crowdingAt(vec3 place, vec3 spot, vec3 spotNormal) {
     float past = dot(spot - place, lampFirst);
     vec3 across = place - spot + lampFirst * past;
     float off = length(across);
-    return tubeCrowding(-lampHalfSize.x - foot, past, off, dot(spotNormal, across) / off, asin(lampHalfSize.y / gap));
+    return tubeCrowding(-lampHalfSize.x - foot, past, off, dot(spotNormal, across) / off, rimAngle(lampHalfSize.y / gap));
   }
 #endif
   return 1.0;
