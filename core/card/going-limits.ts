@@ -37,7 +37,8 @@ export const goingLimits = (card: FieldCard, row: CardRow, going: Going): GoingL
   staysOn: row.staysOn,
   clockHours: clockHoursFromTurn(radiansFromDegrees(movedStand(card, row.start, going).roundDegrees)),
   heightMetres: row.start.heightMetres,
-  leastLevelTimes: row.levelPercent > 0 ? Math.min(1, row.lowestLevelPercent / row.levelPercent) : 1,
+  // at least what the file of a night takes
+  leastLevelTimes: row.levelPercent > 0 ? Math.min(1, Math.max(row.lowestLevelPercent / row.levelPercent, 1e-4)) : 1,
   leastTimes: Math.max(nearestTimes(row.start), row.end ? nearestTimes(row.end) : 0),
   mostTimes,
 });

@@ -57,7 +57,10 @@ const tubeSpot = (emitter: Emitter, pose: Pose, place: Vec3, u: number, v: numbe
   const start = -w - foot;
   const turn = u * rangeOf(start, 2 * w, off);
   const [s, c] = [Math.sin(turn), Math.cos(turn)];
-  const past = (off * (start * c + off * s)) / (off * c - start * s);
+  const past = Math.min(
+    Math.max((off * (start * c + off * s)) / Math.max(off * c - start * s, 1e-12), start),
+    start + 2 * w,
+  );
   // a quarter turn on from `toward`, round the tube
   const aside = sub(scale(axis, dot(toward, second)), scale(second, dot(toward, axis)));
   const normal = normalAt(toward, aside, sin, cos, sinRay, cosRay);

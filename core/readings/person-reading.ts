@@ -26,7 +26,7 @@ export interface PersonReading {
   readonly stillShare: number;
   /** Most of the picture that is seen of the body at a moment, 0 to 1. */
   readonly frameShare: number;
-  /** Subject that the body hides most of, where it stands before one with a good part of itself; null = none. */
+  /** Subject that the body hides most of, where a fifth of either stands before or behind the other; null = none. */
   readonly hidesId: string | null;
   /** How long the lens sees the middle of the bare lamp, past the body too. */
   readonly lampSeconds: number;
@@ -49,7 +49,8 @@ const momentCount = 17;
 /** Places on a body where its light, and what lies behind, is metered; samples of each light there. */
 const meteredCells = 6;
 const meterSamples = 4;
-/** Share of a body from which on what lies behind it counts as hidden by it. */
+/** Points of a subject’s skin that are looked at; share of it, or of a body before it, from which on it counts as hidden. */
+const skinPoints = 60;
 const hidingShare = 0.2;
 
 /** Whether the lens sees the middle of the lamp, with neither things nor its holder before it. */
@@ -103,16 +104,44 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
   return { bodyStops: stops(onBody), backgroundStops: stops(behind) };
 };
 
-/** The subject behind most of a body, where that is a fifth of it or more. */
-const hiddenSubject = ({ stage, view: { position: eye } }: World, { cells }: SeenBody): string | null => {
-  const counts = new Map<string, number>();
+/** Share of a subject that a body hides, by points of its skin that the lens sees. */
+const hiddenShareOf = ({ stage, view }: World, feet: Vec3, points: Float64Array): number => {
+  const eye = view.position;
+  const step = 3 * Math.max(Math.floor(points.length / 3 / skinPoints), 1);
+  let [seen, hidden] = [0, 0];
+  for (let at = 0; at + 2 < points.length; at += step) {
+    const point: Vec3 = [points[at] as number, points[at + 1] as number, points[at + 2] as number];
+    const way = sub(point, eye);
+    if (!isInFrame(view, point) || anyHit(stage.tree, eye, normalize(way), distance(point, eye) * reach)) continue;
+    seen++;
+    if (isInTheWay(feet, eye, point)) hidden++;
+  }
+  return hidden / Math.max(seen, 1);
+};
+
+/** Share of a body that stands before each subject. */
+const beforeShares = (
+  { stage, view: { position: eye } }: World,
+  cells: readonly Vec3[],
+): ReadonlyMap<string, number> => {
+  const shares = new Map<string, number>();
   for (const cell of cells) {
     const hit = closestHit(stage.tree, eye, normalize(sub(cell, eye)));
     const id = hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id;
-    if (id) counts.set(id, (counts.get(id) ?? 0) + 1);
+    if (id) shares.set(id, (shares.get(id) ?? 0) + 1 / cells.length);
   }
-  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
-  return most && most[1] >= hidingShare * cells.length ? most[0] : null;
+  return shares;
+};
+
+/** The subject that a body hides most of: much of the body stands before it, or much of it lies behind the body. */
+const hiddenSubject = (world: World, { feet, cells }: SeenBody): string | null => {
+  if (cells.length === 0) return null;
+  const before = beforeShares(world, cells);
+  const found = world.stage.subjects
+    .filter(({ id }) => before.has(id))
+    .map(({ id, points }) => ({ id, share: Math.max(before.get(id) ?? 0, hiddenShareOf(world, feet, points)) }))
+    .sort((one, other) => other.share - one.share)[0];
+  return found && found.share >= hidingShare ? found.id : null;
 };
 
 /** Looks for whoever holds a lamp; null for a lamp on a stand. */

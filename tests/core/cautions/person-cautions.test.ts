@@ -38,6 +38,10 @@ describe('person-in-frame', () => {
       'You stand between the lens and “stone” and hide part of it.',
     );
     expect(inFrame(9, bright, stone(3))?.message).not.toContain('hide');
+    // two metres before the lens one hides far more than the stone
+    const near = { waypoints: [{ position: [0, body.reachMetres - 8, 1], aim: [0, 9, 1] }], off: 9 };
+    const close = find({ camera, place: bright, pass: near, ...stone(0) }, 'person-in-frame');
+    expect(close?.message).toContain('“stone” and hide part of it.');
   });
 
   // "only true against a dark background and with no light on you" (the same notes): -4 stops, lost in the night
