@@ -5,10 +5,13 @@ import type { Size } from './layer-store.ts';
 import { developFragment } from './shaders/develop.frag.ts';
 import { mapFragment, mostBands } from './shaders/map.frag.ts';
 import { channelsOf, differenceBands, levelBands, type StopsBands } from './stops-bands.ts';
+import { VariedPass } from './varied-pass.ts';
 
 /** A linear picture that the mixer made. */
 interface Linear {
   readonly texture: Texture;
+  readonly width: number;
+  readonly height: number;
 }
 
 /** CSS pixels between the strokes that mark full channels. */
@@ -17,18 +20,15 @@ const markPitchPixels = 6;
 /** Puts linear pictures on the card's canvas, from its lower left corner: as pictures, or as maps of stops. */
 export class Developer {
   private readonly gl: WebGLRenderer;
-  private readonly picturePass = new FullScreenPass(developFragment, {
+  private readonly picturePass = new VariedPass(developFragment, {
     picture: { value: null as Texture | null },
-    screenOrigin: { value: new Vector2() },
     screenSize: { value: new Vector2() },
-    isPlain: { value: false },
     markPitch: { value: 0 },
   });
   private readonly mapPass = new FullScreenPass(mapFragment, {
     picture: { value: null as Texture | null },
     other: { value: null as Texture | null },
     isDifference: { value: false },
-    screenOrigin: { value: new Vector2() },
     screenSize: { value: new Vector2() },
     ratio: { value: 1 },
     bands: { value: Array.from({ length: mostBands }, () => new Vector3()) },
@@ -40,23 +40,27 @@ export class Developer {
     this.gl = gl;
   }
 
-  private draw(pass: FullScreenPass<never>, { width, height }: Size): void {
+  private onScreen({ width, height }: Size, draw: () => void): void {
     const { gl } = this;
     gl.setViewport(0, 0, width, height);
     gl.setScissor(0, 0, width, height);
     gl.setScissorTest(true);
-    pass.draw(gl, null);
+    draw();
     gl.setScissorTest(false);
   }
 
   /** A picture with full channels marked if asked; `ratio` = device pixels of a CSS pixel. */
-  picture({ texture }: Linear, size: Size, response: Response, marksFull: boolean, ratio: number): void {
+  picture({ texture, width, height }: Linear, size: Size, response: Response, marksFull: boolean, ratio: number): void {
     const u = this.picturePass.uniforms;
     u.picture.value = texture;
     u.screenSize.value.set(size.width, size.height);
-    u.isPlain.value = response === 'plain';
-    u.markPitch.value = marksFull ? markPitchPixels * ratio : 0;
-    this.draw(this.picturePass as never, size);
+    u.markPitch.value = markPitchPixels * ratio;
+    const variant = {
+      IS_PLAIN: response === 'plain',
+      IS_SCALED: width !== size.width || height !== size.height,
+      MARKS_FULL: marksFull,
+    };
+    this.onScreen(size, () => this.picturePass.draw(this.gl, null, variant));
   }
 
   private map(picture: Linear, other: Linear | null, { first, colours }: StopsBands, size: Size, ratio: number): void {
@@ -71,7 +75,7 @@ export class Developer {
     });
     u.bandCount.value = colours.length;
     u.firstBand.value = first;
-    this.draw(this.mapPass as never, size);
+    this.onScreen(size, () => this.mapPass.draw(this.gl, null));
   }
 
   /** Levels in stops from mid-grey. */

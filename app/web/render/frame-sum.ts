@@ -4,6 +4,7 @@ import { FullScreenPass } from './full-screen-pass.ts';
 import type { Size } from './layer-store.ts';
 import { openFragment } from './shaders/open.frag.ts';
 import { layersPerPass, mixFragment } from './shaders/picture.frag.ts';
+import { VariedPass } from './varied-pass.ts';
 
 /** A layer in a frame: its texture and what it weighs there. */
 export interface WeightedLayer {
@@ -29,18 +30,23 @@ interface Addend {
 
 const black: Triple = [0, 0, 0];
 
+const isCoarser = (texture: Texture, { width, height }: Size): boolean => {
+  const image = texture.image as Size;
+  return image.width !== width || image.height !== height;
+};
+
+const isNothing = ({ weight, cover }: Addend): boolean => [...weight, ...cover].every((share) => share === 0);
+
 /** Sums the layers of a frame: light on the sensor, with whoever holds a lamp before the rest. */
 export class FrameSum {
   private readonly gl: WebGLRenderer;
   private readonly targetOf: TargetOf;
   private readonly slots = Array.from({ length: layersPerPass }, () => ({ value: null as Texture | null }));
-  private readonly pass = new FullScreenPass(mixFragment, {
+  private readonly pass = new VariedPass(mixFragment, {
     ...Object.fromEntries(this.slots.map((slot, i) => [`layer${i}`, slot])),
     weights: { value: Array.from({ length: layersPerPass }, () => new Vector3()) },
     coverWeights: { value: Array.from({ length: layersPerPass }, () => new Vector4()) },
     sum: { value: null as Texture | null },
-    startFresh: { value: true },
-    isBehind: { value: false },
     behind: { value: null as Texture | null },
     pictureSize: { value: new Vector2() },
   });
@@ -66,7 +72,6 @@ export class FrameSum {
   ): WebGLRenderTarget {
     const u = this.pass.uniforms;
     u.pictureSize.value.set(size.width, size.height);
-    u.isBehind.value = behind !== null;
     u.behind.value = behind;
     let sum = before;
     for (let start = 0; start === 0 || start < addends.length; start += layersPerPass) {
@@ -78,10 +83,15 @@ export class FrameSum {
         (this.slots[i] as { value: Texture | null }).value = addend?.texture ?? null;
       });
       u.sum.value = sum?.texture ?? null;
-      u.startFresh.value = sum === null;
       const [a, b] = [this.targetOf(`${name}-a`, size), this.targetOf(`${name}-b`, size)];
       const next = sum === a ? b : a;
-      this.pass.draw(this.gl, next);
+      this.pass.draw(this.gl, next, {
+        ADDENDS: group.length,
+        IS_COARSE: group.some(({ texture }) => isCoarser(texture, size)),
+        HAS_COVER: group.some(({ cover }) => cover.some((share) => share !== 0)),
+        BEHIND_SOMEBODY: behind !== null,
+        GOES_ON: sum !== null,
+      });
       sum = next;
     }
     return sum as WebGLRenderTarget;
@@ -111,9 +121,11 @@ export class FrameSum {
     for (const [key, group] of groups) {
       const taken =
         key === '' ? null : this.add('taken', this.takenBy(layers, group[0]?.behind ?? []), size, null, null);
-      const addends = group.map(
-        ({ texture, weight, holderWeight }): Addend => ({ texture, weight, cover: [...(holderWeight ?? black), 0] }),
-      );
+      const addends = group
+        .map(
+          ({ texture, weight, holderWeight }): Addend => ({ texture, weight, cover: [...(holderWeight ?? black), 0] }),
+        )
+        .filter((addend) => !isNothing(addend));
       sum = this.add('sum', addends, size, sum, taken?.texture ?? null);
     }
     return (sum ?? this.add('sum', [], size, null, null)).texture;

@@ -8,12 +8,12 @@ import { pixelsBinned } from '../../../core/trace/record-pixel.ts';
 import type { Development } from '../../../core/world/development.ts';
 import { BlendShares } from './blend-shares.ts';
 import { FrameSum, type WeightedLayer } from './frame-sum.ts';
-import { FullScreenPass } from './full-screen-pass.ts';
 import type { Size } from './layer-store.ts';
 import { MaskBlur, type TracedMask } from './mask-blur.ts';
 import { blendModes, evenings, recordFragment } from './shaders/record.frag.ts';
 import { floatTarget } from './targets.ts';
 import { matrixFromRows } from './uniforms.ts';
+import { VariedPass } from './varied-pass.ts';
 
 /** A frame to be mixed. */
 export interface FrameMix {
@@ -36,7 +36,7 @@ export class Mixer {
   private readonly frameSum: FrameSum;
   private readonly blendShares: BlendShares;
   private readonly maskBlur: MaskBlur;
-  private readonly recordPass = new FullScreenPass(recordFragment, {
+  private readonly recordPass = new VariedPass(recordFragment, {
     frameSum: { value: null as Texture | null },
     before: { value: null as Texture | null },
     whiteBalance: { value: new Matrix3() },
@@ -45,11 +45,8 @@ export class Mixer {
     noiseDimension: { value: 0 },
     pictureSize: { value: new Vector2() },
     frameWeight: { value: 1 },
-    isMasked: { value: false },
     mask: { value: null as Texture | null },
     shares: { value: null as Texture | null },
-    evenedBy: { value: 0 },
-    mode: { value: 0 },
   });
 
   constructor(gl: WebGLRenderer) {
@@ -73,12 +70,10 @@ export class Mixer {
     const u = this.recordPass.uniforms;
     u.whiteBalance.value = matrixFromRows(whiteBalance);
     u.fallOffTangents.value.set(vignetting ? view.tanHalfWidth : 0, vignetting ? view.tanHalfHeight : 0);
-    if (!noise) u.noise.value.set(0, 0, 1);
-    else {
-      const electrons = electronsAtMidGrey(noise, noise.iso);
-      u.noise.value.set(electrons, noise.readNoiseElectrons, pixelsBinned(noise, width));
-      u.noiseDimension.value = noiseDimensionOf(noise.frame);
-    }
+    if (!noise) return;
+    const electrons = electronsAtMidGrey(noise, noise.iso);
+    u.noise.value.set(electrons, noise.readNoiseElectrons, pixelsBinned(noise, width));
+    u.noiseDimension.value = noiseDimensionOf(noise.frame);
   }
 
   /** The masks of frames, soft as they are wanted; null = everywhere. */
@@ -91,19 +86,18 @@ export class Mixer {
   }
 
   /** How a blend is evened out where frames count in parts: not at all where none does and nothing is averaged. */
-  private setEvening(
+  private evening(
     frames: readonly FrameMix[],
     masks: readonly (Texture | null)[],
     mode: BlendMode,
     size: Size,
-  ): void {
-    const u = this.recordPass.uniforms;
+  ): number {
     const hasMasks = masks.some((mask) => mask !== null);
-    u.evenedBy.value = evenings.nothing;
-    if (mode === 'average') u.evenedBy.value = evenings.weights;
-    else if (mode === 'lighten' && hasMasks) u.evenedBy.value = evenings.masks;
+    const evenedBy =
+      mode === 'average' ? evenings.weights : mode === 'lighten' && hasMasks ? evenings.masks : evenings.nothing;
     const shares = frames.map(({ weight }, i) => ({ weight, mask: masks[i] ?? null }));
-    u.shares.value = u.evenedBy.value === evenings.nothing ? null : this.blendShares.sum(shares, size);
+    this.recordPass.uniforms.shares.value = evenedBy === evenings.nothing ? null : this.blendShares.sum(shares, size);
+    return evenedBy;
   }
 
   /**
@@ -121,18 +115,22 @@ export class Mixer {
     const size = { width, height };
     u.pictureSize.value.set(width, height);
     const masks = this.softMasks(frames, size);
-    this.setEvening(frames, masks, mode, size);
+    const evenedBy = this.evening(frames, masks, mode, size);
+    const further = mode === 'lighten' ? blendModes.lighten : blendModes.add;
     let picture: WebGLRenderTarget | null = null;
     frames.forEach((frame, i) => {
-      u.isMasked.value = masks[i] !== null;
       u.mask.value = masks[i] ?? null;
       u.frameSum.value = this.frameSum.sum(frame.layers, size);
       u.before.value = picture?.texture ?? null;
       this.setDevelopment(frame.development, frame.view, width);
       u.frameWeight.value = frame.weight;
-      u.mode.value = i === 0 ? blendModes.replace : mode === 'lighten' ? blendModes.lighten : blendModes.add;
       const next = this.target(`${held}-${(frames.length - 1 - i) % 2}`, size);
-      this.recordPass.draw(this.gl, next);
+      this.recordPass.draw(this.gl, next, {
+        MODE: i === 0 ? blendModes.replace : further,
+        EVENED_BY: evenedBy,
+        IS_MASKED: masks[i] !== null,
+        HAS_NOISE: frame.development.noise !== null,
+      });
       picture = next;
     });
     return picture ?? this.target(`${held}-0`, size);

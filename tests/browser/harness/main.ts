@@ -111,15 +111,15 @@ const harness: Harness = {
   develop: (midGreyRatios, response) =>
     onScreen(midGreyRatios.length, (developer, size) => {
       const texture = greys(midGreyRatios, 1);
-      developer.picture({ texture }, size, response, false, 1);
+      developer.picture({ texture, ...size }, size, response, false, 1);
       return [texture];
     }).filter((_, i) => i % 3 === 0),
   map: (midGreyRatios, others) => {
     const wide = 8;
     const bytes = onScreen(midGreyRatios.length * wide, (developer, size) => {
       const [texture, other] = [greys(midGreyRatios, wide), greys(others ?? [], wide)];
-      if (others) developer.difference({ texture }, { texture: other }, size, 1);
-      else developer.levels({ texture }, size, 1);
+      if (others) developer.difference({ texture, ...size }, { texture: other, ...size }, size, 1);
+      else developer.levels({ texture, ...size }, size, 1);
       return [texture, other];
     });
     // the middle of each: at the edges of bands lines are drawn

@@ -30,7 +30,6 @@ precision highp int;
 uniform highp sampler2D picture;
 uniform highp sampler2D other;
 uniform bool isDifference;
-uniform vec2 screenOrigin;
 uniform vec2 screenSize;
 // device pixels of a CSS pixel
 uniform float ratio;
@@ -89,7 +88,7 @@ bool isInk(vec2 p, int number) {
 }
 
 void main() {
-  vec2 pixel = gl_FragCoord.xy - screenOrigin;
+  vec2 pixel = gl_FragCoord.xy;
   int band = bandAt(pixel);
   vec3 base = colourOf(band);
   bool isEdge = bandAt(pixel + vec2(1.0, 0.0)) != band || bandAt(pixel + vec2(0.0, 1.0)) != band;

@@ -1,15 +1,16 @@
 import { saturationRatio } from '../../../../core/camera/exposure.ts';
 import { pixelNumberGlsl } from './sequence.glsl.ts';
 
-/** Values of the uniform `mode`. */
+/** Values of MODE. */
 export const blendModes = { replace: 0, lighten: 1, add: 2 } as const;
 
-/** Values of the uniform `evenedBy`. */
+/** Values of EVENED_BY. */
 export const evenings = { nothing: 0, weights: 1, masks: 2 } as const;
 
 /**
  * Turns a frame's sum of light into what its file holds, twin of core/trace/record-pixel.ts, and blends it with the
  * frames before it. A channel that is full in any frame stays marked: the fourth number holds bits of red 1, green 2, blue 4.
+ * Compiled for a MODE, for what a blend is EVENED_BY, for a frame that IS_MASKED, and for one that HAS_NOISE.
  */
 export const recordFragment = /* glsl */ `
 precision highp float;
@@ -21,19 +22,16 @@ uniform highp sampler2D before;
 uniform mat3 whiteBalance;
 // tangents of half the field, 0 without fall-off
 uniform vec2 fallOffTangents;
-// electrons at mid-grey (0 = no noise), read noise, pixels that one picture pixel averages
+// electrons at mid-grey, read noise, pixels that one picture pixel averages
 uniform vec3 noise;
 // first of the frame's six dimensions of noise
 uniform int noiseDimension;
 uniform vec2 pictureSize;
 uniform float frameWeight;
-// where the frame counts, if not everywhere
-uniform bool isMasked;
+// where the frame counts
 uniform highp sampler2D mask;
-// what the frames share here, as shares.frag.ts gives it; how the blend is evened out by it
+// what the frames share here, as shares.frag.ts gives it
 uniform highp sampler2D shares;
-uniform int evenedBy;
-uniform int mode;
 out highp vec4 result;
 
 const float FULL = ${saturationRatio.toFixed(4)};
@@ -56,21 +54,29 @@ void main() {
   vec2 onSensor = (2.0 * place - 1.0) * fallOffTangents;
   float shade = 1.0 + dot(onSensor, onSensor);
   vec3 sensed = texelFetch(frameSum, at, 0).rgb / (shade * shade);
-  if (noise.x > 0.0) sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
+#if HAS_NOISE
+  sensed = vec3(withNoise(sensed.r, 0), withNoise(sensed.g, 1), withNoise(sensed.b, 2));
+#endif
   vec3 balanced = whiteBalance * sensed;
   float full = dot(vec3(greaterThanEqual(balanced, vec3(FULL))), vec3(1.0, 2.0, 4.0));
-  float share = frameWeight * (isMasked ? texelFetch(mask, at, 0).r : 1.0);
+  float share = frameWeight;
+#if IS_MASKED
+  share *= texelFetch(mask, at, 0).r;
+#endif
   if (share <= 0.0) full = 0.0;
-  vec3 all = evenedBy == ${evenings.nothing} ? vec3(1.0) : texelFetch(shares, at, 0).rgb;
-  if (evenedBy == ${evenings.weights}) share /= max(all.r, 1e-9);
-  if (evenedBy == ${evenings.masks}) share *= min(all.g, 1.0) / max(all.b, 1e-9);
+#if EVENED_BY == ${evenings.weights}
+  share /= max(texelFetch(shares, at, 0).r, 1e-9);
+#elif EVENED_BY == ${evenings.masks}
+  vec3 all = texelFetch(shares, at, 0).rgb;
+  share *= min(all.g, 1.0) / max(all.b, 1e-9);
+#endif
   vec3 frame = min(balanced, FULL) * share;
+#if MODE == ${blendModes.replace}
+  result = vec4(frame, full);
+#else
   vec4 under = texelFetch(before, at, 0);
-  if (mode == ${blendModes.replace}) {
-    result = vec4(frame, full);
-    return;
-  }
-  result.rgb = mode == ${blendModes.lighten} ? max(under.rgb, frame) : under.rgb + frame;
-  result.a = float(int(full) | int(under.a));
+  vec3 both = MODE == ${blendModes.lighten} ? max(under.rgb, frame) : under.rgb + frame;
+  result = vec4(both, float(int(full) | int(under.a)));
+#endif
 }
 `;
