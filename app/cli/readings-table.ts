@@ -63,12 +63,12 @@ const shortSeconds = (value: number): string => `${value.toFixed(value < 10 ? 1 
 
 /** How far whoever holds the lamp has come, and for how long the lens sees them. */
 const personParts = ({ person, timing }: TimedPassReading): string[] => {
-  const { walkSeconds, slackSeconds } = timing;
+  const { walkSeconds, isFromCamera, slackSeconds } = timing;
   const walk =
     walkSeconds === null || slackSeconds === null
       ? []
       : [
-          `walk there ${shortSeconds(walkSeconds)}, ${shortSeconds(Math.abs(slackSeconds))} ${slackSeconds < 0 ? 'short' : 'to spare'}`,
+          `walk there ${isFromCamera ? 'from the camera ' : ''}${shortSeconds(walkSeconds)}, ${shortSeconds(Math.abs(slackSeconds))} ${slackSeconds < 0 ? 'short' : 'to spare'}`,
         ];
   if (!person || person.visibleSeconds === 0) return walk;
   const { visibleSeconds, exposureShare, frameShare } = person;

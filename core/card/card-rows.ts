@@ -72,6 +72,7 @@ export const cardRows = (
           staysOn: pass.held === 'stand' && pass.on === 0 && pass.off >= frame.seconds,
           strokes: pass.strokes,
           walkSeconds: reading?.timing.walkSeconds ?? null,
+          isWalkFromCamera: reading?.timing.isFromCamera ?? false,
           slackSeconds: reading?.timing.slackSeconds ?? null,
           seenSeconds: reading?.timing.visibleSeconds ?? 0,
         },

@@ -57,14 +57,13 @@ export const shutterText = ({ seconds }: Pick<CardFrame, 'seconds'>): string =>
 /** "4", "12.5": seconds of a walk or a stay, finer where they are short. */
 export const secondsText = (seconds: number): string => seconds.toFixed(seconds < 10 ? 1 : 0);
 
-/** "21 s · 13 s too late": on foot to a pass from the one before it; null where nobody walks there, or no way was found. */
-export const walkText = ({
-  walkSeconds,
-  slackSeconds,
-}: Pick<CardRow, 'walkSeconds' | 'slackSeconds'>): string | null =>
-  walkSeconds === null || slackSeconds === null
-    ? null
-    : `${secondsText(walkSeconds)} s · ${secondsText(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
+/** "21 s · 13 s too late", "21 s from the camera · …": on foot to a pass; null where nobody walks there, or no way was found. */
+export const walkText = (row: Pick<CardRow, 'walkSeconds' | 'isWalkFromCamera' | 'slackSeconds'>): string | null => {
+  const { walkSeconds, isWalkFromCamera, slackSeconds } = row;
+  if (walkSeconds === null || slackSeconds === null) return null;
+  const took = `${secondsText(walkSeconds)} s${isWalkFromCamera ? ' from the camera' : ''}`;
+  return `${took} · ${secondsText(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
+};
 
 const winds = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'] as const;
 

@@ -140,8 +140,12 @@ export interface CardRow {
   /** A lamp on a stand that shines as long as the shutter is open: nobody counts. */
   readonly staysOn: boolean;
   readonly strokes: number;
-  /** On foot from the row before that is held; null for the first, for stands, and where no way was found. */
+  /**
+   * On foot from the row before that is held, or from the camera where a frame is set by hand in between; null for the first,
+   * for stands, and where no way was found.
+   */
   readonly walkSeconds: number | null;
+  readonly isWalkFromCamera: boolean;
   readonly slackSeconds: number | null;
   /** How long the lens sees whoever holds the lamp; 0 for stands. */
   readonly seenSeconds: number;

@@ -14,12 +14,12 @@ const timesText = ({ metres, seconds }: Walk): string => {
   return `${own}, ${whole(metres / quick)} to ${whole(metres / slow)} s at ${quick} to ${slow} m/s in the dark`;
 };
 
-/** Too little time to walk here from the pass before. */
+/** Too little time to walk here from the pass before; `lateFromCamera` tells of ways from the camera. */
 export const cannotWalk: PassRule = ({ pass, frame, walk }) => {
-  if (!walk || walk.metres < limits.stepMetres || walk.seconds <= walk.availableSeconds) return null;
-  const { metres, seconds, availableSeconds, fromName, isWithinFrame } = walk;
+  if (!walk?.from || walk.metres < limits.stepMetres || walk.seconds <= walk.availableSeconds) return null;
+  const { metres, seconds, availableSeconds, from, isWithinFrame } = walk;
   const more = Math.ceil(seconds - availableSeconds);
-  const need = `${whole(metres)} m to walk from “${fromName}”, ${timesText(walk)}`;
+  const need = `${whole(metres)} m to walk from “${from.name}”, ${timesText(walk)}`;
   const have =
     availableSeconds > 0 ? `You have ${Number(availableSeconds.toFixed(1))} s.` : 'Both passes are on at once.';
   const waysOut = isWithinFrame

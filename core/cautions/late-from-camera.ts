@@ -1,6 +1,7 @@
 import { cameraFeet } from '../readings/camera-feet.ts';
 import { isSetByHand, leavesCameraAt } from '../readings/set-off.ts';
-import { turnsOf, wayOnFoot } from '../readings/timing-reading.ts';
+import { turnsOf } from '../readings/timing-reading.ts';
+import { wayOnFoot } from '../readings/way-on-foot.ts';
 import type { SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
 

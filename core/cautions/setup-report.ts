@@ -3,6 +3,7 @@ import { type AmbientWays, ambientWays } from '../readings/ambient-ways.ts';
 import { burntPart } from '../readings/burnt-part.ts';
 import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
+import { type FrameOrder, frameOrders } from '../readings/frame-order.ts';
 import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
 import { type MoonReading, moonReading } from '../readings/moon-reading.ts';
@@ -13,14 +14,7 @@ import { type SkyReading, skyLook, skyReading } from '../readings/sky-reading.ts
 import { type SmallPicture, smallPictures } from '../readings/small-picture.ts';
 import { type StarReading, starReading } from '../readings/star-reading.ts';
 import { starViewOf } from '../readings/star-view.ts';
-import {
-  type FrameOrder,
-  frameOrders,
-  type PassTiming,
-  passTiming,
-  type Walk,
-  walksOf,
-} from '../readings/timing-reading.ts';
+import { type PassTiming, passTiming, type Walk, walksOf } from '../readings/timing-reading.ts';
 import { unlitLevel } from '../readings/unlit-level.ts';
 import { type WalkLine, walkLines } from '../readings/walk-lines.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';

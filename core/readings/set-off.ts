@@ -1,5 +1,5 @@
 import type { Frame, Scheme } from '../setup/schema/setup.ts';
-import { frameOrders } from './timing-reading.ts';
+import { frameOrders } from './frame-order.ts';
 
 const settingsOf = ({ aperture, seconds, iso, focusMetres, whiteBalance }: Frame): string =>
   JSON.stringify([aperture, seconds, iso, focusMetres, whiteBalance]);
@@ -21,6 +21,10 @@ export const lastSetFrame = (scheme: Pick<Scheme, 'frames'>, frame: Frame): Fram
   while (f > 0 && !isSetByHand(scheme, f)) f--;
   return scheme.frames[f] ?? frame;
 };
+
+/** Whether somebody has to be at the camera after one frame and before, or for, another that comes later. */
+export const wasAtCameraSince = (scheme: Pick<Scheme, 'frames'>, earlier: Frame, later: Frame): boolean =>
+  scheme.frames.indexOf(lastSetFrame(scheme, later)) > scheme.frames.indexOf(earlier);
 
 /**
  * When whoever sets a scheme’s frames off is free to leave the camera for a frame: as the delay of

@@ -4,6 +4,7 @@ import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { type PassLight, secondsForLevel } from './count.ts';
+import { frameOrders } from './frame-order.ts';
 import { densityOf, mostDensity } from './strategy-density.ts';
 import { type Draft, draftsOf } from './strategy-drafts.ts';
 import type { Strategy } from './strategy-frames.ts';
@@ -11,7 +12,7 @@ import { inTurn, ownFrame } from './strategy-layout.ts';
 import { type PlannedPass, plannedPass } from './strategy-pass.ts';
 import { countedSetting, type LampSetting, standingSetting } from './strategy-setting.ts';
 import { atFullLight, levelOf } from './strategy-wanted.ts';
-import { frameOrders, walksOf } from './timing-reading.ts';
+import { walksOf } from './timing-reading.ts';
 
 /** Whether one person can do it. */
 export interface PlannedWalk {

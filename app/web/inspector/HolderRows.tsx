@@ -6,15 +6,15 @@ import { percentText, threeFigures } from '../ui/words.ts';
 /** A pass that may be read alone, as in a sweep, where nothing is known of the one before. */
 export type PerhapsTimed = PassReading & Partial<Pick<TimedPassReading, 'timing'>>;
 
-const walkText = (walkSeconds: number, slackSeconds: number): string =>
-  `${threeFigures(walkSeconds)} s · ${threeFigures(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
+const walkText = (walkSeconds: number, isFromCamera: boolean, slackSeconds: number): string =>
+  `${threeFigures(walkSeconds)} s${isFromCamera ? ' from the camera' : ''} · ${threeFigures(Math.abs(slackSeconds))} s ${slackSeconds < 0 ? 'too late' : 'to spare'}`;
 
-/** Whoever holds the lamp: the walk to it from the pass before, and whether the lens sees them. */
+/** Whoever holds the lamp: the walk to it from the pass before or from the camera, and whether the lens sees them. */
 export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTimed }) => (
   <>
     {timing?.walkSeconds != null && timing.slackSeconds != null && (
       <Reading about="walk" name="The walk there">
-        {walkText(timing.walkSeconds, timing.slackSeconds)}
+        {walkText(timing.walkSeconds, timing.isFromCamera, timing.slackSeconds)}
         {timing.roundHazards.length > 0 && ` · round ${timing.roundHazards.join(', ')}`}
       </Reading>
     )}

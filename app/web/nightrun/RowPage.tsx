@@ -19,11 +19,7 @@ interface RowPageProps {
 export const RowPage = ({ card, row, going, state, heading }: RowPageProps) => {
   const [frame, settings] = frameWords(card, row);
   const trouble = troubleWords(card, row, going);
-  // who is held up at the camera does not come from the lamp before
-  const isFromCamera = card.cautions.some(
-    ({ code, rowNumber }) => code === 'late-from-camera' && rowNumber === row.number,
-  );
-  const walk = isFromCamera ? null : walkText(row);
+  const walk = walkText(row);
   const isMoved = going.distanceTimes !== 1 || going.hoursMoved !== 0;
   const planned = [
     ...(going.seconds === row.countSeconds ? [] : [secondsWords(row.countSeconds)]),

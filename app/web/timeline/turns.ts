@@ -1,4 +1,4 @@
-import { type FrameOrder, frameOrders, heldInOrder } from '../../../core/readings/timing-reading.ts';
+import { type FrameOrder, frameOrders, heldInOrder } from '../../../core/readings/frame-order.ts';
 import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
 
 /** A pass held in the hand that comes before another, as the clock of the other's frame has it. */

@@ -10,11 +10,11 @@ export const useWalkFits = (turns: readonly Turn[]): ((frame: Frame, pass: Pass)
   const { metresPerSecond } = useSetup().walking;
   const report = useReport();
   const scheme = { frames: turns.map(({ frame }) => frame) };
-  const out = report?.walks.find(({ from }) => from === null);
   return (frame, pass) => {
     const turn = turns.find((each) => each.frame === frame);
     const before = turn?.before.get(pass.id);
-    if (turn && !before && out?.to?.frameId === frame.id && out.to.passId === pass.id)
+    const out = report?.walks.find(({ from, to }) => !from && to?.frameId === frame.id && to.passId === pass.id);
+    if (turn && out)
       return cameraFit(pass, out, turn.order.startSeconds, leavesCameraAt(scheme, frame), {
         delaySeconds: lastSetFrame(scheme, frame).delaySeconds,
         isFirst: lastSetFrame(scheme, frame) === scheme.frames[0],

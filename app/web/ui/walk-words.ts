@@ -1,4 +1,6 @@
+import { wasAtCameraSince } from '../../../core/readings/set-off.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
+import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { metresText, threeFigures } from './words.ts';
 
 /**
@@ -20,13 +22,21 @@ export const belongsTo = ({ from, to }: WalkLine, frameId: string, passId: strin
 /** Under this a way is no walk to draw: one turns on the spot. Metres. */
 const leastDrawnMetres = 0.5;
 
-/** The ways that are drawn: no steps on the spot, and the way back only where it is another than the way out. */
-export const drawnWalks = (walks: readonly WalkLine[]): WalkLine[] => {
-  const out = walks.find(({ from }) => from === null);
-  return walks.filter((walk) => {
-    const { from, to, metres } = walk;
+/** The ways that are drawn: no steps on the spot, and a way back only where it is another than the way out to the same pass. */
+export const drawnWalks = (walks: readonly WalkLine[]): WalkLine[] =>
+  walks.filter(({ from, to, metres }) => {
     if (metres <= leastDrawnMetres) return false;
-    const isOutAgain = to === null && out?.to && from && belongsTo(out, from.frameId, from.passId);
-    return !isOutAgain || Math.abs(metres - out.metres) > leastDrawnMetres;
+    if (to !== null || from === null) return true;
+    const out = walks.find((walk) => walk.from === null && belongsTo(walk, from.frameId, from.passId));
+    return !out || Math.abs(metres - out.metres) > leastDrawnMetres;
   });
+
+/** Seconds on foot back to the camera for frames that are set by hand: the clock of the frames waits for them. */
+export const waitedForSeconds = (walks: readonly WalkLine[], { frames }: Pick<Scheme, 'frames'>): number => {
+  const last = frames.at(-1);
+  const isWaitedFor = ({ from, to }: WalkLine): boolean => {
+    const frame = frames.find(({ id }) => id === from?.frameId);
+    return to === null && frame !== undefined && last !== undefined && wasAtCameraSince({ frames }, frame, last);
+  };
+  return walks.filter(isWaitedFor).reduce((sum, { seconds }) => sum + seconds, 0);
 };

@@ -22,7 +22,7 @@ export const aboutPassPlace = {
   },
   walk: {
     name: 'The walk there',
-    says: 'How long you walk from the pass held before, and how much time is to spare.',
+    says: 'How long you walk from the pass held before, or from the camera where a frame is set otherwise than the one before, and how much time is to spare.',
     rule: 'seconds = shortest way round what stands there × 1.2 ÷ your speed. To spare = seconds between the passes − those. Between frames the delay and the real shutter times count.',
     source: 'The fifth for detours and the speeds in the dark: common practice, no published source.',
   },

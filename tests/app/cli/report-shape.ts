@@ -56,6 +56,7 @@ const reading = z.strictObject({
   timing: z.strictObject({
     visibleSeconds: z.number().min(0),
     walkSeconds: z.number().min(0).nullable(),
+    isFromCamera: z.boolean(),
     slackSeconds: z.number().nullable(),
     roundHazards: z.array(z.string()),
   }),

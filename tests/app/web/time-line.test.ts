@@ -7,8 +7,8 @@ import { cameraFit, walkFit } from '../../../app/web/timeline/walk-fit.ts';
 import { wayMarks } from '../../../app/web/timeline/way-marks.ts';
 import { minutesText } from '../../../app/web/ui/minutes-text.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
+import { frameOrders } from '../../../core/readings/frame-order.ts';
 import { lastSetFrame, leavesCameraAt } from '../../../core/readings/set-off.ts';
-import { frameOrders } from '../../../core/readings/timing-reading.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Frame, Pass, Scheme } from '../../../core/setup/schema/setup.ts';
 

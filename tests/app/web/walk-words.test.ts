@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { belongsTo, drawnWalks, walkWords } from '../../../app/web/ui/walk-words.ts';
+import { belongsTo, drawnWalks, waitedForSeconds, walkWords } from '../../../app/web/ui/walk-words.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 
 const key = (passId: string) => ({ frameId: 'f', passId });
@@ -37,6 +37,29 @@ describe('drawnWalks', () => {
     const fromOther = { ...back, from: key('b') };
     const turn = walk({ from: key('a'), to: key('b'), metres: 0.2 });
     expect(drawnWalks([out, turn, fromOther])).toEqual([out, fromOther]);
+  });
+});
+
+describe('waitedForSeconds', () => {
+  const frame = (id: string, iso: number) => ({
+    id,
+    iso,
+    aperture: 8,
+    seconds: 30,
+    focusMetres: 5,
+    whiteBalance: 4000,
+  });
+  const schemeOf = (...isos: number[]) => ({ frames: isos.map((iso, i) => frame(`f${i}`, iso)) }) as never;
+  const back = (frameId: string, seconds: number) =>
+    walk({ from: { frameId, passId: 'a' }, to: null, availableSeconds: null, seconds });
+
+  it('adds up ways back to the camera that a frame waits for, and not the last one home', () => {
+    const walks = [walk({}), back('f0', 20), walk({ to: { frameId: 'f1', passId: 'a' } }), back('f1', 30)];
+    expect(waitedForSeconds(walks, schemeOf(100, 400))).toBe(20);
+    // a frame without a lamp comes after the last, set otherwise
+    expect(waitedForSeconds(walks, schemeOf(100, 400, 3200))).toBe(50);
+    // all are set alike: one stays in the field
+    expect(waitedForSeconds([walk({}), back('f1', 30)], schemeOf(100, 100))).toBe(0);
   });
 });
 

@@ -57,7 +57,9 @@ describe('cautions at a step of the night', () => {
     expect(walkText(left)).toBeNull();
     // 20 m and a detour at 1.2 m/s or less, in 1 s
     expect(walkText(right)).toMatch(/^\d\d s · \d\d s too late$/);
-    expect(walkText({ walkSeconds: 4.2, slackSeconds: 8 })).toBe('4.2 s · 8.0 s to spare');
+    const walk = { walkSeconds: 4.2, isWalkFromCamera: false, slackSeconds: 8 };
+    expect(walkText(walk)).toBe('4.2 s · 8.0 s to spare');
+    expect(walkText({ ...walk, isWalkFromCamera: true })).toBe('4.2 s from the camera · 8.0 s to spare');
   });
 
   it('leaves out notes, says each once, and what is of the frame at its first pass alone', () => {

@@ -47,6 +47,17 @@ describe('late-from-camera', () => {
     expect(late(5, painted)?.message).toContain('“Painted” is set otherwise than “Sky”');
   });
 
+  it('stands for what the walk from the lamp before would say', () => {
+    const setup = night(5);
+    const [scheme] = setup.schemes as [(typeof setup.schemes)[number]];
+    const [sky, painted] = scheme.frames as [(typeof scheme.frames)[number], (typeof scheme.frames)[number]];
+    const lit = { ...sky, passes: painted.passes.map((pass) => ({ ...pass, on: 1, off: 2 })) };
+    const codes = (frames: typeof scheme.frames) =>
+      cautionsOfSetup({ ...setup, schemes: [{ ...scheme, frames }] }).map(({ code }) => code);
+    expect(codes([lit, painted])).toContain('late-from-camera');
+    expect(codes([lit, painted])).not.toContain('cannot-walk');
+  });
+
   it('is not told where the frames are set alike, nor for a lamp on a stand, nor for the first frame', () => {
     expect(late(5, {})).toBeUndefined();
     expect(late(5, { aperture: 8 }, { held: 'stand' })).toBeUndefined();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
-import { frameOrders } from '../../../core/readings/timing-reading.ts';
+import { frameOrders } from '../../../core/readings/frame-order.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { detourRatio } from '../../../core/walk/walk.ts';
 import { onePassSetup } from '../support/scenes.ts';
@@ -22,6 +22,7 @@ const passAt = (id: string, east: number, on: number, off: number, rest: object 
 interface Frames {
   readonly seconds: number;
   readonly delaySeconds?: number;
+  readonly iso?: number;
   readonly passes: readonly object[];
 }
 
@@ -97,6 +98,22 @@ describe('timing of passes', () => {
     expect(second?.[0]?.slackSeconds).toBeCloseTo(12 - 10 + 7 + 3 - 4 * detourRatio, 9);
   });
 
+  it('goes by way of the camera to a frame that is set otherwise, in the delay of that frame', () => {
+    const frames = [
+      { seconds: 12, passes: [passAt('a', 4, 1, 2)] },
+      { seconds: 12, delaySeconds: 40, iso: 3200, passes: [passAt('b', 4, 3, 5)] },
+      { seconds: 12, delaySeconds: 7, iso: 3200, passes: [passAt('c', 10, 3, 5)] },
+    ];
+    const [, [b] = [], [c] = []] = timingsOf(setupOf(frames, { metresPerSecond: 1 }));
+    // from 0.45 m behind the lens, 20 m south of the lamp, to as far behind the lamp
+    expect(b?.walkSeconds).toBeCloseTo(detourRatio * Math.hypot(4, 20), 9);
+    expect(b?.slackSeconds).toBeCloseTo(40 + 3 - detourRatio * Math.hypot(4, 20), 9);
+    // the third is set as the second: straight on
+    expect([b?.isFromCamera, c?.isFromCamera]).toEqual([true, false]);
+    expect(c?.walkSeconds).toBeCloseTo(6 * detourRatio, 9);
+    expect(c?.slackSeconds).toBeCloseTo(12 - 5 + 7 + 3 - 6 * detourRatio, 9);
+  });
+
   it('a moving pass is left where it ends', () => {
     const walked = passAt('a', 0, 1, 5, {
       waypoints: [
@@ -117,7 +134,13 @@ describe('timing of passes', () => {
           metresPerSecond: 1,
         }),
       )[0] ?? [];
-    expect(s).toEqual({ visibleSeconds: 0, walkSeconds: null, slackSeconds: null, roundHazards: [] });
+    expect(s).toEqual({
+      visibleSeconds: 0,
+      walkSeconds: null,
+      isFromCamera: false,
+      slackSeconds: null,
+      roundHazards: [],
+    });
     expect(b?.slackSeconds).toBeCloseTo(27 - 10 * detourRatio, 9);
   });
 

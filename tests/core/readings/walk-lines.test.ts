@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { detourRatio } from '../../../core/walk/walk.ts';
 import { onePassSetup } from '../support/scenes.ts';
 
@@ -42,6 +43,25 @@ describe('walkLines', () => {
     ]);
     expect(walks[1]?.metres).toBeCloseTo(12 * detourRatio, 9);
     expect(walks[1]?.availableSeconds).toBeCloseTo(35, 12);
+  });
+
+  it('lead back to the camera and out again where a frame is set otherwise than the one before', () => {
+    const setup = onePassSetup({ camera, pass: { on: 3, off: 5, waypoints: [at(6)] }, frame: { seconds: 60 } });
+    const [scheme] = setup.schemes as [Setup['schemes'][number]];
+    const [frame] = scheme.frames as [Setup['schemes'][number]['frames'][number]];
+    const later = { ...frame, id: 'later', delaySeconds: 30 };
+    const walks = (iso: number) =>
+      reportScheme(setup, { ...scheme, frames: [frame, { ...later, iso }] }).walks.map(
+        ({ from, to, availableSeconds }) => [from?.frameId ?? 'camera', to?.frameId ?? 'camera', availableSeconds],
+      );
+    expect(walks(2 * frame.iso)).toEqual([
+      ['camera', 'frame', 3 + frame.delaySeconds],
+      ['frame', 'camera', null],
+      ['camera', 'later', 33],
+      ['later', 'camera', null],
+    ]);
+    // a shutter of a minute is one of 60 s
+    expect(walks(frame.iso)[1]).toEqual(['frame', 'later', 60 - 5 + 30 + 3]);
   });
 
   it('of a walked lamp end where it does: after an odd number of strokes at the far end, after an even one where it began', () => {
