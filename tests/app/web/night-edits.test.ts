@@ -16,7 +16,7 @@ import { movedStand } from '../../../core/card/moved-stand.ts';
 import { goingOf, runOf } from '../../../core/card/tonight.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import { parseSetup, validateSetup } from '../../../core/setup/parse-setup.ts';
-import type { NightRun, Scheme } from '../../../core/setup/schema/setup.ts';
+import type { NightRun, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 
 const setup = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
 const scheme = setup.schemes[0] as Scheme;
@@ -100,6 +100,30 @@ describe('schemeFromNight', () => {
     expect(newRow?.start.distanceMetres).toBeCloseTo(told.distanceMetres, 6);
     expect(newRow?.start.heightMetres).toBeCloseTo(told.heightMetres, 6);
     expect(validateSetup(structuredClone(next)).schemes).toEqual(next.schemes);
+  });
+
+  it('turns a lamp no lower than it goes, where the plan or the lamp has changed since the night', () => {
+    const levelOf = (lowestLevelPercent: number, levelPercent: number) => {
+      const pass = scheme.frames.flatMap(({ passes }) => passes).find(({ id }) => id === row.passId);
+      const changed = {
+        ...after,
+        lamps: after.lamps.map((lamp) => (lamp.id === pass?.lampId ? { ...lamp, lowestLevelPercent } : lamp)),
+        schemes: after.schemes.map((each) => ({
+          ...each,
+          frames: each.frames.map((frame) => ({
+            ...frame,
+            passes: frame.passes.map((own) => (own.id === row.passId ? { ...own, levelPercent } : own)),
+          })),
+        })),
+      } as Setup;
+      const { setup: next, schemeId } = schemeFromNight(changed, night, card.mark.place);
+      const made = next.schemes.find(({ id }) => id === schemeId) as Scheme;
+      return made.frames.flatMap(({ passes }) => passes).find(({ id }) => id === row.passId)?.levelPercent;
+    };
+    expect(levelOf(100, 100)).toBe(100);
+    // a plan that is lower already stays as it is
+    expect(levelOf(60, 40)).toBe(40);
+    expect(levelOf(0, 100)).toBeCloseTo(100 * goingOf(card, row, night).levelTimes, 9);
   });
 
   it('made twice, has two names', () => {

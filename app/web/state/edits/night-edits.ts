@@ -68,15 +68,20 @@ export const noteNight = (setup: Setup, id: string, note: string): Setup => {
 const isWherePlanned = ({ distanceTimes, hoursMoved, heightTimes }: NightRun): boolean =>
   distanceTimes === 1 && hoursMoved === 0 && heightTimes === 1;
 
+/** The level that a run comes to now, no lower than the lamp goes, unless the plan is there already. */
+const levelAsGone = ({ levelPercent }: Pass, { levelTimes }: NightRun, lowestPercent: number): number =>
+  Math.min(100, Math.max(levelPercent * levelTimes, Math.min(lowestPercent, levelPercent)));
+
 const asGone = (
   pass: Pass,
   run: NightRun,
   frameSeconds: number,
+  lowestPercent: number,
   moved: (waypoint: Pass['waypoints'][number]) => Position,
 ): Pass => {
   const lit = {
     ...litFrom(pass, pass.on, Math.min(frameSeconds, pass.on + Math.max(run.seconds, 0.01))),
-    levelPercent: Math.min(100, pass.levelPercent * run.levelTimes),
+    levelPercent: levelAsGone(pass, run, lowestPercent),
   };
   if (isWherePlanned(run)) return lit;
   const waypoints = lit.waypoints.map((waypoint) => {
@@ -124,7 +129,9 @@ export const schemeFromNight = (
       ...frame,
       passes: frame.passes.map((pass) => {
         const run = bestRun(runs, frame.id, pass.id);
-        return run ? asGone(pass, run, frame.seconds, (waypoint) => movedPlace(stage, waypoint, mark, run)) : pass;
+        if (!run) return pass;
+        const lowest = setup.lamps.find(({ id }) => id === pass.lampId)?.lowestLevelPercent ?? 0;
+        return asGone(pass, run, frame.seconds, lowest, (waypoint) => movedPlace(stage, waypoint, mark, run));
       }),
     })),
   }));
