@@ -4,8 +4,9 @@ import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { detourRatio, shortestWalk } from '../walk/walk.ts';
 import { feetOf } from '../world/holder.ts';
-import { placeAtTime, type World } from '../world/world.ts';
+import { placeAtTime, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
 import { hazardFootprints, hazardsOn } from './hazard-ground.ts';
+import type { LampSource } from './seen-body.ts';
 import { footprintsBetween, onLevel, pictureWedge } from './walk-ground.ts';
 
 /** When a frame is exposed if all frames follow each other as listed, each after its delay. */
@@ -89,13 +90,13 @@ export interface Turn extends HeldPass {
 
 /** The passes that are held in the hand, in the order in which they are done. */
 export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] =>
-  heldInOrder(scheme).flatMap((held): Turn[] => {
+  heldInOrder(scheme).map((held): Turn => {
     const { frame, pass } = held;
-    const lights = frames[scheme.frames.indexOf(frame)]?.lights;
-    const source = lights?.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
-    if (source?.kind !== 'lamp') return [];
+    const { lights } = frames[scheme.frames.indexOf(frame)] as WorldFrame;
+    const isItsOwn = ({ id, source }: WorldLight) => id === pass.id && source.kind === 'lamp';
+    const source = (lights.find(isItsOwn) as WorldLight).source as LampSource;
     const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
-    return [{ ...held, startFeet: feet(pass.on), endFeet: feet(pass.off) }];
+    return { ...held, startFeet: feet(pass.on), endFeet: feet(pass.off) };
   });
 
 /** The way on foot between two places where one stands, world metres; null where none leads there. */
