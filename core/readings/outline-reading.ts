@@ -39,7 +39,8 @@ export const outlineReading = (world: World, frame: WorldFrame, subject: number)
   const { seconds } = frame.lights.find(isSky) as WorldLight;
   const behind = sky.filter((_, i) => i % step === 0).map((toward) => luminanceOfLinearSrgb(luminanceAt(toward)));
   const levelOf = (luminanceSeconds: readonly number[]): number | null => {
-    const median = luminanceSeconds.length > 0 ? percentile(luminanceSeconds, 0.5) : 0;
+    // where an outline stands before the sky there is a face too
+    const median = percentile(luminanceSeconds, 0.5);
     return median > 0 ? stopsFromMidGrey(median, frame.exposure) : null;
   };
   const faceUnder = (isMeant: (light: WorldLight) => boolean): number | null => {
