@@ -10,9 +10,9 @@ import { onlyPassOf } from '../support/read-pass.ts';
 import { onePassSetup } from '../support/scenes.ts';
 import { wallAt } from '../support/sky-night.ts';
 
-// a February morning at latitude -33: the core stands low in the east, in reach of a wall
-const place = hourPlace('2026-03-10T02:00');
-const worldOf = (camera: object, subjects: readonly object[] = []) => {
+// a March morning at latitude -33: the core stands low in the east, in reach of a wall
+const late = hourPlace('2026-03-10T02:00');
+const worldOf = (camera: object, subjects: readonly object[] = [], place: object = late) => {
   const { world, worldFrame } = onlyPassOf(
     onePassSetup({ camera, place, subjects, pass: { waypoints: [{ position: [0, 2, 1], aim: [0, 9, 1] }] } }),
   );
@@ -22,8 +22,8 @@ const worldOf = (camera: object, subjects: readonly object[] = []) => {
 };
 const centre = apply(worldOf({ position: [0, 0, 1.5], aim: [0, 9, 3] }).state.worldFromGalactic, [1, 0, 0]);
 const [bearing, altitude] = [degreesFromRadians(trueBearing(centre, 0)), degreesFromRadians(altitudeOf(centre))];
-const read = (camera: object, subjects: readonly object[] = []) => {
-  const { world, state } = worldOf(camera, subjects);
+const read = (camera: object, subjects: readonly object[] = [], place: object = late) => {
+  const { world, state } = worldOf(camera, subjects, place);
   return coreRegion(world, state);
 };
 
@@ -49,6 +49,15 @@ describe('coreRegion', () => {
     const hidden = read(cameraToward(bearing, altitude), [wallAt(bearing, altitude + 0.5)]);
     expect(hidden).toMatchObject({ isCentreInPicture: true, isCentreSeen: false, inPictureShare: 1, hiddenBy: 0 });
     expect(Math.abs((hidden.hiddenShare ?? 0) - 0.5)).toBeLessThan(0.1);
+  });
+
+  it('as it rises is hidden by the land out to the horizon, from high up too, past where the ground was laid out', () => {
+    // its middle, 0.3 degrees up by the sphere, is seen 0.8 up: 0.08 of its radius, which leaves 0.45 of the disc below
+    const bearingThen = (125 * Math.PI) / 180;
+    const camera = { position: [0, 0, 500], aim: [10 * Math.sin(bearingThen), 10 * Math.cos(bearingThen), 500] };
+    const rising = read({ ...camera, focalLengthMm: 24 }, [], hourPlace('2026-03-10T00:20'));
+    expect(rising).toMatchObject({ isCentreInPicture: true, isCentreSeen: true, inPictureShare: 1, hiddenBy: -1 });
+    expect(Math.abs((rising.hiddenShare ?? 0) - 0.45)).toBeLessThan(0.06);
   });
 
   it('behind the camera is in no picture', () => {
