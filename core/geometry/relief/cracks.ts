@@ -30,7 +30,6 @@ const platesTriangles = (sides: number, { parts, worn }: Detail): number => side
 
 /** Gaps take this share of the spacing, on average. */
 const gapShare = 0.075;
-/** Sites lie 0.22 spacings apart at least, gaps are under 0.2 wide: no plate is cut away whole. */
 /** A crack between groups is so many times as wide as that on average, one within a group so many times. */
 const gapFactors = { between: 1.7, within: 0.6 } as const;
 
@@ -141,6 +140,7 @@ export const cracksMesh = (given: SheetShape): Mesh => {
       const site = siteOf(i, j, spacingMetres, seed);
       const away = Math.sqrt(site.u ** 2 + site.v ** 2) / (radiusMetres - 0.75 * spacingMetres);
       if (away > 1) continue;
+      // sites lie 0.22 spacings apart at least and gaps are under 0.2 wide, so that no plate is cut away whole
       const outline = roughened(plateOf(site, spacingMetres, seed, gap, widest), detail.parts, warp);
       const own = 0.8 + 0.2 * latticeValue(i, j, seed ^ 0x7f4a7c15);
       const slope = (salt: number) => (0.12 * heightMetres * (latticeValue(i, j, seed ^ salt) - 0.5)) / spacingMetres;
