@@ -51,8 +51,9 @@ export const improveTriangles = (points: readonly Point2[], triangles: readonly 
   const twins = twinsOf(corners, points.length);
   const corner = (edge: number) => corners[edge] as number;
   const point = (edge: number) => points[corner(edge)] as Point2;
+  /** @param b -1 on the rim */
   const pair = (a: number, b: number) => {
-    if (a >= 0) twins[a] = b;
+    twins[a] = b;
     if (b >= 0) twins[b] = a;
   };
   const flip = (edge: number): boolean => {

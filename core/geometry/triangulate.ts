@@ -73,7 +73,7 @@ const joinHoles = (points: readonly Point2[], outer: readonly number[], holes: r
     const found = near.find(
       ({ k }) => leadsInside(before(k), at(ring[k] as number), after(k), m) && isFree(ring[k] as number),
     );
-    const k = (found ?? near[0])?.k ?? 0;
+    const { k } = (found ?? near[0]) as (typeof near)[number];
     const start = hole.indexOf(from);
     ring = [...ring.slice(0, k + 1), ...hole.slice(start), ...hole.slice(0, start + 1), ...ring.slice(k)];
   });

@@ -9,11 +9,11 @@ const rounds = 3000;
  * fall below 0, the divergence never rises, and it is the same each time: it starts from equal weights. Too little in a row
  * counts for more than too much, as a dark gap does beside a bright spot.
  *
- * @param matrix rows of equal length, at least 0; each row has something above 0
+ * @param matrix at least one row, all of equal length, at least 0; each row has something above 0
  * @returns one weight a column, together 1; 0 for columns that feed nothing
  */
 export const evenWeights = (matrix: readonly (readonly number[])[]): number[] => {
-  const columns = matrix[0]?.length ?? 0;
+  const columns = (matrix[0] as readonly number[]).length;
   const columnSums = Array.from({ length: columns }, (_, k) =>
     matrix.reduce((sum, row) => sum + (row[k] as number), 0),
   );

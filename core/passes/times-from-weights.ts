@@ -26,7 +26,7 @@ export const timesFromWeights = (
   const given = Math.min(wanted, mostOfStroke * (off - on));
   let gone = on;
   const inner = shares.slice(0, -1).map((share, k) => {
-    const own = wanted > 0 ? ((least?.[k] ?? 0) / wanted) * given : 0;
+    const own = wanted > 0 ? (((least as readonly number[])[k] as number) / wanted) * given : 0;
     gone += own + (off - on - given) * (share / all);
     return gone;
   });

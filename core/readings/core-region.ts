@@ -54,10 +54,10 @@ export const coreRegion = ({ stage, view }: World, state: SkyState): CoreRegion 
   for (const { hider } of framed) if (hider !== null) counts.set(hider, (counts.get(hider) ?? 0) + 1);
   const [most] = [...counts].sort((a, b) => b[1] - a[1]);
   const open = framed.flatMap(({ toward, hider }) => (hider === null ? [toward] : []));
-  const [centre] = within;
+  const [centre] = within as [(typeof within)[number]];
   return {
-    isCentreInPicture: centre?.isIn ?? false,
-    isCentreSeen: centre !== undefined && open.includes(centre.toward),
+    isCentreInPicture: centre.isIn,
+    isCentreSeen: open.includes(centre.toward),
     inPictureShare: framed.length / within.length,
     hiddenShare: framed.length > 0 ? 1 - open.length / framed.length : null,
     hiddenBy: most ? most[0] : null,

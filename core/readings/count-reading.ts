@@ -12,6 +12,7 @@ import {
   stopsAfterCount,
 } from './count.ts';
 import { type CountAdvice, tooBrightAtLowest, tooDarkAtFull } from './count-advice.ts';
+import type { LampSource } from './seen-body.ts';
 import { distanceForLight, levelDistance } from './stand-back.ts';
 import type { TargetReading } from './target-reading.ts';
 
@@ -90,8 +91,9 @@ export const countReading = (case_: CountCase): CountReading => {
   return { ...outOfCount, ...(seconds < shortest ? tooBright(case_, pass, shortest) : tooDark(case_, pass)) };
 };
 
+/** Of a case with a lamp and a surface, as all are that come so far. */
 const farther = ({ stage, light, surface, moment }: CountCase, ratio: number): number | null =>
-  surface && light.source.kind === 'lamp' ? distanceForLight(stage, light.source, surface, moment, ratio) : null;
+  distanceForLight(stage, light.source as LampSource, surface as SurfacePoint, moment, ratio);
 
 /** Even the shortest count is too long at the present level. */
 const tooBright = (case_: CountCase, pass: PassLight, shortest: number): CountAdvice => {

@@ -33,7 +33,7 @@ export const depthReading = (camera: Camera, frame: Frame, range: VisibleRange):
   const { nearMm, farMm } = depthLimits(focalLengthMm, fNumber, cocMm, focusMm);
   const nearestMm = range.nearestMetres === null ? Number.POSITIVE_INFINITY : range.nearestMetres * mm;
   const reachesSky = frame.purpose === 'sky' || range.farthestMetres === null;
-  const farthestMm = reachesSky ? Number.POSITIVE_INFINITY : (range.farthestMetres ?? 0) * mm;
+  const farthestMm = reachesSky ? Number.POSITIVE_INFINITY : (range.farthestMetres as number) * mm;
   return {
     nearMetres: nearMm / mm,
     farMetres: orInfinity(farMm),

@@ -57,7 +57,7 @@ export const mostLitSubject = (passes: readonly PassDose[], ofPass: FaceDoses['o
   let [subjectId, most]: [string | null, number] = [null, 0];
   for (const pass of passes)
     if (pass.subjectId !== null && (pass.bestDoseLuxSeconds ?? 0) > most)
-      [subjectId, most] = [pass.subjectId, pass.bestDoseLuxSeconds ?? 0];
+      [subjectId, most] = [pass.subjectId, pass.bestDoseLuxSeconds as number];
   if (subjectId === null) return null;
   const found = subjectId;
   const doses = passes.map(({ passId, subjectId: own, bestDoseLuxSeconds }) => ({
@@ -93,8 +93,9 @@ export const keyToFill = (passes: readonly PassDose[], { ofPass, ofAmbient }: Fa
   if (!lit || !strongest) return { keyToFillStops: null, keyPassId: null, fillPassId: null };
   const isAsStrong = (passId: string) =>
     lit.doses.some((each) => each.passId === passId && each.luxSeconds >= strongest.luxSeconds * equalShare);
-  const first = passes.find(({ passId }) => isAsStrong(passId))?.passId;
-  const key = lit.doses.find(({ passId }) => passId === first) ?? strongest;
+  // the strongest itself is among them
+  const first = passes.find(({ passId }) => isAsStrong(passId)) as PassDose;
+  const key = lit.doses.find(({ passId }) => passId === first.passId) as typeof strongest;
   const fill = lit.doses.find((each) => each !== key);
   const dose = fill?.luxSeconds ?? ofAmbient(lit.subjectId) ?? 0;
   return {

@@ -4,7 +4,7 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { angleBetween, type Vec3 } from '../geometry/vec.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
 import { degreesFromRadians } from '../units/angle.ts';
-import type { World, WorldFrame } from '../world/world.ts';
+import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { skyOf } from './frame-sky.ts';
 
 /** What the sky round a moon in the picture does in a frame; flare in the lens comes on top of it. */
@@ -18,10 +18,10 @@ export interface MoonGlare {
 /** Looks across the picture. */
 const columns = 72;
 
-/** Reads the glare of a moon that the camera sees, by the smooth sky of moonlit air and cloud. */
+/** Reads the glare of a moon that the camera sees in the sky of an hour, by the smooth sky of moonlit air and cloud. */
 export const moonGlare = ({ stage, view, aspect }: World, frame: WorldFrame, moonward: Vec3): MoonGlare => {
   const rows = Math.max(Math.round(columns / aspect), 2);
-  const seconds = frame.lights.find(({ source }) => source.kind === 'seen-sky')?.seconds ?? 0;
+  const { seconds } = frame.lights.find(({ source }) => source.kind === 'seen-sky') as WorldLight;
   const perLuminance = seconds * midGreyRatioPerLuminanceSecond(frame.exposure);
   const luminanceAt = skyOf(stage, frame);
   let [full, radius] = [0, 0];

@@ -1,6 +1,7 @@
 import { stopsFromMidGrey } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import type { World, WorldFrame, WorldLight } from '../world/world.ts';
+import type { FaceLight } from './face-light.ts';
 import { skyOf } from './frame-sky.ts';
 import { percentile } from './percentile.ts';
 import { sightOf } from './sight.ts';
@@ -34,19 +35,21 @@ export const outlineReading = (world: World, frame: WorldFrame, subject: number)
   if (!found || sky.length === 0) return null;
   const luminanceAt = skyOf(stage, frame);
   const step = Math.ceil(sky.length / mostDirections);
-  const seconds = frame.lights.find(({ source }) => source.kind === 'sky' || source.kind === 'seen-sky')?.seconds ?? 0;
+  const isSky = ({ source }: WorldLight) => source.kind === 'sky' || source.kind === 'seen-sky';
+  const { seconds } = frame.lights.find(isSky) as WorldLight;
   const behind = sky.filter((_, i) => i % step === 0).map((toward) => luminanceOfLinearSrgb(luminanceAt(toward)));
   const levelOf = (luminanceSeconds: readonly number[]): number | null => {
-    const median = luminanceSeconds.length > 0 ? percentile(luminanceSeconds, 0.5) : 0;
+    // where an outline stands before the sky there is a face too
+    const median = percentile(luminanceSeconds, 0.5);
     return median > 0 ? stopsFromMidGrey(median, frame.exposure) : null;
   };
   const faceUnder = (isMeant: (light: WorldLight) => boolean): number | null => {
     const lights = frame.lights.filter((light) => light.source.kind !== 'seen-sky' && isMeant(light));
     const faces = lights.map((light) => sight.thinFaceLight(subject, light.source));
     return levelOf(
-      (faces[0] ?? []).map((_, p) =>
+      (faces[0] as FaceLight).map((_, p) =>
         lights.reduce((sum, { strength, seconds: lit }, i) => {
-          const { lux = 0, reflectance = 0 } = faces[i]?.[p] ?? {};
+          const { lux, reflectance } = (faces[i] as FaceLight)[p] as FaceLight[number];
           return sum + (lux * reflectance * luminanceOfLinearSrgb(strength) * lit) / Math.PI;
         }, 0),
       ),

@@ -63,9 +63,9 @@ const seesLamp = ({ stage, view }: World, source: LampSource, share: number, fee
 
 /** How long a light shines while a pass is on. */
 const sharedSeconds = (frame: Frame, pass: Pass, { id, source }: WorldLight): number => {
-  const other = source.kind === 'lamp' ? frame.passes.find((each) => each.id === id) : null;
-  if (other === undefined) return 0;
-  return other ? Math.max(Math.min(pass.off, other.off) - Math.max(pass.on, other.on), 0) : pass.off - pass.on;
+  if (source.kind !== 'lamp') return pass.off - pass.on;
+  const other = frame.passes.find((each) => each.id === id) as Pass;
+  return Math.max(Math.min(pass.off, other.off) - Math.max(pass.on, other.on), 0);
 };
 
 /** Levels of a body and of what lies behind it, stops from mid-grey. */
@@ -139,7 +139,7 @@ const hiddenSubject = (world: World, { feet, cells }: SeenBody): string | null =
   const before = beforeShares(world, cells);
   const found = world.stage.subjects
     .filter(({ id }) => before.has(id))
-    .map(({ id, points }) => ({ id, share: Math.max(before.get(id) ?? 0, hiddenShareOf(world, feet, points)) }))
+    .map(({ id, points }) => ({ id, share: Math.max(before.get(id) as number, hiddenShareOf(world, feet, points)) }))
     .sort((one, other) => other.share - one.share)[0];
   return found && found.share >= hidingShare ? found.id : null;
 };

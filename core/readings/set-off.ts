@@ -1,5 +1,5 @@
 import type { Frame, Scheme } from '../setup/schema/setup.ts';
-import { frameOrders } from './frame-order.ts';
+import { type FrameOrder, frameOrders } from './frame-order.ts';
 
 const settingsOf = ({ aperture, seconds, iso, focusMetres, whiteBalance }: Frame): string =>
   JSON.stringify([aperture, seconds, iso, focusMetres, whiteBalance]);
@@ -19,7 +19,7 @@ export const isSetByHand = ({ frames }: Pick<Scheme, 'frames'>, f: number): bool
 export const lastSetFrame = (scheme: Pick<Scheme, 'frames'>, frame: Frame): Frame => {
   let f = scheme.frames.indexOf(frame);
   while (f > 0 && !isSetByHand(scheme, f)) f--;
-  return scheme.frames[f] ?? frame;
+  return scheme.frames[f] as Frame;
 };
 
 /** Whether somebody has to be at the camera after one frame and before, or for, another that comes later. */
@@ -32,5 +32,6 @@ export const wasAtCameraSince = (scheme: Pick<Scheme, 'frames'>, earlier: Frame,
  */
 export const leavesCameraAt = (scheme: Pick<Scheme, 'frames'>, frame: Frame): number => {
   const set = lastSetFrame(scheme, frame);
-  return (frameOrders(scheme)[scheme.frames.indexOf(set)]?.startSeconds ?? 0) - set.delaySeconds;
+  const { startSeconds } = frameOrders(scheme)[scheme.frames.indexOf(set)] as FrameOrder;
+  return startSeconds - set.delaySeconds;
 };

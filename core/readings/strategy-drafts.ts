@@ -1,9 +1,9 @@
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { documentFromWorld } from '../world/axes.ts';
-import { buildWorld } from '../world/world.ts';
+import { buildWorld, type WorldFrame } from '../world/world.ts';
 import { middleMoment } from './moments.ts';
 import { litStarFrameOf, paintFrameOf, type Strategy, starFrameOf } from './strategy-frames.ts';
-import { type WantedPass, wantedPasses } from './strategy-wanted.ts';
+import { levelOf, type WantedPass, wantedPasses } from './strategy-wanted.ts';
 
 /** A pass, how bright it should come out, and which frame of the new scheme it goes into. */
 export interface Draft extends WantedPass {
@@ -27,10 +27,9 @@ const distinct = (wishes: readonly string[]): string[] => {
 /** The pass with its lamp on a stand. One that is walked stands where it is half-way. */
 const stood = (setup: Setup, scheme: Scheme, { frame, pass }: WantedPass): Pass => {
   if (pass.waypoints.length === 1) return { ...pass, held: 'stand' };
-  const worldFrame = buildWorld(setup, scheme).frames[scheme.frames.indexOf(frame)];
-  const light = worldFrame?.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
-  if (!light) return { ...pass, held: 'stand' };
-  const { position, aim } = middleMoment(light);
+  const world = buildWorld(setup, scheme);
+  const worldFrame = world.frames[scheme.frames.indexOf(frame)] as WorldFrame;
+  const { position, aim } = middleMoment(levelOf(world, worldFrame, pass.id).light);
   const place = (v: typeof position) => documentFromWorld(v).map((m) => Math.round(m * 1000) / 1000 + 0);
   const waypoints = [{ time: 0, position: place(position), aim: place(aim) }] as Pass['waypoints'];
   return { ...pass, held: 'stand', waypoints, strokes: 1, dwell: 'typed' };

@@ -1,4 +1,4 @@
-import type { Frame, Pass, Setup } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import type { World, WorldFrame } from '../world/world.ts';
 import { countReading } from './count-reading.ts';
@@ -45,7 +45,6 @@ export const plannedPass = (
   const staysLit = pass.held === 'stand' && strategy !== 'separate';
   const base = { ...setting, name, staysLit, wasWalked };
   const level = levelOf(world, worldFrame, id);
-  if (!level) return { ...base, stops: null, illuminanceLux: null, missStops: null, advice: [] };
   const moment = middleMoment(level.light);
   const surface = targetSurface(world.stage, world.view.position, moment.aim);
   const target = surface ? targetReading(world.stage, surface, level.light, worldFrame) : null;
@@ -58,7 +57,7 @@ export const plannedPass = (
     target,
     moment,
     levelPercent: pass.levelPercent,
-    lowestLevelPercent: setup.lamps.find((lamp) => lamp.id === lampId)?.lowestLevelPercent ?? 100,
+    lowestLevelPercent: (setup.lamps.find((lamp) => lamp.id === lampId) as Lamp).lowestLevelPercent,
     staysLit,
     frameSeconds: exactSeconds(frame.seconds),
     iso: worldFrame.exposure.iso,

@@ -1,10 +1,10 @@
 import { litFrom } from '../passes/lit-from.ts';
 import { fullEntry } from '../setup/blend-entries.ts';
-import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { type PassLight, secondsForLevel } from './count.ts';
-import { frameOrders } from './frame-order.ts';
+import { type FrameOrder, frameOrders } from './frame-order.ts';
 import { densityOf, mostDensity } from './strategy-density.ts';
 import { type Draft, draftsOf } from './strategy-drafts.ts';
 import type { Strategy } from './strategy-frames.ts';
@@ -76,14 +76,14 @@ const setDraft = (
   [frame, worldFrame, world]: readonly [Frame, WorldFrame, World],
   handCount: number,
 ): SetDraft => {
-  const lamp = setup.lamps.find(({ id }) => id === full.pass.lampId);
-  const range = { lowestLevelPercent: lamp?.lowestLevelPercent ?? 100, mostNdStops: mostDensity(full.pass.gels) };
+  const { lowestLevelPercent } = setup.lamps.find(({ id }) => id === full.pass.lampId) as Lamp;
+  const range = { lowestLevelPercent, mostNdStops: mostDensity(full.pass.gels) };
   const level = levelOf(world, worldFrame, full.pass.id);
   const light: PassLight = {
-    seconds: level?.light.seconds ?? 1,
+    seconds: level.light.seconds,
     levelPercent: 100,
     iso: worldFrame.exposure.iso,
-    stops: level?.stops ?? full.wantedStops,
+    stops: level.stops,
   };
   const staysLit = full.pass.held === 'stand' && strategy !== 'separate';
   const room =
@@ -153,7 +153,7 @@ export const strategyPlan = (setup: Setup, scheme: Scheme, strategy: Strategy): 
   const isWithinOne = strategy !== 'separate' && held.length > 0;
   const counts = held.reduce((sum, i) => {
     const stroke = strokeOf(passes[i]?.pass as Pass);
-    return sum + (stroke ?? set[i]?.setting.seconds ?? 0);
+    return sum + (stroke ?? (set[i] as SetDraft).setting.seconds);
   }, 0);
   const walked = seconds.reduce((sum, each) => sum + each, 0);
   const needed = isWithinOne ? counts + walked : 0;
@@ -172,7 +172,7 @@ export const strategyPlan = (setup: Setup, scheme: Scheme, strategy: Strategy): 
       availableSeconds: available,
       longestWaitSeconds: isWithinOne ? 0 : Math.max(...seconds, 0),
     },
-    wholeSeconds: frameOrders(made).at(-1)?.endSeconds ?? 0,
+    wholeSeconds: (frameOrders(made).at(-1) as FrameOrder).endSeconds,
     doseRatio: first ? asks(frames[first.at] as Frame) / asks(first.frame) : 1,
   };
 };

@@ -45,11 +45,10 @@ export interface PassLevel {
 
 /**
  * The level that a pass brings its target to, from mid-grey; of its light alone where the target gets none of it, as under
- * light from behind. null when its lamp is not there.
+ * light from behind.
  */
-export const levelOf = (world: World, worldFrame: WorldFrame, passId: string): PassLevel | null => {
-  const light = worldFrame.lights.find(({ id, source }) => id === passId && source.kind === 'lamp');
-  if (!light) return null;
+export const levelOf = (world: World, worldFrame: WorldFrame, passId: string): PassLevel => {
+  const light = worldFrame.lights.find(({ id, source }) => id === passId && source.kind === 'lamp') as WorldLight;
   const surface = targetSurface(world.stage, world.view.position, middleMoment(light).aim);
   const stops = surface ? targetReading(world.stage, surface, light, worldFrame).stops : null;
   return { stops: stops ?? lightStops(worldFrame, light), isOnTarget: stops !== null, light };
@@ -65,12 +64,11 @@ export const wantedPasses = (setup: Setup, scheme: Scheme): WantedPass[] => {
   const found = scheme.frames.flatMap((frame, f) =>
     [...frame.passes]
       .sort((a, b) => a.on - b.on)
-      .flatMap((pass) => {
+      .map((pass) => {
         const level = levelOf(world, world.frames[f] as WorldFrame, pass.id);
-        if (!level) return [];
         const { aim } = middleMoment(level.light);
         const subject = passSubject(world, aim, targetSurface(world.stage, world.view.position, aim));
-        return [{ frame, pass, subject, stops: level.stops, isOnTarget: level.isOnTarget }];
+        return { frame, pass, subject, stops: level.stops, isOnTarget: level.isOnTarget };
       }),
   );
   return found.map(({ subject, ...each }) => {

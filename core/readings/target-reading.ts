@@ -69,7 +69,7 @@ export const targetReading = (
   return {
     illuminanceLux,
     doseLuxSeconds: illuminanceLux * light.seconds,
-    luminanceCdM2: light.seconds > 0 ? luminanceSeconds / light.seconds : 0,
+    luminanceCdM2: luminanceSeconds / light.seconds,
     stops: luminanceSeconds > 0 ? stopsFromMidGrey(luminanceSeconds, frame.exposure) : null,
     brightest: channelLevels(sent, frame)[0] ?? null,
   };

@@ -1,9 +1,10 @@
 import type { Vec3 } from '../geometry/vec.ts';
 import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { feetOf } from '../world/holder.ts';
-import { placeAtTime, type World } from '../world/world.ts';
+import { placeAtTime, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
 import { cameraFeet } from './camera-feet.ts';
 import { type HeldPass, heldInOrder } from './frame-order.ts';
+import type { LampSource } from './seen-body.ts';
 import { leavesCameraAt, wasAtCameraSince } from './set-off.ts';
 import { type WayOnFoot, wayOnFoot } from './way-on-foot.ts';
 
@@ -43,13 +44,13 @@ export interface Turn extends HeldPass {
 
 /** The passes that are held in the hand, in the order in which they are done. */
 export const turnsOf = (scheme: Scheme, { stage, frames }: World): Turn[] =>
-  heldInOrder(scheme).flatMap((held): Turn[] => {
+  heldInOrder(scheme).map((held): Turn => {
     const { frame, pass } = held;
-    const lights = frames[scheme.frames.indexOf(frame)]?.lights;
-    const source = lights?.find(({ id, source }) => id === pass.id && source.kind === 'lamp')?.source;
-    if (source?.kind !== 'lamp') return [];
+    const { lights } = frames[scheme.frames.indexOf(frame)] as WorldFrame;
+    const isItsOwn = ({ id, source }: WorldLight) => id === pass.id && source.kind === 'lamp';
+    const source = (lights.find(isItsOwn) as WorldLight).source as LampSource;
     const feet = (seconds: number) => feetOf(stage, placeAtTime(source, pass, seconds));
-    return [{ ...held, startFeet: feet(pass.on), endFeet: feet(pass.off) }];
+    return { ...held, startFeet: feet(pass.on), endFeet: feet(pass.off) };
   });
 
 const walkTo = (turn: Turn, before: Turn, setup: Setup, scheme: Scheme, world: World): Walk | null => {

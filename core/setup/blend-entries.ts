@@ -20,7 +20,7 @@ export const namedEntries = ({ frames, blend }: Scheme): readonly NamedEntry[] =
 
 /** The same with the frames themselves. */
 export const blendEntries = (scheme: Scheme): BlendEntry[] =>
-  namedEntries(scheme).flatMap(({ frameId, ...entry }) => {
-    const frame = scheme.frames.find(({ id }) => id === frameId);
-    return frame ? [{ ...entry, frame }] : [];
-  });
+  namedEntries(scheme).map(({ frameId, ...entry }) => ({
+    ...entry,
+    frame: scheme.frames.find(({ id }) => id === frameId) as Frame,
+  }));

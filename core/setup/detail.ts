@@ -77,14 +77,17 @@ export const trianglesOfPart = (part: Part, scans: readonly Scan[] = []): number
       const rough = roughOf(part);
       const divisions = rough && loftDivisions(part, rough);
       if (divisions) return loftTriangles(total(divisions.round), total(divisions.spans));
-      return loftTriangles(part.sections[0]?.outline.length ?? 0, part.sections.length - 1);
+      return loftTriangles(
+        (part.sections[0] as (typeof part.sections)[number]).outline.length,
+        part.sections.length - 1,
+      );
     }
     case 'wall': {
       const { outline, windows } = wallOutline(part);
       return extrudedTriangles(outline, windows);
     }
     case 'scan':
-      return scans.find(({ id }) => id === part.scanId)?.triangleCount ?? 0;
+      return (scans.find(({ id }) => id === part.scanId) as Scan).triangleCount;
   }
 };
 

@@ -1,5 +1,5 @@
 import { maxTriangles, trianglesOfSetup } from './detail.ts';
-import type { Frame, Lamp, Pass, Scheme, Setup } from './schema/setup.ts';
+import type { Frame, Lamp, Pass, Scan, Scheme, Setup } from './schema/setup.ts';
 import { pathText, SetupError } from './setup-error.ts';
 
 type Path = readonly (string | number)[];
@@ -67,7 +67,7 @@ const checkLesson = ({ lesson, schemes, subjects }: Setup): void => {
       if (schemeIds.indexOf(schemeId) !== i) fail([...path, 'schemeIds', i], `"${schemeId}" is named twice`);
     });
     if (!predict) return;
-    const frames = schemes.find(({ id }) => id === schemeIds[0])?.frames ?? [];
+    const { frames } = schemes.find(({ id }) => id === schemeIds[0]) as Scheme;
     if (!frames.some(({ passes }) => passes.some(({ id }) => id === predict.passId)))
       fail([...path, 'predict', 'passId'], `no pass of the scheme "${schemeIds[0]}" has the id "${predict.passId}"`);
     if (!subjects.some(({ id }) => id === predict.subjectId))
@@ -94,7 +94,8 @@ const checkScanSizes = ({ subjects, scans }: Setup): void => {
   subjects.forEach(({ parts }, s) => {
     parts.forEach((part, p) => {
       if (part.kind !== 'scan') return;
-      const metres = Math.max(...(scans.find(({ id }) => id === part.scanId)?.sizeMetres ?? [])) * part.scale;
+      const { sizeMetres } = scans.find(({ id }) => id === part.scanId) as Scan;
+      const metres = Math.max(...sizeMetres) * part.scale;
       if (metres > maxScanMetres)
         fail(
           ['subjects', s, 'parts', p, 'scale'],

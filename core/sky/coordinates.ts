@@ -24,9 +24,9 @@ const secondStart = (tokens: readonly CoordinateToken[]): number | null => {
     if (place !== undefined && (isBefore || place < tokens.length - 1)) return isBefore ? place : place + 1;
   }
   const signed = placesOf((one) => one.kind === 'number' && one.sign !== 0);
-  if (signed.length > 0) return signed.length === 1 ? (signed[0] ?? null) : null;
+  if (signed.length > 0) return signed.length === 1 ? (signed[0] as number) : null;
   const marked = placesOf((one) => one.kind === 'number' && one.unit === 'degrees');
-  if (marked.length > 0) return marked.length === 1 ? (marked[0] ?? null) : null;
+  if (marked.length > 0) return marked.length === 1 ? (marked[0] as number) : null;
   const numbers = tokens.filter(({ kind }) => kind === 'number').length;
   return letters.length === 0 && numbers % 2 === 0 ? numbers / 2 : null;
 };

@@ -13,19 +13,20 @@ export type DomeOf =
   | { readonly part: 'sky'; readonly input: SkyInput; readonly domes: readonly GlowDome[] }
   | { readonly part: 'glow'; readonly dome: GlowDome; readonly northRadians: number };
 
-const make = (of: DomeOf): DomeLight | null => {
-  if (of.part === 'glow') return domeLight(glowLuminance(of.dome, of.northRadians), null);
+/** None is dark: the sky has its stars at least, and a glow is taken by its shape. */
+const make = (of: DomeOf): DomeLight => {
+  if (of.part === 'glow') return domeLight(glowLuminance(of.dome, of.northRadians), null) as DomeLight;
   const state = skyAt(of.input);
   const luminance = skyLuminance(state, of.domes, { withoutStarsToV8: false, withoutMoonHalo: true });
-  return domeLight(luminance, state.moon.towardSeen);
+  return domeLight(luminance, state.moon.towardSeen) as DomeLight;
 };
 
 /** How many domes are kept: those of a few hours and towns. */
 const mostKept = 24;
-const byText = new Map<string, DomeLight | null>();
-const byObject = new WeakMap<DomeOf, DomeLight | null>();
+const byText = new Map<string, DomeLight>();
+const byObject = new WeakMap<DomeOf, DomeLight>();
 
-const known = (of: DomeOf): DomeLight | null => {
+const known = (of: DomeOf): DomeLight => {
   const text = JSON.stringify(of);
   const before = byText.get(text);
   if (before !== undefined) {
@@ -40,8 +41,8 @@ const known = (of: DomeOf): DomeLight | null => {
   return made;
 };
 
-/** A dome as a light, worked out when first asked for; null where it gives none. */
-export const domeLightOf = (of: DomeOf): DomeLight | null => {
+/** A dome as a light, worked out when first asked for. */
+export const domeLightOf = (of: DomeOf): DomeLight => {
   const before = byObject.get(of);
   if (before !== undefined) return before;
   const made = known(of);

@@ -31,7 +31,7 @@ const worldFromHorizon = (northRadians: number): Matrix3 => {
 /** The library keeps its matrices column by column. */
 const worldFromJ2000 = (time: AstroTime, observer: Observer, northRadians: number): Matrix3 => {
   const { rot } = Rotation_EQJ_HOR(time, observer);
-  const at = (row: number, column: number) => rot[column]?.[row] ?? Number.NaN;
+  const at = (row: number, column: number) => (rot[column] as number[])[row] as number;
   return multiply(worldFromHorizon(northRadians), [
     [at(0, 0), at(0, 1), at(0, 2)],
     [at(1, 0), at(1, 1), at(1, 2)],

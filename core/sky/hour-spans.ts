@@ -71,8 +71,8 @@ export const hourSpans = (
     if (!isInside || pieces[(i + length - 1) % length]?.isInside) return [];
     let run = 1;
     while (pieces[(i + run) % length]?.isInside) run++;
-    const last = pieces[(i + run - 1) % length];
-    const end = (last?.end ?? start) + (i + run > length ? wholeTurn : 0);
+    const last = pieces[(i + run - 1) % length] as (typeof pieces)[number];
+    const end = last.end + (i + run > length ? wholeTurn : 0);
     return [{ startRadians: start, lengthRadians: end - start }];
   });
 };

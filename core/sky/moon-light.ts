@@ -79,7 +79,6 @@ export const moonLight = ({ moon, input }: SkyState): MoonLight | null => {
   if (altitude <= -moon.radiusRadians) return null;
   const arrives = throughToDisc(input, altitude, moon.radiusRadians);
   const left = luminanceOfLinearSrgb(arrives);
-  if (left <= 0) return null;
   return {
     toward: moon.towardSeen,
     lux: moonLuxAboveAir(moon) * left,

@@ -65,7 +65,7 @@ export const naturalSky = (
     e[0][2] * x + e[1][2] * y + e[2][2] * z,
   ];
   const [sx, sy] = inEcliptic(...sun.toward);
-  const sunFlat = Math.hypot(sx, sy) || 1;
+  const sunFlat = Math.hypot(sx, sy);
   const air: Sum = [0, 0, 0];
   const through: Sum = [0, 0, 0];
   const band: Sum = [0, 0, 0];

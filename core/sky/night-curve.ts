@@ -90,22 +90,21 @@ const rootBetween = (excess: (at: number) => number, left: CurvePoint, right: Cu
 /** Every place where the curve goes through a level, in order. */
 export const crossingsOf = ({ value, points }: NightCurve, level: number): readonly Crossing[] =>
   points.slice(1).flatMap((right, i) => {
-    const left = points[i];
-    if (!left || left.value > level === right.value > level) return [];
+    const left = points[i] as CurvePoint;
+    if (left.value > level === right.value > level) return [];
     const excess = (at: number) => value(at) - level;
-    const [a, b] = [left, right].map((point) => ({ at: point.at, value: point.value - level }));
-    return a && b ? [{ milliseconds: rootBetween(excess, a, b), rises: b.value > 0 }] : [];
+    const over = (point: CurvePoint) => ({ at: point.at, value: point.value - level });
+    return [{ milliseconds: rootBetween(excess, over(left), over(right)), rises: right.value > level }];
   });
 
 /** The stretches in which the curve is over a level; the ends of the curve cut them off. */
 export const spansOver = (curve: NightCurve, level: number): readonly Span[] => {
-  const [first, last] = [curve.points[0], curve.points.at(-1)];
-  if (!first || !last) return [];
+  const [first, last] = [curve.points[0], curve.points.at(-1)] as [CurvePoint, CurvePoint];
   const edges = crossingsOf(curve, level).map(({ milliseconds }) => milliseconds);
   const ends = [...(first.value > level ? [first.at] : []), ...edges, ...(last.value > level ? [last.at] : [])];
   return Array.from({ length: Math.floor(ends.length / 2) }, (_, i) => ({
-    startMilliseconds: ends[2 * i] ?? Number.NaN,
-    endMilliseconds: ends[2 * i + 1] ?? Number.NaN,
+    startMilliseconds: ends[2 * i] as number,
+    endMilliseconds: ends[2 * i + 1] as number,
   }));
 };
 
@@ -118,4 +117,4 @@ export const spansUnder = ({ value, points }: NightCurve, level: number): readon
 
 /** When the curve is highest, milliseconds. */
 export const highestOf = ({ points }: NightCurve): number =>
-  points.reduce((best, next) => (next.value > best.value ? next : best), points[0] ?? { at: Number.NaN, value: 0 }).at;
+  points.reduce((best, next) => (next.value > best.value ? next : best)).at;

@@ -28,7 +28,7 @@ export const moonPhaseName = (startMilliseconds: number, endMilliseconds: number
   const start = aheadDegrees(startMilliseconds) / 90;
   const end = start + ((((aheadDegrees(endMilliseconds) / 90 - start) % 4) + 4) % 4);
   const place = Math.floor(end) > Math.floor(start) ? 2 * Math.floor(end) : 2 * Math.floor(start) + 1;
-  return moonPhaseNames[place % 8] ?? 'new moon';
+  return moonPhaseNames[place % 8] as MoonPhaseName;
 };
 
 /** Days since the last new moon, 0 to 29.84; null should the search fail, which no month between 1600 and 2500 makes it. */

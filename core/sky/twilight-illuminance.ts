@@ -19,7 +19,7 @@ const rows: readonly (readonly [fromDegrees: number, l0: number, l1: number, l2:
  */
 export const twilightIlluminance = (sunAltitudeRadians: number): number => {
   const degrees = Math.max(degreesFromRadians(sunAltitudeRadians), -18);
-  const row = rows.find(([from]) => degrees >= from) ?? (rows.at(-1) as (typeof rows)[number]);
+  const row = rows.find(([from]) => degrees >= from) as (typeof rows)[number];
   const x = degrees / 90;
   return 10 ** (row[1] + x * (row[2] + x * (row[3] + x * row[4])));
 };

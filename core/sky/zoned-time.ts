@@ -49,7 +49,7 @@ export const instantOf = (localTime: string, timeZone: string): ZonedInstant => 
     .filter((offset) => zoneOffset(timeZone, wall - offset) === offset)
     .map((offset) => wall - offset);
   const first = candidates.length > 0 ? Math.min(...candidates) : wall - before;
-  const offsetMilliseconds = zoneOffset(timeZone, first) ?? before;
+  const offsetMilliseconds = zoneOffset(timeZone, first) as number;
   return {
     kind: 'instant',
     utcMilliseconds: first,

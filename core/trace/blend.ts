@@ -30,9 +30,11 @@ const sharesAt = (parts: readonly BlendPart[], pixel: number) => {
  * is the mean by weight and mask, so that a place which only one frame covers is as bright as in that frame. Where soft
  * edges of lightened frames meet, each counts as if it covered the place alone, so that there is no dark seam between a sky
  * and its land. Black where no frame counts.
+ *
+ * @param parts at least one
  */
 export const blendPictures = (parts: readonly BlendPart[], mode: BlendMode): Float64Array => {
-  const result = new Float64Array(parts[0]?.picture.length ?? 0);
+  const result = new Float64Array((parts[0] as BlendPart).picture.length);
   for (let pixel = 0; pixel < result.length / 3; pixel++) {
     const { masks, weight, lightenFactor } = sharesAt(parts, pixel);
     for (const c of [0, 1, 2]) {
@@ -49,15 +51,14 @@ export const blendPictures = (parts: readonly BlendPart[], mode: BlendMode): Flo
 /** A scheme's blend by the reference estimator. */
 export const traceBlend = (world: World, scheme: Scheme, sensorPixelsWide: number, size: PictureSize): Float64Array => {
   const pictures = new Map<WorldFrame, Float64Array>();
-  const parts = blendEntries(scheme).flatMap((entry): BlendPart[] => {
-    const frame = world.frames.find(({ id }) => id === entry.frame.id);
-    if (!frame) return [];
+  const parts = blendEntries(scheme).map((entry): BlendPart => {
+    const frame = world.frames.find(({ id }) => id === entry.frame.id) as WorldFrame;
     const picture = pictures.get(frame) ?? tracePicture(world, frame, size);
     pictures.set(frame, picture);
     const mask = maskOf(entry, world.stage);
     const shares = mask && traceMask(world.stage, frame.view, mask, size);
     const sigma = featherSigma(entry.featherPixels / sensorPixelsWide, size.width);
-    return [{ picture, weight: entry.weight, mask: shares && feathered(shares, size, sigma) }];
+    return { picture, weight: entry.weight, mask: shares && feathered(shares, size, sigma) };
   });
   return blendPictures(parts, scheme.blend.mode);
 };

@@ -58,10 +58,8 @@ const black: Triple = [0, 0, 0];
 const farAway = 1e5;
 
 /** The sky of an hour, as light, in a sheen: its smooth part. */
-const domeShown = (of: DomeOf, { ray, surface }: ShownInSheen): number => {
-  const dome = surface ? null : domeLightOf(of);
-  return dome ? domeLuminance(dome, ray.direction) : 0;
-};
+const domeShown = (of: DomeOf, { ray, surface }: ShownInSheen): number =>
+  surface ? 0 : domeLuminance(domeLightOf(of), ray.direction);
 
 /** Light of haze itself along the eye's ray, per unit strength. */
 const hazeAlong = (

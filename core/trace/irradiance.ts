@@ -45,10 +45,8 @@ export const arrivalOf = ({ air }: Stage, source: Source, receiver: Receiver, nu
       return moonArrival(air, source, receiver, numbers);
     case 'sky':
       return skyArrival(receiver.normal, numbers);
-    case 'dome': {
-      const dome = domeLightOf(source.of);
-      return dome ? domeArrival(dome, receiver.normal, numbers) : nothing;
-    }
+    case 'dome':
+      return domeArrival(domeLightOf(source.of), receiver.normal, numbers);
     case 'seen-sky':
       return nothing;
   }

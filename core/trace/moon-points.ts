@@ -45,8 +45,7 @@ const addPoints = (canvas: Canvas, way: SkyWay, diameterPixels: number): void =>
  * gives above the air is taken as the shutter opens, what gets through the air piece by piece.
  */
 export const addMoon = (canvas: Canvas, way: SkyWay): void => {
-  const [first] = way.states;
-  if (!first) return;
+  const [first] = way.states as [SkyState];
   const { view, width } = way.frame;
   const states = moonStates(way.states);
   const diameterPixels = (first.moon.radiusRadians * width) / view.tanHalfWidth;

@@ -77,7 +77,7 @@ export class OrderedPictures {
         mask: shares && feathered(shares, step, sigma),
       };
     });
-    return parts.length > 0 ? blendPictures(parts, shown.mode) : new Float64Array(step.width * step.height * 3);
+    return blendPictures(parts, shown.mode);
   }
 
   private drawn(stage: Stage, ordered: OrderedPicture, step: Step, stars: StarCatalogue | null): DrawnPicture {
@@ -93,8 +93,8 @@ export class OrderedPictures {
         linear: Float32Array.from(linear),
         against: against && Float32Array.from(this.linear(stage, against, step, stars)),
       };
-    const response = shown.frames[0]?.frame.development.response ?? 'soft';
-    const rgb = developPicture(linear, response);
+    const [first] = shown.frames as [ShownFrame];
+    const rgb = developPicture(linear, first.frame.development.response);
     const bytes = new Uint8ClampedArray(width * height * 4);
     for (let p = 0; p < width * height; p++) {
       const own = linear.subarray(3 * p, 3 * p + 3);

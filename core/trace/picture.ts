@@ -7,9 +7,9 @@ import { holderWeight, layerWeight, noiseDimensionOf, timeWithHolders } from './
 import { recordPixel } from './record-pixel.ts';
 import { pixelNumber } from './sequence.ts';
 
-/** Weighted sum of layers: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
+/** Weighted sum of layers, of which there is at least one: light on the sensor, linear RGB in mid-grey ratios, three numbers a pixel. */
 export const sumLayers = (frame: WorldFrame, { layers, covers }: TracedLayers): Float64Array => {
-  const sum = new Float64Array(layers[0]?.length ?? 0);
+  const sum = new Float64Array((layers[0] as Layer).length);
   const add = (weight: Triple, value: (p: number) => number) => {
     for (let p = 0; p < sum.length; p++) sum[p] = (sum[p] as number) + value(p) * (weight[p % 3] as number);
   };

@@ -115,8 +115,7 @@ const planetColourIndex = 0.8;
 
 /** Adds the five planets that the eye sees. */
 export const addPlanets = (canvas: Canvas, way: SkyWay): void => {
-  const [first] = way.states;
-  if (!first) return;
+  const [first] = way.states as [SkyState];
   const light = starLight(first.input);
   for (const [k, { magnitude }] of first.planets.entries()) {
     const seen = way.states.map(({ planets }) => (planets[k] as (typeof planets)[number]).towardSeen);

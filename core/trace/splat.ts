@@ -70,7 +70,6 @@ export const splat = (
       sum += weight;
       if (x >= 0 && y >= 0 && x < width && y < height) found.push([3 * (y * width + x), weight]);
     }
-  if (sum <= 0) return;
   for (const [at, weight] of found)
     for (const c of [0, 1, 2] as const) values[at + c] = (values[at + c] as number) + (amount[c] * weight) / sum;
 };

@@ -26,7 +26,6 @@ export const scatterPhase = (cosine: number): number => {
  */
 export const airLight = (source: Source, direction: Vec3, through: number): number => {
   if (source.kind === 'moon') return (1 - through) * scatterPhase(dot(source.toward, direction));
-  const luxAllRound =
-    source.kind === 'sky' ? 2 : source.kind === 'dome' ? (domeLightOf(source.of)?.luxAllRound ?? 0) : 0;
+  const luxAllRound = source.kind === 'sky' ? 2 : source.kind === 'dome' ? domeLightOf(source.of).luxAllRound : 0;
   return ((1 - through) * luxAllRound) / (2 * Math.PI);
 };

@@ -2,7 +2,7 @@ import { lightThroughGels } from '../colour/gel.ts';
 import type { Triple } from '../colour/matrix.ts';
 import { whiteLinearSrgb } from '../colour/white-locus.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
-import type { Camera, Frame, Pass, Setup } from '../setup/schema/setup.ts';
+import type { Camera, Frame, Lamp, Pass, Setup } from '../setup/schema/setup.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
 import { ratioFromStops } from '../units/stops.ts';
 import { exactSeconds } from '../units/third-stops.ts';
@@ -39,32 +39,29 @@ const pathOf = (pass: Pass): PathPoint[] =>
     aim: roundedPlace(aim),
   }));
 
-const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): WorldLight[] => {
-  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-  if (!lamp) return [];
+const lightOfPass = (pass: Pass, frame: Frame, camera: Camera, setup: Setup): WorldLight => {
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId) as Lamp;
   const { tint, transmission } = lightThroughGels(lamp.temperatureKelvin, pass.gels);
   const clothShare = ratioFromStops(-(pass.cloth?.stops ?? 0));
   // a lamp lit as long as the shutter is open is lit for its real time: 16 s behind a marked 15
   const off = pass.on === 0 && pass.off >= frame.seconds ? exactSeconds(frame.seconds) : pass.off;
-  return [
-    {
-      id: pass.id,
-      source: {
-        kind: 'lamp',
-        emitter: dressedEmitter(emitterOf(lamp, setup.measuredBeams), pass),
-        path: pathOf(pass),
-        onOff: [0, 1],
-        holder: holderOf(pass, camera, setup),
-      },
-      strength: scaled(
-        tint,
-        realFluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare,
-      ),
-      seconds: off - pass.on,
-      lit: [pass.on, off],
-      holderLuminance: null,
+  return {
+    id: pass.id,
+    source: {
+      kind: 'lamp',
+      emitter: dressedEmitter(emitterOf(lamp, setup.measuredBeams), pass),
+      path: pathOf(pass),
+      onOff: [0, 1],
+      holder: holderOf(pass, camera, setup),
     },
-  ];
+    strength: scaled(
+      tint,
+      realFluxOf(lamp, setup.measuredBeams) * (pass.levelPercent / 100) * transmission * clothShare,
+    ),
+    seconds: off - pass.on,
+    lit: [pass.on, off],
+    holderLuminance: null,
+  };
 };
 
 /** The plain moonlight and skylight that the document states. */
@@ -140,6 +137,6 @@ const withHolder = (light: WorldLight, ambient: readonly WorldLight[], stage: St
 export const lightsOf = (frame: Frame, camera: Camera, setup: Setup, stage: Stage): WorldLight[] => {
   const ambient = ambientOf(setup, exactSeconds(frame.seconds));
   const eye = worldFromDocument(camera.position);
-  const passes = frame.passes.flatMap((pass) => lightOfPass(pass, frame, camera, setup));
+  const passes = frame.passes.map((pass) => lightOfPass(pass, frame, camera, setup));
   return [...passes.map((light) => withHolder(light, ambient, stage, eye)), ...ambient];
 };

@@ -1,9 +1,9 @@
 import {
   type Beam,
+  type MeasuredBeam as BeamOfFile,
   evenBeam,
   evenShareOfSpill,
   exponentFromHalfPeak,
-  isMeasured,
   lambertianBeam,
   peakFromBeamDistance,
 } from '../photometry/beam.ts';
@@ -101,7 +101,8 @@ export const fluxOf = (lamp: Lamp, measured: readonly MeasuredBeam[] = []): numb
       // a large lamp is no point at one metre: what the meter there really sees
       return output.lux / luxAtOneMetrePerLumen(emitterOf(lamp, measured));
     case 'measured':
-      return isMeasured(beam) ? 1 / beam.perLumen : 0;
+      // the parser takes it with a measured beam alone
+      return 1 / (beam as BeamOfFile).perLumen;
   }
 };
 

@@ -15,7 +15,7 @@ export interface PathPoint extends LampPlace {
 
 /** Strokes of its way that a pass has gone at a time after the shutter opens, 0 when the lamp goes on. */
 export const strokesGone = ({ on, off, strokes }: Pass, seconds: number): number =>
-  off > on ? ((seconds - on) * strokes) / (off - on) : 0;
+  ((seconds - on) * strokes) / (off - on);
 
 /** Position and aim on a path at a time: straight and even between waypoints, at rest before the first and after the last. */
 export const placeOnPath = (path: readonly PathPoint[], seconds: number): LampPlace => {

@@ -54,7 +54,7 @@ const build = (entries: readonly SoupEntry[]): Layout => {
     if (tints && entry.tints) tints.set(entry.tints, at * 3);
     at = next;
   }
-  const tree = buildRayTree(positions, entries[0] ? trianglesOf(entries[0]) : 0);
+  const tree = buildRayTree(positions, trianglesOf(entries[0] as SoupEntry));
   const { sourceTriangle } = tree;
   const sortedNormals = new Float32Array(count * 9);
   for (let t = 0; t < count; t++)

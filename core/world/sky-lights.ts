@@ -11,11 +11,11 @@ import type { Air } from './air.ts';
 import type { HourSky } from './hour-sky.ts';
 import type { Source, WorldLight } from './source.ts';
 
-/** The source of a dome, and what it weighs when its luminance is taken so many times; null where it is dark. */
-const domeSource = (of: DomeOf, times: number): { readonly source: Source; readonly strength: Triple } | null => {
-  const light = domeLightOf(of);
-  return light && times > 0 ? { source: { kind: 'dome', of }, strength: scale(light.illuminance, times) } : null;
-};
+/** The source of a dome, and what it weighs when its luminance is taken so many times. */
+const domeSource = (of: DomeOf, times: number): { readonly source: Source; readonly strength: Triple } => ({
+  source: { kind: 'dome', of },
+  strength: scale(domeLightOf(of).illuminance, times),
+});
 
 /** A glow by its shape alone: brighter, it is the same source. */
 const shapeOf = (dome: GlowDome): GlowDome => ({ ...dome, luminanceAt10DegreesCdM2: 1 });
@@ -45,13 +45,15 @@ export const skyLights = ({ input, domes }: HourSky, haze: Air | null, seconds: 
   const { northRadians } = input;
   const moon = moonOf(skyAt(middle));
   const sky = domeSource({ part: 'sky', input: middle, domes }, 1);
-  const glows = domes.map((dome) =>
-    domeSource({ part: 'glow', dome: shapeOf(dome), northRadians }, dome.luminanceAt10DegreesCdM2),
-  );
   return [
     ...(moon ? [{ id: 'moon', ...moon, ...common }] : []),
-    ...(sky ? [{ id: 'sky', ...sky, ...common }] : []),
-    ...glows.flatMap((glow, i) => (glow ? [{ id: `glow ${i + 1}`, ...glow, ...common }] : [])),
+    { id: 'sky', ...sky, ...common },
+    ...domes.flatMap((dome, i) => {
+      const times = dome.luminanceAt10DegreesCdM2;
+      if (times === 0) return [];
+      const of = { part: 'glow', dome: shapeOf(dome), northRadians } as const;
+      return [{ id: `glow ${i + 1}`, ...domeSource(of, times), ...common }];
+    }),
     {
       id: 'seen sky',
       source: { kind: 'seen-sky', sky: { input, domes, seconds, haze } },

@@ -48,7 +48,7 @@ type Straight = readonly [from: Point2, to: Point2];
 
 const unit = ([u, v]: Direction2): Direction2 => {
   const length = Math.hypot(u, v);
-  return length > 0 ? [u / length, v / length] : [1, 0];
+  return [u / length, v / length];
 };
 
 /** The mean of two directions that lie within the crease angle, else the first. */
@@ -122,7 +122,7 @@ const thicknessOf = (profile: readonly Straight[]): number => {
     // what runs along the axis counts too
     rim += Math.hypot(nextU - u, nextV - v) + Math.abs(next[1] - nextV);
   });
-  return rim > 0 ? (0.7 * Math.abs(area)) / rim : 0;
+  return (0.7 * Math.abs(area)) / rim;
 };
 
 /** How far a ring of corners may move before it comes near the axis; a lid or a dome may move up and down there too. */
@@ -158,7 +158,7 @@ const dividedLathe = (
   };
   const at = (corners: readonly number[], k: number) => corners[k % corners.length] as number;
   profile.forEach(([from, to], s) => {
-    const count = pieces[s] ?? 1;
+    const count = pieces[s] as number;
     const outward = Math.abs(to[1] - from[1]) / Math.hypot(to[0] - from[0], to[1] - from[1]);
     let low = ring(from, outward);
     for (let piece = 1; piece <= count; piece++) {

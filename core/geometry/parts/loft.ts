@@ -96,7 +96,7 @@ export const roughLoftMesh = (
   const rings = ringsOf(sections, divisions);
   const rooms = sections.flatMap((section, s) => {
     const next = sections[s + 1];
-    const pieces = next ? (divisions.spans[s] ?? 1) : 1;
+    const pieces = next ? (divisions.spans[s] as number) : 1;
     const [own, other] = [roomOf(section), next ? roomOf(next) : 0];
     return Array.from({ length: pieces }, (_, k) => own + ((other - own) * k) / pieces);
   });

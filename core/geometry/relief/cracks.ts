@@ -140,8 +140,8 @@ export const cracksMesh = (given: SheetShape): Mesh => {
       const site = siteOf(i, j, spacingMetres, seed);
       const away = Math.sqrt(site.u ** 2 + site.v ** 2) / (radiusMetres - 0.75 * spacingMetres);
       if (away > 1) continue;
+      // sites lie 0.22 spacings apart at least and gaps are under 0.2 wide, so that no plate is cut away whole
       const outline = roughened(plateOf(site, spacingMetres, seed, gap, widest), detail.parts, warp);
-      if (outline.length < 3) continue;
       const own = 0.8 + 0.2 * latticeValue(i, j, seed ^ 0x7f4a7c15);
       const slope = (salt: number) => (0.12 * heightMetres * (latticeValue(i, j, seed ^ salt) - 0.5)) / spacingMetres;
       const height = heightMetres * own * Math.max(1 - smoothstep(0.6, 1, away), 0.05) * 0.94;

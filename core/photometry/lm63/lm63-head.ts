@@ -27,7 +27,7 @@ export const readHead = (reader: Lm63Reader): Lm63Head => {
   let version: Lm63Version | null = null;
   for (let line = reader.nextLine(); line !== null; line = reader.nextLine()) {
     const tilt = tiltForm.exec(line);
-    if (tilt) return { version: version ?? 1986, keywords, hasTilt: hasTilt(reader, (tilt[1] ?? '').trim()) };
+    if (tilt) return { version: version ?? 1986, keywords, hasTilt: hasTilt(reader, (tilt[1] as string).trim()) };
     if (line === '') continue;
     if (version === null) {
       version = versionOf(reader, line);

@@ -178,7 +178,7 @@ export const part = z
         })
         .refine(
           ({ sections }) =>
-            sections.every((s, i) => i === 0 || s.northMetres >= (sections[i - 1]?.northMetres ?? 0) + 1e-4),
+            sections.every((s, i) => i === 0 || s.northMetres >= (sections[i - 1] as typeof s).northMetres + 1e-4),
           {
             path: ['sections'],
             message: 'must go from south to north',

@@ -154,6 +154,50 @@ describe('creasedNormals of a crumpled sheet', () => {
   });
 });
 
+describe('creasedNormals where more faces meet than are held against each other', () => {
+  const sides = 300;
+  const turn = (i: number) => (i * 2 * Math.PI) / sides;
+  const fan = (down: number) => {
+    const rim = Array.from({ length: sides }, (_, i) => [Math.cos(turn(i)), -down, -Math.sin(turn(i))]).flat();
+    return {
+      places: [0, 0, 0, ...rim],
+      triangles: Array.from({ length: sides }, (_, i) => [0, 1 + i, 1 + ((i + 1) % sides)]).flat(),
+    };
+  };
+  const at = (normals: Float64Array, corner: number) => [...normals.subarray(3 * corner, 3 * corner + 3)];
+
+  it('the tip of a spire of 300 sides keeps its faces, a sliver there takes their mean, which is the axis', () => {
+    const { places, triangles } = fan(4);
+    // the last triangle lies on one edge: it has no area
+    const normals = creasedNormals(Float64Array.from(places), Uint32Array.from([...triangles, 0, 1, 0]), radians(50));
+    // the middle of a side looks outward and up at the slope 1 / 4 of its middle line
+    const out = Math.cos(Math.PI / sides);
+    for (const i of [0, 77, 299]) {
+      const middle = turn(i + 0.5);
+      const face = normalize([4 * Math.cos(middle), out, -4 * Math.sin(middle)]);
+      face.forEach((v, axis) => {
+        expect(at(normals, 3 * i)[axis]).toBeCloseTo(v, 9);
+      });
+    }
+    expect(at(normals, 3 * sides).map((v) => Number(v.toFixed(9)) + 0)).toEqual([0, 1, 0]);
+  });
+
+  it('a wall that stands on a level disc of 300 sides keeps its own, the disc the mean by angles: 2 pi up, pi / 4 aside', () => {
+    const { places, triangles } = fan(0);
+    const wall = [places.length / 3, places.length / 3 + 1];
+    const normals = creasedNormals(
+      Float64Array.from([...places, 0, 0, -1, 0, 1, -1]),
+      Uint32Array.from([...triangles, 0, ...wall]),
+      radians(50),
+    );
+    const aside = -Math.PI / 4 / Math.hypot(2 * Math.PI, Math.PI / 4);
+    const up = (2 * Math.PI) / Math.hypot(2 * Math.PI, Math.PI / 4);
+    const own = at(normals, 3 * sides);
+    expect(Math.abs(own[0] as number)).toBeCloseTo(1, 12);
+    expect(at(normals, 0)).toEqual([-aside * (own[0] as number), up, 0].map((v) => expect.closeTo(v, 9)));
+  });
+});
+
 describe('creasedNormals of what has no area', () => {
   it('take the mean of what meets there, and point up where nothing does', () => {
     const places = Float64Array.of(0, 0, 0, 1, 0, 0, 0, 1, 0, 2, 0, 0, 5, 5, 5);

@@ -62,6 +62,22 @@ describe('buildRayTree', () => {
     },
   );
 
+  it('of 120 triangles, each half as large and as far off as the one before, is one that the stacks can walk', () => {
+    // every split parts the largest from the rest, so that splits alone would go down 120 levels
+    const shrinking = Float64Array.from(
+      Array.from({ length: 120 }, (_, t) => [1, 0, 0, 1.2, 0.1, 0, 1, 0.1, 0.2].map((v) => v * 2 ** -t)).flat(),
+    );
+    const heap = buildRayTree(shrinking);
+    const { all, deepest } = branches(heap);
+    expect(deepest).toBeLessThanOrEqual(maxTreeDepth);
+    expect([...all].sort((a, b) => a - b)).toEqual(Array.from({ length: 120 }, (_, t) => t));
+    for (const t of [0, 1, 5, 20]) {
+      const middle = [1.05, 0.06, 0.05].map((v) => v * 2 ** -t) as [number, number, number];
+      const hit = closestHit(heap, [middle[0], 9, middle[2]], [0, -1, 0]);
+      expect(heap.sourceTriangle[hit?.triangle ?? -1]).toBe(t);
+    }
+  });
+
   it('gives what is to stand apart a branch of its own', () => {
     expect(branches(tree).ofFirst.sort((a, b) => a - b)).toEqual(Array.from({ length: apart }, (_, t) => t));
     expect([...tree.sourceTriangle.subarray(0, apart)].sort()).toEqual([0, 1]);

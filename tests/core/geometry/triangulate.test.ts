@@ -166,4 +166,9 @@ describe('triangulate of outlines that meet themselves', () => {
     expect(triangulate(Array.from({ length: 50 }, (): Point2 => [random(), random()])).length).toBe(3 * 48);
     expect(triangulate(Array.from({ length: 9 }, (_, i): Point2 => [i, 0])).length).toBe(3 * 7);
   });
+  it('so too with a hole that lies round the outline, which no corner of it sees', () => {
+    const triangles = triangulate(rectangle(4, 4, 1, 1), [clockwise(rectangle(0, 0, 9, 9))]);
+    expect(triangles.length).toBe(3 * (8 - 2 + 2));
+    expect(new Set(triangles)).toEqual(new Set([0, 1, 2, 3, 4, 5, 6, 7]));
+  });
 });

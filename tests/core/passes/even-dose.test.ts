@@ -1,6 +1,8 @@
 import { describe, expect, it, vi } from 'vitest';
 import type { Vec3 } from '../../../core/geometry/vec.ts';
 import { evenDose } from '../../../core/passes/even-dose.ts';
+import { evenBeam } from '../../../core/photometry/beam.ts';
+import type { Emitter } from '../../../core/photometry/emitter.ts';
 import type { Position, Waypoint } from '../../../core/setup/schema/setup.ts';
 import { irradianceSample } from '../../../core/trace/irradiance.ts';
 import { discEmitter, stageWith, subjectOf } from '../support/scenes.ts';
@@ -98,6 +100,18 @@ describe('evenDose', () => {
     if (even.kind !== 'even') throw new Error('not evened');
     expect(even.unlit).toContain(even.waypoints.length - 1);
     expect(even.unlit).not.toContain(0);
+  });
+
+  it('of a lamp that shines all round, aim it as one may, changes nothing: each place has the same share of all times', () => {
+    const stage = stageWith(subjectOf('wall', [wall()]));
+    const globe: Emitter = { shape: 'sphere', halfWidthMetres: 0.05, halfHeightMetres: 0, beam: evenBeam };
+    const waypoints = [at([-4, 0, 1.5]), at([4, 0, 1.5])];
+    const even = evenDose({ stage, eye, emitter: globe, waypoints }, stroke);
+    if (even.kind !== 'even') throw new Error('not evened');
+    expect(even.spreadStops).toBeCloseTo(even.spreadBeforeStops, 9);
+    // 4 m before the middle and 4 m aside: inverse square and cosine make 2^1.5, 1.5 stops for the point at its middle
+    expect(Math.abs(even.spreadStops - 1.5)).toBeLessThan(0.1);
+    expect(even.unlit).toEqual([]);
   });
 
   it('cannot be evened where no light reaches anything along the way', () => {

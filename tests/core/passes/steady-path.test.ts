@@ -91,6 +91,16 @@ describe('steadyPath', () => {
     expect(steadyPath([at(3)])).toHaveLength(1);
   });
 
+  it('puts no waypoint where the lamp would be aimed at itself, and leaves the rest alike to both sides', () => {
+    const through = (east: number): Waypoint => ({ time: 0, position: [0, -2, 1.5], aim: [east, -2, 1.5] });
+    const east = steadyPath([through(-1), through(1)]).map(({ aim }) => aim[0]);
+    expect(east.length).toBeGreaterThan(10);
+    for (const [i, v] of east.entries()) {
+      expect(Math.abs(v)).toBeGreaterThan(1e-4);
+      expect(v).toBeCloseTo(-(east.at(-1 - i) as number), 9);
+    }
+  });
+
   it('divides both ways from the place that is nearest, alike', () => {
     const aside = (east: number): Waypoint => ({ time: 0, position: [0, -2, 1.5], aim: [east, 0, 1.5] });
     const east = steadyPath([aside(-6), aside(6)]).map(({ aim }) => aim[0]);

@@ -54,6 +54,13 @@ describe('beamAngleRadians: full angle between the halves of the peak', () => {
     expect(apart(oval, (121 + 41) / 2)).toBeLessThanOrEqual(hair);
   });
 
+  it('measured, brightest off its axis, in a snoot that cuts only its tail: peak and halves are those of the file', () => {
+    // rises from 50 to 100 cd at 20 degrees, falls to nothing at 40: half its peak at 30
+    const wings = measured([0, 20, 40], [0], (v) => (v === 0 ? 50 : v === 20 ? 100 : 0));
+    expect(apart(snoot(wings, 70), 60)).toBeLessThanOrEqual(hair);
+    expect(relativeError(beamWidth(snoot(wings, 70)).peakPerLumen, beamWidth(wings).peakPerLumen)).toBeLessThan(1e-12);
+  });
+
   it('measured, with a dark middle: to the outer halves (abs 1e-4 degrees)', () => {
     const ring = measured([0, 20, 40], [0], (v) => (v === 20 ? 100 : 0));
     expect(apart(ring, 60)).toBeLessThanOrEqual(hair);

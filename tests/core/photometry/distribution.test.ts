@@ -130,6 +130,8 @@ describe('candelaAt', () => {
   it('stays finite where two angles are the same number', () => {
     const step = built([0, 30, 30 + 1e-15, 90], [0, 1e-15, 360], () => 7);
     for (const v of [29, 30, 31, 90]) expect(at(step, v, 0)).toBeCloseTo(7, 12);
+    const last = built([0, 30, 30 + 1e-15], [0], () => 7);
+    for (const v of [0, 29, 30]) expect(at(last, v, 0)).toBeCloseTo(7, 12);
     expect(Number.isFinite(fluxExact(step))).toBe(true);
   });
   it('is nowhere above the peak', () => expect(peakCandela(distribution)).toBe(Math.max(...distribution.candela)));

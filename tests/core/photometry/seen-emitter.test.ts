@@ -37,6 +37,12 @@ const ways = [
 ];
 
 describe('seenEmitter', () => {
+  it('sees nothing of a globe from within it, whichever way', () => {
+    const inside = add(pose.position, [0.1, 0.05, -0.2]);
+    for (const way of [...ways, ...ways.map((each) => scale(each, -1)), normalize(sub(pose.position, inside))])
+      expect(seenEmitter(lantern, pose, inside, way)).toBeNull();
+  });
+
   it.each(lamps)(
     '%s: luminance times the area shown is the intensity far off: along rays to its spots (rel 1e-9)',
     (_, emitter, shows) => {

@@ -42,6 +42,11 @@ describe('allLightStops', () => {
     expect(Math.abs((stopsOf(dark) as number) - alone)).toBeLessThan(1e-9);
   });
 
+  it('is null for a pass of another frame', () => {
+    const world = buildWorld(dark, scheme);
+    expect(allLightStops(world, world.frames[0] as WorldFrame, 'another')).toBeNull();
+  });
+
   it.each([
     [100, 1],
     [50, Math.log2(1.5)],

@@ -100,6 +100,15 @@ describe('depthReading', () => {
     expect([atHyperfocal(0.99), atHyperfocal(1.0001)]).toEqual([false, true]);
   });
 
+  it('focused at infinity, which is 10 km in the document: sharp from the hyperfocal distance on, less the focal length, and without an end (rel 1e-9)', () => {
+    const reading = told({ focalLengthMm: 50 }, { aperture: 8, focusMetres: 10_000 }, range);
+    // s (H - f) / (H + s - 2 f) for s without end
+    const { hyperfocal } = limits(50, 8, coc, 1);
+    expect(reading.farMetres).toBeNull();
+    expect(relativeError(reading.nearMetres, hyperfocal - 0.05)).toBeLessThanOrEqual(1e-9);
+    expect(reading.isSharpThroughout).toBe(false);
+  });
+
   it('nothing but sky: no nearest thing and no steps', () => {
     expect(told({}, {}, { nearestMetres: null, farthestMetres: null })).toMatchObject({
       nearestMetres: null,

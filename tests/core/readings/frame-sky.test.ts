@@ -31,6 +31,15 @@ const worldOf = (hazeVisibilityKm: number | null, plain = false) => {
 
 const size = { width: 8, height: 4, samples: 1 };
 
+describe('clearSkyOf', () => {
+  it('of a frame lit by lamps alone is black', () => {
+    const { worldFrame } = worldOf(null, true);
+    const lamps = worldFrame.lights.filter(({ source }) => source.kind === 'lamp');
+    expect(clearSkyOf({ lights: lamps })([0, 1, 0])).toEqual([0, 0, 0]);
+    expect(clearSkyOf(worldFrame)([0, 1, 0])[1]).toBeGreaterThan(0);
+  });
+});
+
 describe('skyOf', () => {
   it.each([
     [0.4, false],

@@ -58,6 +58,26 @@ describe('keyToFill', () => {
     expect(spilling(160)).toEqual({ keyToFillStops: 1, keyPassId: 'spill', fillPassId: 'key' });
   });
 
+  it('what the camera sees no light of counts as none: a pass, or the sky', () => {
+    const passes = [dose('key', 80), dose('unseen', null), dose('other', 5, 'tree')];
+    const expected = { keyToFillStops: null, keyPassId: 'key', fillPassId: null };
+    expect(
+      keyToFill(
+        passes,
+        faces(undefined, () => null),
+      ),
+    ).toEqual(expected);
+    expect(
+      keyToFill(
+        passes,
+        faces(
+          () => 10,
+          () => null,
+        ),
+      ),
+    ).toEqual({ ...expected, keyToFillStops: 3 });
+  });
+
   it('without any fill there is a key and no ratio; without light there is neither', () => {
     expect(
       keyToFill(

@@ -48,6 +48,24 @@ const groundCells = (subjects: Int16Array): { cell: number; place: Vec3 }[] =>
     return [{ cell, place: [camera[0] + t * direction[0], 0, camera[2] + t * direction[2]] }];
   });
 
+describe('litStateAt', () => {
+  const ground = surfaceAlong(stage, [4, 3, 0], [0, -1, 0]);
+  const moonAt = (toward: Vec3): CastingSource => ({ kind: 'moon', toward, radiusRadians: 0.004 });
+
+  it('is nothing in the sky', () => {
+    expect(litStateAt(stage, lampAt([5, 3, -2]), null)).toBe(litState.nothing);
+    expect(litStateAt(stage, moonAt([0, 1, 0]), null)).toBe(litState.nothing);
+  });
+
+  it('under a moon: lit, turned away where it is down, in shadow where the box stands in its way', () => {
+    expect(litStateAt(stage, moonAt([0.6, 0.8, 0]), ground)).toBe(litState.lit);
+    expect(litStateAt(stage, moonAt([0.6, -0.8, 0]), ground)).toBe(litState.away);
+    const behind = surfaceAlong(stage, [0, 3, far - 0.5], [0, -1, 0]);
+    expect(litStateAt(stage, moonAt([0, 0.6, 0.8]), behind)).toBe(litState.shadow);
+    expect(litStateAt(stage, moonAt([0, 0.6, -0.8]), behind)).toBe(litState.lit);
+  });
+});
+
 describe('litGrid', () => {
   it.each([[[5, 3, -2]], [[-4, 2, -5]], [[0.5, 4, -9]], [[2, 1.2, 3]]] as const)(
     'a box’s shadow on the ground under a lamp at %j, cell by cell against the slabs of the box (edges to 1 cm)',

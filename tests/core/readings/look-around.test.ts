@@ -33,6 +33,13 @@ describe('visibleRange, along the lens’s axis', () => {
     expect(relativeError(farthestMetres as number, 2.2)).toBeLessThanOrEqual(1e-5);
   });
 
+  it('through a slit, one look high, goes along the middle of the picture', () => {
+    const slit = { ...level, sensor: { widthMm: 100, heightMm: 1 } };
+    const { nearestMetres, farthestMetres } = rangeOf(slit, [wall(10)]);
+    expect(relativeError(nearestMetres as number, 10)).toBeLessThanOrEqual(1e-5);
+    expect(relativeError(farthestMetres as number, 10)).toBeLessThanOrEqual(1e-5);
+  });
+
   it('the farthest is of a subject that is seen, and what hides behind another does not count (rel 1e-5)', () => {
     const low = {
       id: 'low',

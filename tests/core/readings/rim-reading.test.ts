@@ -71,6 +71,13 @@ describe('rimReading of a ball', () => {
     expect(at(5)).toBeLessThan(-1);
   });
 
+  it('says what share of the outline is lit, and no ratio, where no face is seen', () => {
+    const source = standing(far(90, 0), centre, discEmitter(0, halfSpaceBeam));
+    const { litShare } = rimReading(stage, silhouette, source);
+    expect(rimReading(stage, silhouette, source, [])).toEqual({ litShare, rimToFaceStops: null });
+    expect(litShare).toBeGreaterThan(0.3);
+  });
+
   it('is null for a subject that the camera does not see', () => {
     const behind = cameraView({
       ...view,

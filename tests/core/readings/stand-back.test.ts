@@ -32,6 +32,12 @@ const levelWith = (surface: SurfacePoint, metres: number): Vec3 => [
 ];
 
 describe('distanceForLight', () => {
+  it('is null for a lamp straight over its aim, which has no way to walk', () => {
+    const [x, y, z] = onGround.place;
+    expect(find(point, onGround, [x, y + 2, z], 0.5)).toBeNull();
+    expect(find(point, onGround, [x + 0.5, y + 2, z], 0.5)).not.toBeNull();
+  });
+
   it.each([0.0002, 0.01, 0.25, 0.8, 1.5, 4, 90])(
     'a point level with its target, for %d times the light: d / sqrt(ratio) (inverse square, rel 1e-6)',
     (ratio) => {

@@ -168,6 +168,31 @@ describe('strategyPlan', () => {
       for (const { off } of passes) expect(off).toBeLessThan(seconds);
   });
 
+  it.each(strategies)(
+    '%s: of a scheme without lamps is its sky, at the light that it asked for, and nobody walks',
+    (strategy) => {
+      const setup = wall();
+      const scheme = setup.schemes[0] as Scheme;
+      const plan = planOf(setup, strategy, {
+        ...scheme,
+        frames: scheme.frames.map((frame) => ({ ...frame, passes: [] })),
+      });
+      expect(plan.passes).toEqual([]);
+      expect(plan.doseRatio).toBe(1);
+      expect(plan.walk).toMatchObject({ isPossible: true, neededSeconds: 0, longestWaitSeconds: 0 });
+      expect(plan.scheme.frames.length).toBeGreaterThan(0);
+    },
+  );
+
+  it('separate names the sky so that painted frames can have their own name', () => {
+    const setup = wall({}, {}, { id: 'painted', purpose: 'sky' });
+    const { frames } = planOf(setup, 'separate').scheme;
+    expect(frames.map(({ id, purpose }) => [id, purpose])).toEqual([
+      ['sky', 'sky'],
+      ['painted', 'painted'],
+    ]);
+  });
+
   it('separate keeps frames of the blue hour, and puts no stars beside them', () => {
     const jetty = sample('timber-jetty');
     const plan = planOf(jetty, 'separate', jetty.schemes.find(({ id }) => id === 'focus') as Scheme);

@@ -21,6 +21,16 @@ const most = 9;
 const missOf = ({ stops }: PassLight, { levelPercent, ndStops, seconds }: LampSetting, wantedStops: number): number =>
   stops + Math.log2((levelPercent / 100) * seconds) - ndStops - wantedStops;
 
+describe('countedSetting', () => {
+  it('in a frame too short for a spoken count the count is the frame, and the level makes up for it', () => {
+    const light = { seconds: 1, levelPercent: 100, iso: 400, stops: 4 };
+    const room = { presentPercent: 50, mostSeconds: 0.5, easyMostSeconds: 0.5, strokeSeconds: null };
+    const setting = countedSetting(light, 0, room, { lowestLevelPercent: 1, mostNdStops: most });
+    // four stops too bright for a second at full: half a second at an eighth
+    expect(setting).toEqual({ levelPercent: 12.5, ndStops: 0, seconds: 0.5 });
+  });
+});
+
 describe(`settings of lamps (400 each, seed ${seed})`, () => {
   it('standing: within a quarter of a stop, unless the lamp is at the end of what it can do', () => {
     fc.assert(

@@ -27,6 +27,19 @@ describe('tintsOf', () => {
     expect(sum / area).toBeCloseTo(1, 6);
   });
 
+  it('changes nothing where all is black, or where there is no surface to have a mean', () => {
+    const corners = (...positions: number[]) => ({
+      positions: Float64Array.from(positions),
+      indices: Uint32Array.of(0, 1, 2),
+      colours: Uint8Array.of(0, 0, 0),
+    });
+    const black = corners(0, 0, 0, 1, 0, 0, 0, 0, 1);
+    expect([...tintsOf(black)]).toEqual([1, 1, 1]);
+    const thread = { ...corners(0, 0, 0, 1, 0, 0, 2, 0, 0), colours: Uint8Array.of(200, 100, 50) };
+    expect(meanColour(thread)).toEqual([0, 0, 0]);
+    expect([...tintsOf(thread)]).toEqual([1, 1, 1]);
+  });
+
   it('takes sRGB bytes as light: half white and half black has the mean luminance of a white of one half', () => {
     const positions = Float64Array.of(0, 0, 0, 1, 0, 0, 0, 0, -1, 1, 0, -1);
     const coloured = {

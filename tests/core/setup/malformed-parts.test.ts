@@ -16,6 +16,26 @@ const square = (u: number, v: number, side: number) => [
 ];
 const prism = (outline: unknown, holes: unknown = []) => refusal({ kind: 'prism', outline, holes, heightMetres: 1 });
 
+describe('an outline or a hole that is none, judged together', () => {
+  const fault = 'must not cross, touch or repeat itself';
+  it('a hole over an outline that lies on a line: the outline is named', () => {
+    const line = [
+      [0, 0],
+      [0, 1],
+      [0, 2],
+    ];
+    expect(prism(line, [square(-0.5, 0.5, 1)])).toBe(`outline: ${fault}`);
+  });
+  it('a hole that repeats a point on the outline’s rim: the hole is named', () => {
+    const hole = [
+      [0, 1],
+      [0, 1],
+      [2, 3],
+    ];
+    expect(prism(square(0, 0, 4), [hole])).toBe(`holes.0: ${fault}`);
+  });
+});
+
 describe('an outline', () => {
   const itself = 'outline: must not cross, touch or repeat itself';
   it.each([

@@ -124,6 +124,22 @@ describe('version 1 to 2', () => {
   );
 });
 
+describe('version 1 to 2 of what has no glow', () => {
+  it.each([
+    [{}],
+    [{ place: null }],
+    [{ place: 'here' }],
+    [{ place: { northDegrees: 5 } }],
+    [{ place: { glowDomes: 3 } }],
+  ])('takes %j over as it is, for the schema to judge', (more) => {
+    expect(migrateSetup({ version: 1, name: 'a', ...more })).toMatchObject({
+      version: setupVersion,
+      name: 'a',
+      ...more,
+    });
+  });
+});
+
 describe('version 2 to 3', () => {
   it('reads a setup of version 2: lamps as stated, no nights, a pace of 0.75 m', () => {
     const old = structuredClone(goodSetup()) as Document & { lamps: Document[]; walking: Document };

@@ -58,6 +58,10 @@ describe('parseCoordinates', () => {
     ['somewhere', 'form', 'Expected latitude and longitude'],
     ['54,4,2,6', 'form', 'by a semicolon'],
     ['54.4, -2.6, 120', 'form', 'Expected latitude and longitude'],
+    ['54,44,22,66', 'form', 'by a semicolon'],
+    ['5.4,40,3', 'form', 'by a semicolon'],
+    ['54 -2 -3', 'form', 'Expected latitude and longitude'],
+    ['54 2° 3°', 'form', 'Expected latitude and longitude'],
     ['54.4 - 2.6', 'form', 'Expected latitude and longitude'],
     ['54 24 30', 'form', 'Expected latitude and longitude'],
     ['91, 2', 'latitude', 'Latitude 91 is out of range: −90 to 90'],
@@ -68,6 +72,7 @@ describe('parseCoordinates', () => {
     ['54 10 60, 2 3', 'minutes', '60 is out of range: seconds'],
     ['54.5 24, 2 3', 'form', 'fraction in the last number only'],
     ['-54 S, 2 E', 'sign', 'not both: -54 S'],
+    ['+54 S, 2 E', 'sign', 'not both: +54 S'],
     ['54 N 3 S', 'letters', 'one of N and S, and one of E and W'],
     ['54° 24° N, 2 W', 'form', 'Expected degrees'],
   ])('refuses "%s": %s', (text, about, words) => {

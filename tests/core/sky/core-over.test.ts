@@ -40,28 +40,55 @@ describe('hour angle and declination', () => {
   });
 });
 
+/** At how many of 1440 hour angles, looked at one by one, the spans say otherwise than the sight does. */
+const wrongHours = (latitudeDegrees: number, declinationDegrees: number, window: SkyWindow): number => {
+  const [latitude, declination] = [radiansFromDegrees(latitudeDegrees), radiansFromDegrees(declinationDegrees)];
+  const spans = hourSpans(latitude, declination, window);
+  const steps = 1440;
+  let wrong = 0;
+  for (let i = 0; i < steps; i++) {
+    const hour = -Math.PI + ((i + 0.5) * 2 * Math.PI) / steps;
+    const expected = isIn(window, sightOf(hour, declination, latitude));
+    const found = spans.some(({ startRadians, lengthRadians }) => {
+      const after = (((hour - startRadians) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
+      return after <= lengthRadians;
+    });
+    if (found !== expected) wrong++;
+  }
+  return wrong;
+};
+
 describe('hourSpans', () => {
   it('holds the same as looking at 1440 hour angles one by one', () => {
     const placeAndWindow = fc.tuple(degreesBetween(-90, 90), degreesBetween(-80, 80), anyWindow);
     fc.assert(
       fc.property(placeAndWindow, ([l, d, window]) => {
-        const [latitude, declination] = [radiansFromDegrees(l), radiansFromDegrees(d)];
-        const spans = hourSpans(latitude, declination, window);
-        const steps = 1440;
-        let wrong = 0;
-        for (let i = 0; i < steps; i++) {
-          const hour = -Math.PI + ((i + 0.5) * 2 * Math.PI) / steps;
-          const expected = isIn(window, sightOf(hour, declination, latitude));
-          const found = spans.some(({ startRadians, lengthRadians }) => {
-            const after = (((hour - startRadians) % (2 * Math.PI)) + 2 * Math.PI) % (2 * Math.PI);
-            return after <= lengthRadians;
-          });
-          if (found !== expected) wrong++;
-        }
-        expect(wrong).toBe(0);
+        expect(wrongHours(l, d, window)).toBe(0);
       }),
       { numRuns: 300, seed: 16 },
     );
+  });
+
+  it.each([
+    [-80, -70, windowOf(90, 100, 10, 70)],
+    [-80, -70, windowOf(120, 70, 50, 110)],
+    [-80, -70, windowOf(240, 100, 30, 90)],
+  ])('so too round the end of the turn: latitude %d, declination %d', (l, d, window) => {
+    const [{ startRadians, lengthRadians } = { startRadians: 0, lengthRadians: 0 }] = hourSpans(
+      radiansFromDegrees(l),
+      radiansFromDegrees(d),
+      window,
+    );
+    expect(startRadians + lengthRadians).toBeGreaterThan(Math.PI);
+    expect(wrongHours(l, d, window)).toBe(0);
+  });
+
+  it('is the whole turn for what never leaves the window: a star that does not set, over all bearings', () => {
+    const spans = hourSpans(radiansFromDegrees(60), radiansFromDegrees(80), windowOf(0, 180, 40, 80));
+    expect(spans).toHaveLength(1);
+    expect(spans[0]?.lengthRadians).toBeCloseTo(2 * Math.PI, 12);
+    // its lowest is 50 degrees up, its highest 70
+    expect(hourSpans(radiansFromDegrees(60), radiansFromDegrees(80), windowOf(0, 180, 71, 80))).toEqual([]);
   });
 });
 

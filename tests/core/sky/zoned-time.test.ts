@@ -65,6 +65,14 @@ describe('instantOf', () => {
     expect(zoneOffset(timeZone, 0)).toBeNull();
   });
 
+  it('counts over the turn of the era: in year 1 the clocks of New York still showed 1 BC (local mean time, −4:56:02)', () => {
+    const yearOne = new Date(0);
+    yearOne.setUTCFullYear(1, 0, 1);
+    yearOne.setUTCHours(0, 0, 0);
+    expect(zoneOffset('America/New_York', yearOne.getTime())).toBe(-(4 * 3600 + 56 * 60 + 2) * 1000);
+    expect(zoneOffset('Etc/UTC', yearOne.getTime() - 1000)).toBe(0);
+  });
+
   it('has no offset for an instant that is no date', () => {
     expect(zoneOffset('Etc/UTC', Number.NaN)).toBeNull();
     expect(zoneOffset('Etc/UTC', 1e17)).toBeNull();

@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { add, normalize, scale, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { holderAlong, holderLuminance } from '../../../core/trace/holder-light.ts';
 import { traceLayers } from '../../../core/trace/layer.ts';
 import { tracePicture } from '../../../core/trace/picture.ts';
 import { exactSeconds } from '../../../core/units/third-stops.ts';
 import { body, bodyAlong, isInTheWay } from '../../../core/walk/body.ts';
 import { onlyPassOf } from '../support/read-pass.ts';
-import { onePassSetup } from '../support/scenes.ts';
+import { discEmitter, onePassSetup, stageWith, standing } from '../support/scenes.ts';
 
 describe('bodyAlong', () => {
   const feet: Vec3 = [1, 0.4, -2];
@@ -175,6 +176,28 @@ describe('bounced light behind whoever holds a lamp', () => {
     };
     expect(middle(false)).toBeGreaterThan(0);
     expect(middle(true)).toBe(0);
+  });
+});
+
+describe('holderLuminance', () => {
+  it('somebody whom the ray meets at one moment of two gives half of what they give at one of one', () => {
+    const lamp = standing([0, 1.5, 0], [0, 1.5, -5], discEmitter(0.02));
+    const pose = { position: [0, 1.2, 0.5] as Vec3, axis: [0, 0, -1] as Vec3 };
+    const ray = { origin: [0, 1, 6] as Vec3, direction: [0, 0, -1] as Vec3 };
+    const here: Vec3 = [0, 0, -2];
+    const aside: Vec3 = [3, 0, -2];
+    const seen = (feet: readonly Vec3[]) => {
+      const taken = { poses: feet.map(() => pose), feet, clothes: 0.4, choice: 0 };
+      const hits = holderAlong(taken, ray, 100);
+      if (!hits) throw new Error('nobody is drawn');
+      return { hits, luminance: holderLuminance(stageWith(), lamp, ray, hits, { u: 0.5, v: 0.5 }, taken) };
+    };
+    const once = seen([here]);
+    expect(once.luminance).toBeGreaterThan(0);
+    const twice = seen([here, aside]);
+    expect(twice.hits[1]).toBeNull();
+    expect(twice.luminance).toBeCloseTo(once.luminance / 2, 12);
+    expect(seen([aside, aside]).luminance).toBe(0);
   });
 });
 

@@ -93,6 +93,24 @@ describe('a wide moon', () => {
   });
 });
 
+describe('a moon out of the picture', () => {
+  it.each([
+    ['behind the camera', -1],
+    ['beside it', 0],
+  ] as const)('%s, wide as it would be: adds nothing', (_, along) => {
+    const [x, y, z] = towardMoon(full);
+    const toward: Vec3 = along < 0 ? [-x, -y, -z] : [-z, 0, x];
+    const canvas = moonCanvas({ ...pictureOf(full, 0, 1200, 1440), toward });
+    expect(canvas.values.every((v) => v === 0)).toBe(true);
+  });
+
+  it('a few degrees past its edge: adds nothing', () => {
+    const [x, y, z] = towardMoon(full);
+    const canvas = moonCanvas({ ...pictureOf(full, 0, 1200, 1440), toward: [x - 0.1 * z, y, z + 0.1 * x] });
+    expect(canvas.values.every((v) => v === 0)).toBe(true);
+  });
+});
+
 describe('a moon out of focus', () => {
   // 26 s before points were no more than the blur shows
   it('400 mm at f/4 focused at 20 m, 960 x 640: drawn within 3 s, its light right (2 %)', () => {

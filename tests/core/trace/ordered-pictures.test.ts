@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { saturationRatio } from '../../../core/camera/exposure.ts';
 import { blendEntries } from '../../../core/setup/blend-entries.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
@@ -82,6 +83,69 @@ describe('OrderedPictures', () => {
     const [own] = masked.schemes as [Scheme];
     const linear = traceBlend(buildWorld(masked, own), own, stones.camera.sensor.pixelsWide, { ...size, samples: 4 });
     expectAlike(bytesOf(steps.at(-1) as DrawnStep), developPicture(linear, 'soft'));
+  });
+
+  it('a map of two frames’ difference has the light of both, as the reference traces it (rel 1e-6), and no bytes', () => {
+    const order = orderOf(stones);
+    const [picture] = order.pictures as [(typeof order.pictures)[0]];
+    const frame = world.frames.at(-1) as WorldFrame;
+    const unlit = { ...frame, lights: frame.lights.filter(({ source }) => source.kind !== 'lamp') };
+    const against = { ...picture.shown, frames: [{ frame: unlit, weight: 1, mask: null, featherShare: 0 }] };
+    const mapOf = (other: typeof against | null) => {
+      const pictures = [{ ...picture, isMap: true, against: other }];
+      return drawn(new OrderedPictures(), { ...order, pictures }).steps[0]?.pictures[0];
+    };
+    const both = mapOf(against);
+    expect(both?.bytes).toBeNull();
+    const expectLight = (ours: Float32Array | null | undefined, shown: WorldFrame) => {
+      const reference = tracePicture(world, shown, { ...size, samples: 1 });
+      expect(ours?.length).toBe(reference.length);
+      expect(reference.every((v, i) => Math.abs((ours?.[i] as number) - v) <= 1e-6 * Math.max(v, 1e-3))).toBe(true);
+      expect(reference.some((v) => v > 0)).toBe(true);
+    };
+    expectLight(both?.linear, frame);
+    expectLight(both?.against, unlit);
+    expect(mapOf(null)?.against).toBeNull();
+  });
+
+  it('marks every second pixel, as on a chessboard, where a channel is full, and no other', () => {
+    const order = orderOf({
+      ...stones,
+      schemes: [
+        {
+          ...scheme,
+          frames: scheme.frames.map((frame) => ({ ...frame, iso: 12800, aperture: 1.4 })),
+        },
+      ],
+    });
+    const bytesWhere = (marksFull: boolean) => {
+      const pictures = order.pictures.map((picture) => ({ ...picture, marksFull }));
+      return bytesOf(drawn(new OrderedPictures(), { ...order, pictures }).steps[0] as DrawnStep);
+    };
+    const [plain, marked] = [bytesWhere(false), bytesWhere(true)];
+    const shown = order.pictures[0]?.shown.frames[0]?.frame as WorldFrame;
+    const linear = tracePicture(world, shown, { ...size, samples: 1 });
+    const full = Array.from({ length: size.width * size.height }, (_, p) =>
+      [0, 1, 2].some((c) => (linear[3 * p + c] as number) >= saturationRatio),
+    );
+    const isWhite = (p: number) => ((p % size.width) + Math.floor(p / size.width)) % 2 === 0;
+    const expected = plain.map((byte, i) => {
+      const p = Math.floor(i / 3);
+      return full[p] && isWhite(p) ? 15 : byte;
+    });
+    expect(full.filter((is) => is).length).toBeGreaterThan(50);
+    expect(full.filter((is) => !is).length).toBeGreaterThan(50);
+    expect(marked).toEqual(expected);
+  });
+
+  it('what was drawn before begins again with its finest step', () => {
+    const pictures = new OrderedPictures();
+    const order = { ...orderOf(stones), size: { width: 99, height: 66 } };
+    const widths = (steps: readonly DrawnStep[]) => steps.map((step) => step.pictures[0]?.width);
+    expect(widths(drawn(pictures, order).steps)).toEqual([96, 99]);
+    const again = drawn(pictures, order);
+    expect(widths(again.steps)).toEqual([99]);
+    expect(traced(again)).toBe(false);
   });
 
   it('grows from 96 pixels wide to at most 480, then to eight samples', () => {

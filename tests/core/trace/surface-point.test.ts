@@ -1,8 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { angleBetween, distance, dot, normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
+import { encodeScan } from '../../../core/scan/scan-code.ts';
+import type { Scan } from '../../../core/setup/schema/setup.ts';
 import { meterReceiver } from '../../../core/trace/meter.ts';
 import { type SurfacePoint, surfaceAlong, surfaceOffset } from '../../../core/trace/surface-point.ts';
-import { discEmitter, halfSpaceBeam, stageWith, standing, subjectOf } from '../support/scenes.ts';
+import { buildStage } from '../../../core/world/stage.ts';
+import { bareGround, discEmitter, halfSpaceBeam, stageWith, standing, subjectOf } from '../support/scenes.ts';
 
 const [radius, centre] = [1, [0, 3, -6] as Vec3];
 const ball = (sides: number) =>
@@ -17,6 +20,45 @@ const across = (sides: number, count: number, y = 0): SurfacePoint[] => {
     return surfaceAlong(stage, eye, normalize(sub([x, centre[1] + y, centre[2]], eye)));
   }).filter((point): point is SurfacePoint => point?.subject === 0);
 };
+
+describe('surfaceAlong on a scan with colours', () => {
+  // a square of 1 m at 1 m height, half of it white and half black: the white is twice as bright as the mean
+  const packed = encodeScan({
+    positions: Float64Array.of(-0.5, 0, 0.5, 0.5, 0, 0.5, 0.5, 0, -0.5, -0.5, 0, -0.5),
+    indices: Uint32Array.of(0, 1, 2, 0, 2, 3),
+    colours: Uint8Array.of(255, 255, 255, 0, 0, 0),
+  });
+  const scan: Scan = {
+    id: 'square',
+    name: 'Square',
+    fileName: 'square.ply',
+    ...packed,
+    sizeMetres: [...packed.sizeMetres] as Scan['sizeMetres'],
+  };
+  const part = { kind: 'scan', scanId: 'square', position: [0, 0, 1] };
+  const reflectances = (reflectance: number) => {
+    const square = subjectOf('square', [part], { finish: { reflectance } });
+    const post = subjectOf('post', [{ kind: 'box', widthMetres: 1, depthMetres: 1, heightMetres: 2 }], {
+      position: [3, 0, 0],
+      finish: { reflectance },
+    });
+    const stage = buildStage(bareGround, [square, post], [scan]);
+    const under = (x: number, z: number) => surfaceAlong(stage, [x, 5, z], [0, -1, 0])?.reflectance;
+    return { white: under(0.2, 0.1), black: under(-0.2, -0.1), post: under(3, 0), ground: under(-3, 0) };
+  };
+
+  it('each triangle returns the finish’s share times its colour over the mean; what has no colours returns the share', () => {
+    const { white, black, post, ground } = reflectances(0.3);
+    for (const c of [0, 1, 2]) expect(white?.[c]).toBeCloseTo(0.6, 6);
+    expect(black).toEqual([0, 0, 0]);
+    expect(post).toEqual([0.3, 0.3, 0.3]);
+    expect(ground).toEqual([0.18, 0.18, 0.18]);
+  });
+
+  it('never more than all of the light', () => {
+    expect(reflectances(0.8).white).toEqual([1, 1, 1]);
+  });
+});
 
 describe('surfaceAlong', () => {
   it('finds the ground straight below: place, normal, reflectance, distance (abs 1e-9)', () => {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Vec3 } from '../../../core/geometry/vec.ts';
-import { body, bodyBehind, bodyOutline, isInTheWay } from '../../../core/walk/body.ts';
+import { body, bodyAlong, bodyBehind, bodyOutline, isInTheWay } from '../../../core/walk/body.ts';
 
 describe('bodyBehind', () => {
   it('stands 0.45 m behind the lamp, opposite its aim on the level, however steep the aim', () => {
@@ -38,6 +38,31 @@ describe('isInTheWay', () => {
   });
 });
 
+describe('bodyAlong', () => {
+  const feet: Vec3 = [2, 0.5, -1];
+  // 0.1 m aside the round caps, of 0.25 m, stand sqrt(0.25² - 0.1²) over and under their middles
+  const cap = Math.sqrt(0.25 ** 2 - 0.1 ** 2);
+  it('straight from above and from below meets the round ends', () => {
+    const down = bodyAlong(feet, [2.1, 10, -1], [0, -1, 0]);
+    expect(down?.t).toBeCloseTo(10 - (0.5 + 1.5 + cap), 12);
+    expect(down?.normal).toEqual([0.1 / 0.25, cap / 0.25, 0].map((v) => expect.closeTo(v, 12)));
+    const up = bodyAlong(feet, [2.1, -3, -1], [0, 1, 0]);
+    expect(up?.t).toBeCloseTo(3 + 0.5 + 0.25 - cap, 12);
+    expect(up?.normal).toEqual([0.1 / 0.25, -cap / 0.25, 0].map((v) => expect.closeTo(v, 12)));
+    expect(bodyAlong(feet, [2.26, 10, -1], [0, -1, 0])).toBeNull();
+    expect(bodyAlong(feet, [2.1, 10, -1], [0, 1, 0])).toBeNull();
+  });
+  it('is not seen from within', () => {
+    for (const height of [0.6, 1.5, 2.2])
+      for (const way of [
+        [1, 0, 0],
+        [0, 1, 0],
+        [0, -1, 0],
+      ] as const)
+        expect(bodyAlong(feet, [2, height, -1], way)).toBeNull();
+  });
+});
+
 describe('bodyOutline', () => {
   const { heightMetres: h, radiusMetres: r } = body;
   it('covers the area of the capsule’s outline, 2 r (h − 2 r) + π r² (1 %)', () => {
@@ -54,5 +79,11 @@ describe('bodyOutline', () => {
       expect(y).toBeGreaterThan(0.5);
       expect(y).toBeLessThan(0.5 + h);
     }
+  });
+  it('from straight above, where all sides are alike, is turned east to west', () => {
+    const { cells, across } = bodyOutline([3, 0, 4], [3, 9, 4], 0.1);
+    expect(across).toEqual([1, 0, 0]);
+    expect(cells.length).toBeGreaterThan(0);
+    for (const [, , z] of cells) expect(z).toBe(4);
   });
 });

@@ -124,6 +124,11 @@ describe('surfaceAt', () => {
     expect(surfaceAt(slope, [1, 1], 9)).toBeCloseTo(1.5, 12);
     expect(surfaceAt(slope, [3, 3], 9)).toBe(Number.NEGATIVE_INFINITY);
   });
+  it('takes no height from what stands upright, though the place lies on it', () => {
+    const wall = [0, 0, -2, 4, 0, -2, 4, 9, -2];
+    expect(surfaceAt(Float64Array.from(wall), [1, 2], 99)).toBe(Number.NEGATIVE_INFINITY);
+    expect(surfaceAt(Float64Array.from([...wall, ...slope]), [1, 2], 99)).toBeCloseTo(1.5, 12);
+  });
   it('leaves out what is higher than the limit', () => {
     expect(surfaceAt(slope, [1, 1], 1.4)).toBe(Number.NEGATIVE_INFINITY);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { luminanceOfLinearSrgb } from '../../../core/colour/srgb.ts';
+import type { GlowDome } from '../../../core/sky/glow-dome.ts';
 import { moonLight } from '../../../core/sky/moon-light.ts';
 import { skyAt } from '../../../core/sky/sky-at.ts';
 import type { SkyInput } from '../../../core/sky/sky-input.ts';
@@ -54,6 +55,28 @@ describe('moonlight on the land', () => {
     const { moon, sky } = onGround(inputAt(0, 0.1));
     const clear = onGround(inputAt(0, 0));
     expect((moon + sky) / (clear.moon + clear.sky)).toBeGreaterThan(0.95);
+  });
+});
+
+describe('the glow of towns', () => {
+  const town = (luminanceAt10DegreesCdM2: number): GlowDome => ({
+    bearingRadians: 1,
+    halfWidthRadians: 0.1,
+    luminanceAt10DegreesCdM2,
+    temperatureKelvin: 2700,
+  });
+  const glows = (...towns: readonly number[]) =>
+    skyLights({ input: inputAt(0, 0), domes: towns.map(town) }, null, 10).filter(({ id }) => id.startsWith('glow'));
+
+  it('is a light for each town that has one, in proportion to it; a dark town gives none', () => {
+    expect(glows(0)).toEqual([]);
+    const [second, third] = glows(0, 0.001, 0.003);
+    expect([second?.id, third?.id]).toEqual(['glow 2', 'glow 3']);
+    expect(third?.source).toEqual(second?.source);
+    expect(luminanceOfLinearSrgb(third?.strength ?? [0, 0, 0])).toBeCloseTo(
+      3 * luminanceOfLinearSrgb(second?.strength ?? [0, 0, 0]),
+      12,
+    );
   });
 });
 

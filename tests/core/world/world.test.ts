@@ -50,6 +50,19 @@ describe('placeOnPath', () => {
   });
 });
 
+describe('poseAt', () => {
+  it('a lamp carried through what it is aimed at points straight down for that moment', () => {
+    const path: readonly PathPoint[] = [
+      { seconds: 0, position: [-1, 1, 0], aim: [0, 1, 0] },
+      { seconds: 1, position: [1, 1, 0], aim: [0, 1, 0] },
+    ];
+    const source = { path, onOff: [0, 1] } as const;
+    expect(poseAt(source, 0.5)).toEqual({ position: [0, 1, 0], axis: [0, -1, 0] });
+    expect(distance(poseAt(source, 0.25).axis, [1, 0, 0])).toBeLessThanOrEqual(1e-12);
+    expect(distance(poseAt(source, 0.75).axis, [-1, 0, 0])).toBeLessThanOrEqual(1e-12);
+  });
+});
+
 describe('buildWorld', () => {
   it('a pass weighs its flux, level and gels: 300 lm at 25 % through 0.5 and 0.8 is 30 lm (rel 1e-12)', () => {
     const gels = [

@@ -1,0 +1,24 @@
+import { describe, expect, it } from 'vitest';
+import { pictureShare } from '../../../core/readings/seen-body.ts';
+import { onlyPassOf } from '../support/read-pass.ts';
+import { onePassSetup } from '../support/scenes.ts';
+
+// level, to the north, 24 mm on 36 x 24: at 10 m the picture is 15 m by 10 m
+const { world } = onlyPassOf(
+  onePassSetup({
+    camera: { position: [0, 0, 1.5], aim: [0, 10, 1.5], focalLengthMm: 24, sensor: { widthMm: 36, heightMm: 24 } },
+    pass: { waypoints: [{ position: [2, 5, 1], aim: [0, 8, 1] }] },
+  }),
+);
+
+describe('pictureShare', () => {
+  it('of a square of 0.125 m at 10 m is its area over that of the picture there (rel 1e-9)', () => {
+    const share = pictureShare(world, [1, 1, -10], [1, 0, 0]);
+    expect(share / (0.125 ** 2 / (15 * 10))).toBeCloseTo(1, 9);
+  });
+
+  it('is nothing behind the lens', () => {
+    expect(pictureShare(world, [0, 1.5, 3], [1, 0, 0])).toBe(0);
+    expect(pictureShare(world, [0, 1.5, 0.0], [0, 0, 1])).toBe(0);
+  });
+});
