@@ -30,7 +30,7 @@ export const glowOverCore: SchemeRule = ({ setup, scheme, world, sky }) => {
       : 0;
   const limit = limits.glowOverCore;
   if (value <= limit) return [];
-  const totals = glows.map((_, i) => ratios.reduce((sum, { own }) => sum + (own[i] ?? 0), 0));
+  const totals = glows.map((_, i) => ratios.reduce((sum, { own }) => sum + (own[i] as number), 0));
   const town = setup.place.glowDomes[totals.indexOf(Math.max(...totals))];
   return [
     {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { depthLimits, hyperfocalMm } from '../../../core/camera/depth-of-field.ts';
-import type { Setup } from '../../../core/setup/schema/setup.ts';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { exactFNumber } from '../../../core/units/third-stops.ts';
 import { framesOf, passAt, told, withBlend } from '../support/blends.ts';
 import { boxAt } from '../support/cautions.ts';
@@ -43,6 +43,14 @@ describe('focus-apart', () => {
     // the wall ends 41 m off
     expect(told(focused(endingAt(12), startingAt(14)), 'focus-apart')).toHaveLength(1);
     expect(told(focused(endingAt(12), startingAt(11)), 'focus-apart')).toEqual([]);
+  });
+
+  it('says nothing of frames that see nothing but sky', () => {
+    const up = framesOf(
+      [6, 20].map((focusMetres) => ({ purpose: 'land', aperture: 2.8, iso: 400, focusMetres })),
+      { camera: { position: [0, -40, 1.5], aim: [0, -30, 11.5], focalLengthMm: 50 } },
+    );
+    expect(told(up, 'focus-apart')).toEqual([]);
   });
 
   it('leaves out a frame that counts in the sky alone, and a gap in which nothing stands that counts', () => {
@@ -107,6 +115,23 @@ describe('shadows-disagree between frames', () => {
     expect(told(litFrom([[45], [-120]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 25]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 80]]), 'shadows-disagree')).toHaveLength(1);
+  });
+});
+
+describe('shadows-disagree of what stands beside the picture', () => {
+  it('says nothing of shadows whose subject the lens does not see: nobody sees what throws them', () => {
+    // the post stands 9 m to the right, past the picture's edge, and its shadows fall into the picture
+    const beside = (aimEast: number) => {
+      const setup = litFrom([[45], [-16]]);
+      const [scheme] = setup.schemes as [Scheme];
+      return {
+        ...setup,
+        camera: { ...setup.camera, aim: [aimEast, 0, 1.5] as [number, number, number] },
+        schemes: [scheme],
+      };
+    };
+    expect(told(beside(0), 'shadows-disagree')).toHaveLength(1);
+    expect(told(beside(-8), 'shadows-disagree')).toEqual([]);
   });
 });
 
