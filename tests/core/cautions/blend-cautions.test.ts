@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { depthLimits, hyperfocalMm } from '../../../core/camera/depth-of-field.ts';
-import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { exactFNumber } from '../../../core/units/third-stops.ts';
 import { framesOf, passAt, told, withBlend } from '../support/blends.ts';
 import { boxAt } from '../support/cautions.ts';
@@ -119,19 +119,16 @@ describe('shadows-disagree between frames', () => {
 });
 
 describe('shadows-disagree of what stands beside the picture', () => {
-  it('says nothing of shadows whose subject the lens does not see: nobody sees what throws them', () => {
-    // the post stands 9 m to the right, past the picture's edge, and its shadows fall into the picture
-    const beside = (aimEast: number) => {
-      const setup = litFrom([[45], [-16]]);
-      const [scheme] = setup.schemes as [Scheme];
-      return {
-        ...setup,
-        camera: { ...setup.camera, aim: [aimEast, 0, 1.5] as [number, number, number] },
-        schemes: [scheme],
-      };
+  it('says nothing of a subject past the picture’s edge, though its shadows fall into the picture', () => {
+    // shadows 20 and 85 degrees to the left of the camera's axis; half the picture is atan(18 / 24) = 36.9 degrees wide
+    const looking = (degreesLeft: number) => {
+      const [sin, cos] = [Math.sin((degreesLeft * Math.PI) / 180), Math.cos((degreesLeft * Math.PI) / 180)];
+      const setup = litFrom([[20], [85]]);
+      const aim: [number, number, number] = [-10 * sin, -8 + 10 * cos, 1.5];
+      return told({ ...setup, camera: { ...setup.camera, aim } }, 'shadows-disagree');
     };
-    expect(told(beside(0), 'shadows-disagree')).toHaveLength(1);
-    expect(told(beside(-8), 'shadows-disagree')).toEqual([]);
+    expect(looking(20)[0]?.value).toBeCloseTo(65, 6);
+    expect(looking(40)).toEqual([]);
   });
 });
 

@@ -70,6 +70,10 @@ describe('person-in-frame', () => {
       ],
     };
     expect(inFrame(9, darkest, other)?.message).toContain('light falls on you');
+    // before a black sky, seen from the ground
+    const low = { camera: { position: [0, -10, 0.01], aim: [0, 0, 1.5] } };
+    const black = { skylight: { illuminanceLux: 0, temperatureKelvin: 6000 } };
+    expect(inFrame(9, black, { ...other, ...low })?.message).toContain('light falls on you');
   });
 
   it('begins where what is behind you is 4 stops under mid-grey', () => {
