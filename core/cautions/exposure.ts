@@ -66,7 +66,8 @@ export const burnt: PassRule = (passCase) => {
   if (!surface || own === null) return null;
   const isAlone = own.stops > limits.burntStops;
   const levels = (isAlone ? levelsAlone : levelsTogether)(passCase, surface);
-  const value = levels[0]?.stops ?? own.stops;
+  // lamps together give no less than the one of them
+  const value = Math.max(own.stops, ...levels.map(({ stops }) => stops));
   // where another pass gives most of the light, it is that one's fault and is said there
   if (value <= limits.burntStops || own.stops < value - 2) return null;
   return {

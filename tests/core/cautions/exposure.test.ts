@@ -31,8 +31,8 @@ describe('too-dark', () => {
   });
 
   it('says that a snoot keeps the light off where the lens sees a wall before the aim', () => {
-    // the lens looks along 0, the lamp along 5 m to the east of it at a point 20 m behind the wall's front: tan = 5/26;
-    // the front itself is seen from the lamp 5 m to the side and 5.5 m ahead: 42 degrees against 11
+    // the lamp stands 5 m beside the lens and points atan(5 / 26) = 11 degrees to its left, at a place behind the wall;
+    // where the lens sees the wall before it is atan(5 / 5.5) = 42 degrees to its left
     const snooted = (snootDegrees: number | null): OnePass => ({
       camera: { position: [0, -6, 1.5], aim: [0, 0, 1.5] },
       subjects: [boxAt('wall', [0, 0, 0], [12, 1, 2.5])],
