@@ -45,6 +45,13 @@ describe('focus-apart', () => {
     expect(told(focused(endingAt(12), startingAt(11)), 'focus-apart')).toEqual([]);
   });
 
+  it('leaves out a frame that has no weight in the blend', () => {
+    const weighed = (weight: number) =>
+      told(withBlend(focused(6, 20), [{ frameId: 'frame-0' }, { frameId: 'frame-1', weight }]), 'focus-apart');
+    expect(weighed(0.1)).toHaveLength(1);
+    expect(weighed(0)).toEqual([]);
+  });
+
   it('says nothing of frames that see nothing but sky', () => {
     const up = framesOf(
       [6, 20].map((focusMetres) => ({ purpose: 'land', aperture: 2.8, iso: 400, focusMetres })),

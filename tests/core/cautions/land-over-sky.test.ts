@@ -102,17 +102,6 @@ describe('land-over-sky', () => {
     expect(codes).not.toContain('land-over-sky');
   });
 
-  it('leaves out a frame that has no weight', () => {
-    const bright = skyStops + limits.landOverSkyStops + 1;
-    const painted = (weight: number) =>
-      wallAt(bright, [
-        { frameId: 'frame-0', weight: 1, where: 'everything' },
-        { frameId: 'frame-1', weight, where: 'everything' },
-      ]);
-    expect(told(painted(1), 'land-over-sky')).toHaveLength(1);
-    expect(told(painted(0), 'land-over-sky')).toEqual([]);
-  });
-
   it('goes where the target is not where the frame counts, and stays where it is', () => {
     const bright = skyStops + limits.landOverSkyStops + 1;
     const masked = (where: string, subjectId: string | null = null) =>
