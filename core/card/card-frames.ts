@@ -39,6 +39,7 @@ export const cardFrames = (
   return runsOf(scheme.frames, isAgain).map((run): CardFrame => {
     const frame = run[0] as Frame;
     const number = scheme.frames.indexOf(frame) + 1;
+    // readings may trail the scheme
     const depth = report.frames[number - 1]?.depth ?? null;
     return {
       number,

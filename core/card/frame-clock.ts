@@ -1,6 +1,6 @@
 import type { Night } from '../setup/schema/setup.ts';
 import { type Cue, countCues, countState } from './count-cues.ts';
-import type { FieldCard } from './field-card.ts';
+import type { CardFrame, FieldCard } from './field-card.ts';
 import { goingOf } from './tonight.ts';
 
 /** A pass within an opening of the shutter, in seconds from when it opens. */
@@ -22,10 +22,13 @@ export interface FrameClock {
 /**
  * The clock of a frame as its passes are to be gone next. One that is gone on foot begins when it was planned to, or as long
  * after the one before it as was planned, where that takes longer than planned. What is past the shutter is cut off.
+ *
+ * @param frameNumber of a frame of the card, from 1
  */
 export const frameClock = (card: FieldCard, frameNumber: number, night: Night | null): FrameClock => {
-  const frame = card.frames.find(({ number, count }) => frameNumber >= number && frameNumber < number + count);
-  const shutterSeconds = frame?.seconds ?? 0;
+  const { delaySeconds, seconds: shutterSeconds } = card.frames.find(
+    ({ number, count }) => frameNumber >= number && frameNumber < number + count,
+  ) as CardFrame;
   let lateSeconds = 0;
   const passes = card.rows
     .filter((row) => row.frameNumber === frameNumber && !row.staysOn)
@@ -35,7 +38,7 @@ export const frameClock = (card: FieldCard, frameNumber: number, night: Night | 
       if (row.isHeld) lateSeconds = Math.max(0, lateSeconds + seconds - row.countSeconds);
       return { rowNumber: row.number, onSeconds, seconds, strokes: row.strokes };
     });
-  return { delaySeconds: frame?.delaySeconds ?? 0, shutterSeconds, passes: passes.flatMap(cutAt(shutterSeconds)) };
+  return { delaySeconds, shutterSeconds, passes: passes.flatMap(cutAt(shutterSeconds)) };
 };
 
 const cutAt =

@@ -12,15 +12,14 @@ const [leastTimes, mostTimes] = [1 / 3, 3] as const;
 const nearestTimes = ({ place, aim, riseMetres }: CardStand): number => {
   const levelMetres = Math.hypot(place[0] - aim[0], place[1] - aim[1]);
   const metres = Math.hypot(levelMetres, riseMetres);
-  if (metres < 1e-6) return 1;
   // not right under what is lit, however high up that is
   const steepest = Math.hypot(Math.min(levelMetres, leastMetres), riseMetres);
   return Math.min(1, Math.max(leastTimes, leastMetres / metres, steepest / metres));
 };
 
-/** The frame of a row. Like frames stand together on the card under the number of their first. */
-export const frameOfRow = (card: FieldCard, row: CardRow): CardFrame | undefined =>
-  card.frames.find(({ rowNumbers }) => rowNumbers.includes(row.number));
+/** The frame of a row of the card. Like frames stand together there under the number of their first. */
+export const frameOfRow = (card: FieldCard, row: CardRow): CardFrame =>
+  card.frames.find(({ rowNumbers }) => rowNumbers.includes(row.number)) as CardFrame;
 
 /** Seconds that a frame needs after a pass for those that are gone on foot after it, as planned. */
 const secondsAfter = ({ rows }: FieldCard, row: CardRow): number => {
@@ -33,7 +32,7 @@ const secondsAfter = ({ rows }: FieldCard, row: CardRow): number => {
 
 /** What the stop rules keep to for a row that was gone in a certain way. */
 export const goingLimits = (card: FieldCard, row: CardRow, going: Going): GoingLimits => ({
-  mostSeconds: (frameOfRow(card, row)?.seconds ?? Number.POSITIVE_INFINITY) - row.onSeconds - secondsAfter(card, row),
+  mostSeconds: frameOfRow(card, row).seconds - row.onSeconds - secondsAfter(card, row),
   staysOn: row.staysOn,
   clockHours: clockHoursFromTurn(radiansFromDegrees(movedStand(card, row.start, going).roundDegrees)),
   heightMetres: row.start.heightMetres,

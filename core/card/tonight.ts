@@ -27,7 +27,7 @@ export const runOf = (
 ): NightRun => ({
   at,
   frameId: row.frameId,
-  frameName: frameOfRow(card, row)?.name ?? `Frame ${row.frameNumber}`,
+  frameName: frameOfRow(card, row).name,
   passId: row.passId,
   passName: row.name,
   seconds: going.seconds,

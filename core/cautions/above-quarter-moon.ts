@@ -10,7 +10,6 @@ const weakerAnyway = ['burnt', 'unreachable-level'];
 
 /** Lux where a lamp points, on a surface that faces it: what a rim gets, whose face is dark to the camera. */
 const pointedLux = ({ light, reading }: ReadPass): number => {
-  if (light.source.kind !== 'lamp') return 0;
   const lumens = luminanceOfLinearSrgb(light.strength);
   return (lumens * emitterPeakPerLumen(light.source.emitter)) / reading.distanceMetres ** 2;
 };

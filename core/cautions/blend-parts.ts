@@ -17,8 +17,8 @@ export interface BlendPart extends FrameCase {
 /** The frames of a scheme as they count in its picture; those without weight don't. */
 export const blendParts = ({ scheme, frames, world }: SchemeCase): BlendPart[] =>
   namedEntries(scheme).flatMap(({ frameId, weight, ...entry }) => {
-    const found = frames.find(({ frame }) => frame.id === frameId);
-    if (!found || weight <= 0) return [];
+    if (weight <= 0) return [];
+    const found = frames.find(({ frame }) => frame.id === frameId) as FrameCase;
     const mask = maskOf(entry, world.stage);
     const counts = (met: number): boolean => isInPart(mask, met);
     const hasLand = mask?.part !== 'sky' && mask?.part !== 'nowhere';

@@ -9,7 +9,8 @@ import type { StarReading } from '../readings/star-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
 import type { WalkLine } from '../readings/walk-lines.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
-import type { World, WorldFrame, WorldLight } from '../world/world.ts';
+import type { World, WorldFrame } from '../world/world.ts';
+import type { LampLight } from './lamp-light.ts';
 
 export type Severity = 'note' | 'warning' | 'danger';
 
@@ -34,7 +35,7 @@ export interface PassCase {
   readonly worldFrame: WorldFrame;
   readonly pass: Pass;
   readonly lamp: Lamp;
-  readonly light: WorldLight;
+  readonly light: LampLight;
   readonly reading: PassReading;
   /** From the pass before; null for the first, for stands, where no way was found, and for a pass looked at alone. */
   readonly walk: Walk | null;

@@ -16,7 +16,7 @@ export const coreHidden: SchemeRule = ({ scheme, world, sky }) => {
     sun.altitudeDegrees <= limits.sunDegrees.nautical;
   const limit = limits.coreHiddenShare;
   if (!isMeant || hiddenShare === null || hiddenShare <= limit) return [];
-  const hider = hiddenBy === null ? undefined : world.stage.subjects[hiddenBy];
+  const hider = world.stage.subjects[hiddenBy as number];
   return [
     {
       code: 'core-hidden',

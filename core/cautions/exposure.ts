@@ -4,7 +4,13 @@ import { emitterPeakPerLumen } from '../photometry/emitter.ts';
 import { beamEscape } from '../readings/beam-escape.ts';
 import { middleMoment } from '../readings/moments.ts';
 import type { PassReading } from '../readings/pass-reading.ts';
-import { type ChannelLevel, channelLevels, luminanceSecondsOf, targetSurface } from '../readings/target-reading.ts';
+import {
+  type ChannelLevel,
+  channelLevels,
+  luminanceSecondsOf,
+  type TargetReading,
+  targetSurface,
+} from '../readings/target-reading.ts';
 import { meterReceiver } from '../trace/meter.ts';
 import type { SurfacePoint } from '../trace/surface-point.ts';
 import { ratioFromStops } from '../units/stops.ts';
@@ -60,7 +66,8 @@ export const burnt: PassRule = (passCase) => {
   if (!surface || own === null) return null;
   const isAlone = own.stops > limits.burntStops;
   const levels = (isAlone ? levelsAlone : levelsTogether)(passCase, surface);
-  const value = levels[0]?.stops ?? own.stops;
+  // lamps together give no less than the one of them
+  const value = Math.max(own.stops, ...levels.map(({ stops }) => stops));
   // where another pass gives most of the light, it is that one's fault and is said there
   if (value <= limits.burntStops || own.stops < value - 2) return null;
   return {
@@ -77,17 +84,15 @@ export const burnt: PassRule = (passCase) => {
 };
 
 /** Share of what the beam's middle would give square on at the target's distance that really lands there. */
-const landingShare = ({ world, light, reading }: PassCase): number => {
+const landingShare = ({ world, light }: PassCase, { illuminanceLux }: TargetReading): number => {
   const { position, aim } = middleMoment(light);
-  const surface = targetSurface(world.stage, world.view.position, aim);
-  if (!surface || light.source.kind !== 'lamp') return 0;
+  const surface = targetSurface(world.stage, world.view.position, aim) as SurfacePoint;
   const best = emitterPeakPerLumen(light.source.emitter) * luminanceOfLinearSrgb(light.strength);
-  return ((reading.target?.illuminanceLux ?? 0) * distance(position, surface.position) ** 2) / Math.max(best, 1e-12);
+  return (illuminanceLux * distance(position, surface.position) ** 2) / Math.max(best, 1e-12);
 };
 
 /** Why no light leaves the lamp toward its target, where that is the reason. */
 const whyNone = ({ world, light }: PassCase): string | null => {
-  if (light.source.kind !== 'lamp') return null;
   if (luminanceOfLinearSrgb(light.strength) <= 0)
     return 'no light leaves the lamp: its level, or a gel, lets none out.';
   const { position, aim } = middleMoment(light);
@@ -126,7 +131,7 @@ export const tooDark: PassRule = (passCase) => {
     );
   }
   if (stops >= limits.tooDarkStops) return null;
-  if (landingShare(passCase) < limits.missesShare)
+  if (landingShare(passCase, reading.target) < limits.missesShare)
     return say(
       'warning',
       `${(-stops).toFixed(0)} stops under mid-grey at the target: hardly any of this light lands there. Aim it again.`,

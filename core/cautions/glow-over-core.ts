@@ -21,16 +21,14 @@ export const glowOverCore: SchemeRule = ({ setup, scheme, world, sky }) => {
     const sum = own.reduce((a, b) => a + b, 0);
     return { own, over: sum / Math.max(luminanceOfLinearSrgb(seenAlong(seen, toward)) - sum, 1e-12) };
   });
-  const value =
-    ratios.length > 0
-      ? percentile(
-          ratios.map(({ over }) => over),
-          0.5,
-        )
-      : 0;
+  // the centre of the core is seen, so there is one at least
+  const value = percentile(
+    ratios.map(({ over }) => over),
+    0.5,
+  );
   const limit = limits.glowOverCore;
   if (value <= limit) return [];
-  const totals = glows.map((_, i) => ratios.reduce((sum, { own }) => sum + (own[i] ?? 0), 0));
+  const totals = glows.map((_, i) => ratios.reduce((sum, { own }) => sum + (own[i] as number), 0));
   const town = setup.place.glowDomes[totals.indexOf(Math.max(...totals))];
   return [
     {

@@ -62,7 +62,7 @@ export const enclosureOf = (stage: Stage, point: Vec3): Enclosure | null => {
     for (const [subject, count] of left) if (count > 0) votes.set(subject, (votes.get(subject) ?? 0) + 1);
   }
   for (const [subject, count] of votes)
-    if (count > feelers.length / 2) return { subject, depthMetres: depths.get(subject) ?? 0 };
+    if (count > feelers.length / 2) return { subject, depthMetres: depths.get(subject) as number };
   return null;
 };
 

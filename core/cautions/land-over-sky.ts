@@ -52,7 +52,7 @@ export const landOverSky: SchemeRule = (schemeCase) => {
   const skyStops = skies.map(({ picture }) => skyLevel(world, picture));
   // a sky that is all white in the file tells nothing of how bright it was; nothing outshines it
   if (skyStops.some((stops) => stops !== null && stops > limits.burntStops - whiteStops)) return [];
-  const sky = blendedStops(mode, skies, (part) => skyStops[skies.indexOf(part)] ?? null);
+  const sky = blendedStops(mode, skies, (part) => skyStops[skies.indexOf(part)] as number | null);
   const there = parts.filter(({ counts }) => counts(land.surface.subject));
   const value = blendedStops(mode, there, ({ worldFrame }) => surfaceStops(world, worldFrame, land.surface)) - sky;
   const limit = limits.landOverSkyStops;

@@ -3,6 +3,7 @@ import type { DepthReading } from '../readings/depth-reading.ts';
 import { middleMoment } from '../readings/moments.ts';
 import { sightOf } from '../readings/sight.ts';
 import { targetSurface } from '../readings/target-reading.ts';
+import type { StageSubject } from '../world/stage.ts';
 import type { Caution, FrameCase, SchemeCase, SchemeRule } from './caution.ts';
 
 type Told = Caution & { readonly frameId: string };
@@ -57,7 +58,7 @@ const nearestLit = (
       const index = stage.subjects.findIndex(({ id }) => id === reading.rim.subjectId);
       for (const { point } of sightOf(stage, view).silhouette(index).face) {
         const at = depthOf(schemeCase, point.position);
-        if (!nearest || at < nearest.at) nearest = { name: stage.subjects[index]?.name ?? '', at, lit };
+        if (!nearest || at < nearest.at) nearest = { name: (stage.subjects[index] as StageSubject).name, at, lit };
       }
     }
   return nearest;

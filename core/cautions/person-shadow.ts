@@ -4,18 +4,19 @@ import { targetSurface } from '../readings/target-reading.ts';
 import type { Pass } from '../setup/schema/setup.ts';
 import { isInTheWay } from '../walk/body.ts';
 import { feetOf } from '../world/holder.ts';
-import { placeAtTime, type WorldLight } from '../world/world.ts';
+import { placeAtTime } from '../world/world.ts';
 import type { PassCase, PassRule } from './caution.ts';
+import { type LampLight, lampLight } from './lamp-light.ts';
 import { limits } from './limits.ts';
 
 /** Moments that two passes share which are looked at. */
 const looks = 16;
 
 /** Share of another lamp's light on its target that whoever holds this one stands in. */
-const shadedShare = ({ world, pass, light }: PassCase, other: Pass, { source }: WorldLight): number => {
+const shadedShare = ({ world, pass, light }: PassCase, other: Pass, { source }: LampLight): number => {
   const { stage, view } = world;
   const [from, to] = [Math.max(pass.on, other.on), Math.min(pass.off, other.off)];
-  if (from >= to || source.kind !== 'lamp' || light.source.kind !== 'lamp') return 0;
+  if (from >= to) return 0;
   let shaded = 0;
   for (let k = 0; k < looks; k++) {
     const seconds = from + ((to - from) * (k + 0.5)) / looks;
@@ -38,9 +39,8 @@ export const personShadow: PassRule = (passCase) => {
   if (pass.held !== 'hand') return null;
   let [value, name] = [0, ''];
   for (const other of frame.passes) {
-    const light = worldFrame.lights.find(({ id, source }) => id === other.id && source.kind === 'lamp');
-    if (other === pass || !light) continue;
-    const share = shadedShare(passCase, other, light);
+    if (other === pass) continue;
+    const share = shadedShare(passCase, other, lampLight(worldFrame, other.id));
     if (share > value) [value, name] = [share, other.name];
   }
   if (value <= limits.personShadowShare) return null;

@@ -1,5 +1,5 @@
 import { add } from '../geometry/vec.ts';
-import { type AmbientWays, ambientWays } from '../readings/ambient-ways.ts';
+import { ambientWays } from '../readings/ambient-ways.ts';
 import { burntPart } from '../readings/burnt-part.ts';
 import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
@@ -17,12 +17,13 @@ import { starViewOf } from '../readings/star-view.ts';
 import { type PassTiming, passTiming, type Walk, walksOf } from '../readings/timing-reading.ts';
 import { unlitLevel } from '../readings/unlit-level.ts';
 import { type WalkLine, walkLines } from '../readings/walk-lines.ts';
-import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
 import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
 import { cautionsOf, cautionsOfScheme } from './all-cautions.ts';
 import type { Caution, FrameCase, ReadPass } from './caution.ts';
+import { lampLight } from './lamp-light.ts';
 import { enclosureOf } from './lamp-place.ts';
 
 /** A pass among the others of its scheme. */
@@ -82,15 +83,13 @@ const cameraInside = (world: World): Caution[] => {
   return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
 };
 
-const noWays: AmbientWays = { moonBearingDegrees: null, glowBearingDegrees: null };
-
-const surroundingsOf = ({ patch, place, walking }: Setup, { frames: [frame] }: World): Surroundings => ({
+const surroundingsOf = ({ patch, place, walking }: Setup, { frames }: World): Surroundings => ({
   patchCorners: patch ? patch.corners.map(worldFromDocument) : null,
-  ways: frame ? ambientWays(place, frame) : noWays,
+  ways: ambientWays(place, frames[0] as WorldFrame),
   clothes: walking.clothes,
 });
 
-/** One pass with its reading and its own cautions; null when its lamp is not there. */
+/** One pass with its reading and its own cautions. */
 const readPass = (
   setup: Setup,
   world: World,
@@ -99,10 +98,9 @@ const readPass = (
   worldFrame: WorldFrame,
   pass: Pass,
   walk: Walk | null,
-): ReadPass | null => {
-  const light = worldFrame.lights.find(({ id, source }) => id === pass.id && source.kind === 'lamp');
-  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-  if (!light || !lamp) return null;
+): ReadPass => {
+  const light = lampLight(worldFrame, pass.id);
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId) as Lamp;
   const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
   const passCase = { world, frame, worldFrame, pass, lamp, light, reading, walk };
   return { ...passCase, cautions: cautionsOf(passCase).map((caution) => ({ ...caution, frameId: frame.id })) };
@@ -115,16 +113,9 @@ export const reportPass = (setup: Setup, scheme: Scheme, frameId: string, passId
   const [frame, worldFrame] = [scheme.frames[at], world.frames[at]];
   const pass = frame?.passes.find(({ id }) => id === passId);
   if (!frame || !worldFrame || !pass) return null;
-  const read = readPass(
-    setup,
-    world,
-    new PassReader(world, surroundingsOf(setup, world)),
-    frame,
-    worldFrame,
-    pass,
-    null,
-  );
-  return read && { reading: read.reading, cautions: read.cautions };
+  const reader = new PassReader(world, surroundingsOf(setup, world));
+  const { reading, cautions } = readPass(setup, world, reader, frame, worldFrame, pass, null);
+  return { reading, cautions };
 };
 
 /** Indices of the subjects that passes are about; of that which the camera looks at where there are none. */
@@ -149,8 +140,8 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
   const orders = frameOrders(scheme);
   const walkTo = walksOf(setup, scheme, world);
   const read = scheme.frames.map((frame, f) =>
-    frame.passes.flatMap(
-      (pass) => readPass(setup, world, reader, frame, world.frames[f] as WorldFrame, pass, walkTo(frame, pass)) ?? [],
+    frame.passes.map((pass) =>
+      readPass(setup, world, reader, frame, world.frames[f] as WorldFrame, pass, walkTo(frame, pass)),
     ),
   );
   const about = aboutSubjects(world, read.flat());
@@ -159,7 +150,7 @@ export const reportScheme = (setup: Setup, scheme: Scheme): SchemeReport => {
     return {
       frame,
       worldFrame,
-      passes: read[f] ?? [],
+      passes: read[f] as ReadPass[],
       depth: depthReading(camera, frame, range),
       stars: starReading(camera, frame, starViewOf(world)),
       outlines: about.flatMap((subject) => outlineReading(world, worldFrame, subject) ?? []),

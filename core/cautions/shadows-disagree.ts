@@ -2,6 +2,7 @@ import { stopsFromMidGrey } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { degreesApart } from '../units/angle.ts';
 import { stopsFromRatio } from '../units/stops.ts';
+import type { StageSubject } from '../world/stage.ts';
 import { type BlendPart, blendParts } from './blend-parts.ts';
 import type { Caution, ReadPass, SchemeCase, SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
@@ -45,7 +46,7 @@ const areTwoSided = (a: Caster, b: Caster): boolean =>
   Math.min(a.offAxisDegrees, b.offAxisDegrees) >= limits.twoSidedDegrees;
 
 const nameOf = ({ world }: SchemeCase, subjectId: string): string =>
-  world.stage.subjects.find(({ id }) => id === subjectId)?.name ?? '';
+  (world.stage.subjects.find(({ id }) => id === subjectId) as StageSubject).name;
 
 /** Keys of two frames, as strong as each other, that throw the shadow of one subject different ways. */
 const betweenFrames = (schemeCase: SchemeCase, casters: readonly Caster[]): Told[] => {

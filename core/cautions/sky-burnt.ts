@@ -3,7 +3,7 @@ import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
 import { skyOf } from '../readings/frame-sky.ts';
 import { percentile } from '../readings/percentile.ts';
 import { skyDirections } from '../readings/sky-directions.ts';
-import type { World, WorldFrame } from '../world/world.ts';
+import type { World, WorldFrame, WorldLight } from '../world/world.ts';
 import { blendParts } from './blend-parts.ts';
 import type { SchemeRule } from './caution.ts';
 import { limits } from './limits.ts';
@@ -11,7 +11,8 @@ import { limits } from './limits.ts';
 /** Median of the sky that a frame sees, stops from mid-grey, be it more than the sensor holds. */
 const skyStopsOf = (world: World, frame: WorldFrame): number => {
   const directions = skyDirections(world);
-  const seconds = frame.lights.find(({ source }) => source.kind === 'sky' || source.kind === 'seen-sky')?.seconds ?? 0;
+  const isSky = ({ source }: WorldLight) => source.kind === 'sky' || source.kind === 'seen-sky';
+  const { seconds } = frame.lights.find(isSky) as WorldLight;
   const luminanceAt = skyOf(world.stage, frame);
   const values = directions.map((toward) => luminanceOfLinearSrgb(luminanceAt(toward)) * seconds);
   return values.length > 0 ? stopsFromMidGrey(percentile(values, 0.5), frame.exposure) : Number.NEGATIVE_INFINITY;

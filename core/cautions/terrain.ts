@@ -2,6 +2,7 @@ import { cameraFeet } from '../readings/camera-feet.ts';
 import { fromMiddle, nearestOnWay } from '../readings/hazard-ground.ts';
 import { momentsOf } from '../readings/moments.ts';
 import { onLevel } from '../readings/walk-ground.ts';
+import type { PassKey } from '../readings/walk-lines.ts';
 import type { Hazard } from '../setup/schema/setup.ts';
 import { feetOf } from '../world/holder.ts';
 import type { Caution, ReadPass, SchemeCase, SchemeRule } from './caution.ts';
@@ -63,10 +64,10 @@ const atCamera = ({ scheme, world }: SchemeCase, hazard: Hazard): Told[] => {
 /** A walk leads through a hazard that it does not begin or end in: there is no way round. */
 const crossing = ({ setup, scheme, walks }: SchemeCase): Told[] =>
   walks.flatMap(({ from, to, points, hazardIds }) => {
-    const at = to ?? from;
-    if (!at) return [];
-    const nameOf = (key: typeof at): string =>
-      scheme.frames.find(({ id }) => id === key.frameId)?.passes.find(({ id }) => id === key.passId)?.name ?? '';
+    // not from the camera to itself
+    const at = (to ?? from) as PassKey;
+    const nameOf = ({ frameId, passId }: PassKey) =>
+      scheme.frames.find(({ id }) => id === frameId)?.passes.find(({ id }) => id === passId)?.name;
     const way = `from ${from ? `“${nameOf(from)}”` : 'the camera'} to ${to ? `“${nameOf(to)}”` : 'the camera'}`;
     return setup.hazards.flatMap((hazard): Told[] => {
       const limit = hazard.radiusMetres;

@@ -22,6 +22,8 @@ const keel = { halfMetres: 0.035, deepMetres: 0.08 };
 const sunkMetres = 0.02;
 const ribCount = 7;
 
+type BoxDraft = Extract<PartDraft, { kind: 'box' }>;
+
 const loft = (name: string, sections: readonly Section[]): PartDraft => ({
   kind: 'loft',
   name,
@@ -128,10 +130,10 @@ const hullParts = (hull: HullShape): { readonly parts: readonly PartDraft[]; rea
       return part.sections.flatMap(({ northMetres, outline }) =>
         outline.map(([east, up]): Place => [east, northMetres, up]),
       );
-    if (part.kind !== 'box') return [];
-    const [, north, low] = part.position as Place;
-    return [low, low + part.heightMetres].flatMap((up) =>
-      [-1, 1].map((side): Place => [(side * part.widthMetres) / 2, north, up]),
+    const { position, widthMetres, heightMetres } = part as BoxDraft;
+    const [, north, low] = position as Place;
+    return [low, low + heightMetres].flatMap((up) =>
+      [-1, 1].map((side): Place => [(side * widthMetres) / 2, north, up]),
     );
   });
   return { parts, extremes };

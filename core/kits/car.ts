@@ -54,7 +54,7 @@ export const car: Kit = {
     { key: 'heightMetres', label: 'Height', unit: 'm', min: 1.2, max: 1.9, initial: 1.45, step: 0.05 },
     { key: 'paint', label: 'Paint', unit: '', min: 0, max: 1, initial: 0, step: 1, choices: paintChoices },
   ],
-  make: ({ lengthMetres: length = 4.2, widthMetres: width = 1.75, heightMetres: height = 1.45, paint }) => ({
+  make: ({ lengthMetres: length = 4.2, widthMetres: width = 1.75, heightMetres: height = 1.45, paint = 0 }) => ({
     finish: paintFinish(paint),
     parts: tidyParts(vehicleParts(side, { length, width, height })),
   }),

@@ -157,7 +157,7 @@ export const drystoneWall: Kit = {
       tones: tonesOf(stoneFinish, 0.18),
       random,
     };
-    const copeMetres = [0, 0.27, 0.1][copeKind] ?? 0;
+    const copeMetres = [0, 0.27, 0.1][copeKind] as number;
     const bed = heightMetres - copeMetres;
     const courses = coursesOf(random, bed);
     const stones = courses.flatMap((course, i) => courseStones(wall, course, i === 0));

@@ -13,6 +13,8 @@ const biteMetres = 0.08;
 const roof = { thickMetres: 0.14, overhangMetres: 0.22, sunkMetres: 0.03 };
 /** What is left of wall beside and over a doorway or window at least. */
 const leastWallMetres = 0.2;
+/** Of a lintel; it fits under the eaves. */
+const lintelMetres = 0.18;
 
 interface Hut {
   readonly width: number;
@@ -87,9 +89,8 @@ const dressings = (hut: Hut, openings: readonly Opening[], finish: FinishDraft):
       heightMetres: high,
       finish,
     });
-    const room = Math.min(0.18, hut.eaves - sillMetres - heightMetres - 0.01);
     return [
-      ...(room > 0.03 ? [stone('Lintel', sillMetres + heightMetres + 0.002, widthMetres + 0.3, room, 0.02)] : []),
+      stone('Lintel', sillMetres + heightMetres + 0.002, widthMetres + 0.3, lintelMetres, 0.02),
       ...(sillMetres > 0.15 ? [stone('Sill', sillMetres - 0.09, widthMetres + 0.16, 0.088, 0.05)] : []),
     ];
   });

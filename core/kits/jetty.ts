@@ -159,7 +159,7 @@ export const jetty: Kit = {
     const parts = [
       ...boards(deck, boardMetres, gapMetres, random),
       ...under(deck, places),
-      ...(railSides[railed] ?? []).flatMap((side) => railOn(deck, places, side)),
+      ...(railSides[railed] as readonly number[]).flatMap((side) => railOn(deck, places, side)),
     ];
     return { finish: finishNamed('weathered-timber'), parts: tidyParts(parts) };
   },

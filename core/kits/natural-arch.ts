@@ -1,6 +1,7 @@
 import { finishNamed } from '../setup/finish-presets.ts';
 import type { Kit, PartDraft } from './kit.ts';
 import { between, seedFrom } from './shared/between.ts';
+import type { Place } from './shared/frame.ts';
 import { roughExtents } from './shared/rough-extents.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
 
@@ -131,10 +132,10 @@ export const naturalArch: Kit = {
       stepMetres > 0
         ? [-1, 1].flatMap((side) => stepParts(side * ring.radius * Math.sin(ring.half), leg, stepMetres, 3, random))
         : [];
-    const arch = [archPart(shape, rough), ...legParts(shape, ring, rough)].map((each) => ({
-      ...each,
-      position: [(each.position?.[0] ?? 0) + shift, 0, each.position?.[2] ?? 0] as [number, number, number],
-    }));
+    const arch = [archPart(shape, rough), ...legParts(shape, ring, rough)].map((each) => {
+      const [east, , up] = each.position as Place;
+      return { ...each, position: [east + shift, 0, up] as [number, number, number] };
+    });
     return { finish: finishNamed('sandstone'), parts: tidyParts([...arch, ...steps]) };
   },
 };

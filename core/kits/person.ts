@@ -175,7 +175,7 @@ export const person: Kit = {
     { key: 'clothes', label: 'Clothes', unit: '', min: 0, max: 1, initial: 0, step: 1, choices: ['Dark', 'Light'] },
   ],
   make: ({ heightMetres = 1.75, pose = 0, pointsUpDegrees = 35, seatMetres = 0, clothes }) => {
-    const named = poses[pose] ?? 'standing';
+    const named = poses[pose] as Pose;
     const joints = jointsOf(named, radiansFromDegrees(pointsUpDegrees), seatMetres / heightMetres);
     const [skin, boots] = [finishNamed('skin'), finishNamed('dark-clothes')];
     const parts = [

@@ -59,7 +59,7 @@ export const silo: Kit = {
     const count = Math.round(hoops);
     // hoops and eaves are part of the width that was typed
     const radius = diameterMetres / 2 - 0.06;
-    const high = Math.min(radius * (roofShares[roof] ?? 0.45), heightMetres * 0.5);
+    const high = Math.min(radius * (roofShares[roof] as number), heightMetres * 0.5);
     const eaves = heightMetres - high;
     const body: PartDraft[] = [
       { kind: 'cylinder', name: 'Body', radiusMetres: radius, heightMetres: eaves, sides },

@@ -110,8 +110,8 @@ const fittedCrown = (crown: readonly Ball[], { high, wide, clear }: Tree): Ball[
         ...ball,
         position: [(east - middle) * level, north * level, clear + (up - clear) * upright],
         radiusMetres: ball.radiusMetres * level,
-        radiusNorthMetres: (ball.radiusNorthMetres ?? ball.radiusMetres) * level,
-        heightMetres: (ball.heightMetres ?? 0) * upright,
+        radiusNorthMetres: (ball.radiusNorthMetres as number) * level,
+        heightMetres: (ball.heightMetres as number) * upright,
       };
     });
   }

@@ -55,7 +55,7 @@ export const van: Kit = {
     { key: 'heightMetres', label: 'Height', unit: 'm', min: 1.7, max: 3.2, initial: 2.2, step: 0.05 },
     { key: 'paint', label: 'Paint', unit: '', min: 0, max: 1, initial: 0, step: 1, choices: paintChoices },
   ],
-  make: ({ lengthMetres: length = 5.2, widthMetres: width = 1.95, heightMetres: height = 2.2, paint }) => ({
+  make: ({ lengthMetres: length = 5.2, widthMetres: width = 1.95, heightMetres: height = 2.2, paint = 0 }) => ({
     finish: paintFinish(paint),
     parts: tidyParts(vehicleParts(side, { length, width, height })),
   }),

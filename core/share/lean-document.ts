@@ -36,7 +36,6 @@ const branchOf = ({ options = [], discriminator }: Def, value: unknown): z.ZodTy
 const leanObject = (shape: Readonly<Record<string, z.ZodType>>, value: Readonly<Record<string, unknown>>) => {
   const lean: Record<string, unknown> = {};
   for (const [key, field] of Object.entries(shape)) {
-    if (!Object.hasOwn(value, key)) continue;
     const { type } = defOf(field);
     const hasDefault = type === 'default' || type === 'prefault';
     if (!hasDefault || defaultOf(field) !== JSON.stringify(value[key])) lean[key] = leanValue(field, value[key]);
@@ -46,7 +45,7 @@ const leanObject = (shape: Readonly<Record<string, z.ZodType>>, value: Readonly<
 
 const leanValue = (schema: z.ZodType, value: unknown): unknown => {
   const def = defOf(schema);
-  if (def.innerType) return value === null ? null : leanValue(def.innerType, value);
+  if (def.innerType) return leanValue(def.innerType, value);
   if (def.shape && isRecord(value)) return leanObject(def.shape, value);
   const { element } = def;
   if (element && Array.isArray(value)) return value.map((item) => leanValue(element, item));

@@ -25,7 +25,7 @@ const isSeenOn = ({ temperatureKelvin }: Lamp, { shiftMired }: GelPreset): boole
 };
 
 const gelsFor = (lamp: Lamp): GelStack[] => {
-  const presets = comparedGels.flatMap((wanted) => gelPresets.find(({ name }) => name === wanted) ?? []);
+  const presets = comparedGels.map((wanted) => gelPresets.find(({ name }) => name === wanted) as GelPreset);
   return [{ name: 'no gel', gels: [] }, ...presets.filter((preset) => isSeenOn(lamp, preset)).map(stackOf)];
 };
 

@@ -18,7 +18,7 @@ export interface FoundPass {
   readonly camera: Camera;
 }
 
-/** Finds a pass by its ids. Throws `SweepError` when a scheme, frame, pass or lamp is not there. */
+/** Finds a pass by its ids. Throws `SweepError` when a scheme, frame or pass is not there. */
 export const passAt = (setup: Setup, { schemeId, frameId, passId }: PassPlace): FoundPass => {
   const scheme = setup.schemes.find(({ id }) => id === schemeId);
   if (!scheme) throw new SweepError('pass', `must be in a scheme of the setup; there is no scheme "${schemeId}"`);
@@ -26,7 +26,6 @@ export const passAt = (setup: Setup, { schemeId, frameId, passId }: PassPlace): 
   if (!frame) throw new SweepError('pass', `must be in a frame of the scheme; there is no frame "${frameId}"`);
   const pass = frame.passes.find(({ id }) => id === passId);
   if (!pass) throw new SweepError('pass', `must be one of the frame; there is no pass "${passId}"`);
-  const lamp = setup.lamps.find(({ id }) => id === pass.lampId);
-  if (!lamp) throw new SweepError('pass', `must use a lamp of the setup; there is no lamp "${pass.lampId}"`);
+  const lamp = setup.lamps.find(({ id }) => id === pass.lampId) as Lamp;
   return { scheme, frame, pass, lamp, camera: scheme.camera ?? setup.camera };
 };

@@ -3,9 +3,9 @@ import { middleMoment } from '../readings/moments.ts';
 import { passSubject } from '../readings/pass-subject.ts';
 import { sightOf } from '../readings/sight.ts';
 import { targetSurface } from '../readings/target-reading.ts';
-import type { Setup } from '../setup/schema/setup.ts';
+import type { Pass, Setup } from '../setup/schema/setup.ts';
 import { ratioFromStops } from '../units/stops.ts';
-import { buildWorld, type WorldLight } from '../world/world.ts';
+import { buildWorld, type WorldFrame, type WorldLight } from '../world/world.ts';
 import { dosedCell, plainCell, type SweepCell } from './cell.ts';
 import type { FoundPass } from './pass-at.ts';
 import { SweepError } from './sweep-error.ts';
@@ -22,12 +22,12 @@ interface Key {
 const keyOf = (setup: Setup, { scheme, frame, pass }: FoundPass): Key => {
   const world = buildWorld(setup, { ...scheme, frames: [frame] });
   const { stage, view } = world;
-  const lamps = (world.frames[0]?.lights ?? []).filter(({ source }) => source.kind === 'lamp');
-  const doseOn = (light: WorldLight | undefined, subject: number): number | null =>
-    light ? bestDose([[light, sightOf(stage, view).faceLight(subject, light.source)]]) : null;
+  const lamps = (world.frames[0] as WorldFrame).lights.filter(({ source }) => source.kind === 'lamp');
+  const doseOn = (light: WorldLight, subject: number): number | null =>
+    bestDose([[light, sightOf(stage, view).faceLight(subject, light.source)]]);
   const onSubject = (passId: string, subjectId: string): number | null =>
     doseOn(
-      lamps.find(({ id }) => id === passId),
+      lamps.find(({ id }) => id === passId) as WorldLight,
       stage.subjects.findIndex(({ id }) => id === subjectId),
     );
   const others = lamps.flatMap((light) => {
@@ -42,9 +42,10 @@ const keyOf = (setup: Setup, { scheme, frame, pass }: FoundPass): Key => {
   if (!lit || !key)
     throw new SweepError('pass', 'must have a key beside it: another pass of its frame that lights a subject');
   return {
-    name: frame.passes.find(({ id }) => id === key.passId)?.name ?? '',
+    name: (frame.passes.find(({ id }) => id === key.passId) as Pass).name,
     doseLuxSeconds: key.luxSeconds,
-    sweptDoseLuxSeconds: onSubject(pass.id, lit.subjectId) ?? 0,
+    // the camera sees what the key lights
+    sweptDoseLuxSeconds: onSubject(pass.id, lit.subjectId) as number,
   };
 };
 

@@ -40,8 +40,8 @@ const deviation = (values: readonly number[]): number => {
 
 /** Half a step of eight bits about a linear value. */
 const halfStep = (linear: number): number => {
-  const code = linearOfCode.findIndex((value) => value >= linear);
-  const at = code < 0 ? 255 : Math.max(code, 1);
+  const code = linearOfCode.findLastIndex((value) => value < linear) + 1;
+  const at = Math.min(Math.max(code, 1), 255);
   return ((linearOfCode[at] as number) - (linearOfCode[at - 1] as number)) / 2;
 };
 
@@ -66,7 +66,13 @@ const levelOf = (values: readonly number[], quarter: readonly number[]): Channel
  * @param patch at least one pixel each way
  */
 export const spotLevel = ({ data, width, height }: PixelPatch): SpotLevel => {
-  const [red, green, blue, luminance, quarter]: number[][] = [[], [], [], [], []];
+  const [red, green, blue, luminance, quarter]: [number[], number[], number[], number[], number[]] = [
+    [],
+    [],
+    [],
+    [],
+    [],
+  ];
   const full = { red: 0, green: 0, blue: 0 };
   for (let y = 0; y < height; y++)
     for (let x = 0; x < width; x++) {
@@ -75,17 +81,17 @@ export const spotLevel = ({ data, width, height }: PixelPatch): SpotLevel => {
       const at = 4 * (y * width + x);
       const codes = [data[at], data[at + 1], data[at + 2]] as [number, number, number];
       const linear = codes.map((code) => linearOfCode[code] as number) as [number, number, number];
-      red?.push(linear[0]);
-      green?.push(linear[1]);
-      blue?.push(linear[2]);
-      luminance?.push(luminanceOfLinearSrgb(linear));
-      quarter?.push((across < 0 ? 0 : 1) + (down < 0 ? 0 : 2));
+      red.push(linear[0]);
+      green.push(linear[1]);
+      blue.push(linear[2]);
+      luminance.push(luminanceOfLinearSrgb(linear));
+      quarter.push((across < 0 ? 0 : 1) + (down < 0 ? 0 : 2));
       (['red', 'green', 'blue'] as const).forEach((channel, c) => {
         if ((codes[c] as number) >= fullCode) full[channel]++;
       });
     }
-  const pixels = green?.length ?? 0;
-  const level = (values: number[] | undefined) => levelOf(values ?? [], quarter ?? []);
+  const pixels = green.length;
+  const level = (values: number[]) => levelOf(values, quarter);
   return {
     red: level(red),
     green: level(green),

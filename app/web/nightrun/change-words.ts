@@ -9,11 +9,10 @@ import { heightWords, levelWords, secondsWords, troubleWords, verdictWords } fro
 const whyNotCount = (card: FieldCard, row: CardRow, { seconds }: Going, verdict: Verdict): string => {
   if (row.staysOn) return 'this lamp is on all the time';
   if (verdict === 'too-bright') return `${secondsWords(seconds / 2)} is too short to count`;
-  const frame = frameOfRow(card, row);
-  const shutter = frame ? ` ${shutterText(frame)} s` : '';
+  const shutter = shutterText(frameOfRow(card, row));
   const others = card.rows.some((each) => each !== row && each.frameId === row.frameId && !each.staysOn);
   const withWhat = others ? ' with the other passes' : row.onSeconds > 0 ? ` after ${secondsWords(row.onSeconds)}` : '';
-  return `${secondsWords(seconds * 2)} don’t fit in the${shutter} shutter${withWhat}`;
+  return `${secondsWords(seconds * 2)} don’t fit in the ${shutter} s shutter${withWhat}`;
 };
 
 /** What else helps where count and place are at their ends. */

@@ -50,7 +50,7 @@ export const unlitWords = ({ count, gapSeconds }: CardFrame): string =>
 /** "Frame 2 of 3 · Painted", and what the camera is set to for it. */
 export const frameWords = (card: FieldCard, row: CardRow): readonly [string, string] => {
   const frame = frameOfRow(card, row);
-  return frame ? [frameTitle(card, frame), `shutter ${exposureWords(card, frame)}`] : [`Frame ${row.frameNumber}`, ''];
+  return [frameTitle(card, frame), `shutter ${exposureWords(card, frame)}`];
 };
 
 /** "overhead, 2.1 m". */

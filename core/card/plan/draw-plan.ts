@@ -4,7 +4,7 @@ import { cameraShapes } from './camera-shapes.ts';
 import { clockShapes } from './clock-shapes.ts';
 import { landShapes } from './land-shapes.ts';
 import { keyOfRow } from './pass-key.ts';
-import { placeCircles } from './place-circles.ts';
+import { type PlacedCircle, placeCircles } from './place-circles.ts';
 import type { PlanData } from './plan-data.ts';
 import { type Box, planFrame } from './plan-frame.ts';
 import { aimShapes, leaderShapes, numberCircle, wayShapes } from './row-shapes.ts';
@@ -27,10 +27,7 @@ export const drawPlan = (card: FieldCard, data: PlanData, box: Box): Shape[] => 
     box,
     [mark, camera],
   );
-  const placed = card.rows.flatMap((row, r) => {
-    const circle = circles[r];
-    return circle ? [{ row, circle }] : [];
-  });
+  const placed = card.rows.map((row, r) => ({ row, circle: circles[r] as PlacedCircle }));
   const shown = new Set([null, ...card.rows.map(keyOfRow)]);
   const walks = data.walks.filter(({ from, to }) => shown.has(from) && shown.has(to));
   const drawn: Shape[] = [

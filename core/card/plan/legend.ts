@@ -12,10 +12,8 @@ interface Sign {
 }
 
 const across =
-  (dash?: readonly [number, number]) =>
-  (x: number, y: number): Shape[] => [
-    { kind: 'line', x1: x, y1: y, x2: x + 8, y2: y, width: stroke, ...(dash ? { dash } : {}) },
-  ];
+  (dash: readonly [number, number]) =>
+  (x: number, y: number): Shape[] => [{ kind: 'line', x1: x, y1: y, x2: x + 8, y2: y, width: stroke, dash }];
 
 /** Words that stand in the rows, and what they mean. */
 const onWords = (x: number, y: number): Shape[] => [

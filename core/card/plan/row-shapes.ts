@@ -19,11 +19,16 @@ export const numberCircle = (number: number, [x, y]: GroundPoint, radius = circl
   },
 ];
 
+/** Places that lie nearer to each other than this on paper are one, millimetres. */
+const restsMm = 1e-3;
+
 /** The way of a lamp that moves: dashed, with an arrow at its end. */
 export const wayShapes = ({ way }: CardRow, { place }: PlanFrame): Shape[] => {
   const places = way.map(place);
-  const [last, before] = [places.at(-1), places.at(-2)];
-  if (!last || !before) return [];
+  const last = places.at(-1) as GroundPoint;
+  // a lamp may rest at its end: the arrow goes by where it last came from
+  const before = places.findLast((place) => Math.hypot(last[0] - place[0], last[1] - place[1]) > restsMm);
+  if (!before) return [];
   return [
     { kind: 'path', path: openPath(places), width: stroke, fill: 'none', dash: wayDash },
     arrowHead(last, [last[0] - before[0], last[1] - before[1]]),

@@ -13,7 +13,8 @@ const longestBar = 34;
 /** A bar of a round length with its ticks, and the scale in words, at the plan's lower left corner. */
 export const scaleShapes = ({ box, scale }: PlanFrame, lengths: FieldCard['lengths']): Shape[] => {
   const unitMm = ((lengths === 'feet' ? footMetres : 1) * 1000) / scale;
-  const units = roundLengths.findLast((each) => each * unitMm <= longestBar) ?? 1;
+  // a metre takes 20 mm at the largest scale
+  const units = roundLengths.findLast((each) => each * unitMm <= longestBar) as number;
   const [x, y, long] = [box.x + 2.5, box.y + box.height - 2.5, units * unitMm];
   const tick = (at: number): Shape => ({ kind: 'line', x1: at, y1: y - 1.6, x2: at, y2: y, width: stroke });
   return [

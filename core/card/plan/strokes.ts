@@ -18,14 +18,13 @@ export const crossAt = ([x, y]: GroundPoint, half = 2.2): Shape => ({
 
 const text = ([x, y]: GroundPoint): string => `${x.toFixed(3)} ${y.toFixed(3)}`;
 
-/** SVG path through places on paper. */
-export const openPath = (places: readonly GroundPoint[]): string =>
-  places.length < 2 ? '' : `M${places.map(text).join('L')}`;
-export const closedPath = (places: readonly GroundPoint[]): string => (places.length < 3 ? '' : `${openPath(places)}Z`);
+/** SVG path through places on paper: two or more, three or more where it is closed. */
+export const openPath = (places: readonly GroundPoint[]): string => `M${places.map(text).join('L')}`;
+export const closedPath = (places: readonly GroundPoint[]): string => `${openPath(places)}Z`;
 
-/** A head of an arrow at a place, pointing along a way; sides of about 2.4 mm. */
+/** A head of an arrow at a place, pointing along a way that is not nought; sides of about 2.4 mm. */
 export const arrowHead = ([x, y]: GroundPoint, [dx, dy]: GroundPoint): Shape => {
-  const length = Math.hypot(dx, dy) || 1;
+  const length = Math.hypot(dx, dy);
   const [ux, uy] = [dx / length, dy / length];
   const side = (s: 1 | -1): GroundPoint => [x - 2.4 * ux - s * 0.95 * uy, y - 2.4 * uy + s * 0.95 * ux];
   return { kind: 'path', path: closedPath([[x, y], side(1), side(-1)]), width: 0, fill: 'black' };

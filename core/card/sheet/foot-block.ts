@@ -15,7 +15,7 @@ export const cautionLines = (card: FieldCard, width: number, measure: Measure, m
   return [...texts.slice(0, count).flat(), `And ${texts.length - count} more: see the screen.`];
 };
 
-/** Cautions of the scheme in at most so many lines, and what holds always. */
+/** Cautions of the scheme in at most so many lines, one or more, and what holds always. */
 export const footBlock = (
   card: FieldCard,
   x: number,
@@ -24,7 +24,7 @@ export const footBlock = (
   measure: Measure,
   mostLines: number,
 ): Block => {
-  const cautions = mostLines > 0 ? cautionLines(card, width, measure, mostLines) : [];
+  const cautions = cautionLines(card, width, measure, mostLines);
   return stacked(top, [
     (at) => textLines(cautions, type.body, x, at),
     (at) =>

@@ -95,11 +95,9 @@ const rowShapes = (
   for (const { key, widthMm } of rowColumns(width)) {
     const room = widthMm - 1.6;
     const put = ([large, small, style = type.body, number]: Cell, at: number) => {
-      const isAlone = small === '';
-      const y = at + (isAlone ? each / 2 + capMm(style) / 2 : firstLine(each));
-      shapes.push(text(large, style, left, y));
-      const line = wrapped(small, type.body, room, measure, 1)[0];
-      if (line) shapes.push(text(line, type.body, left, at + secondLine(each)));
+      shapes.push(text(large, style, left, at + firstLine(each)));
+      for (const line of wrapped(small, type.body, room, measure, 1))
+        shapes.push(text(line, type.body, left, at + secondLine(each)));
       const after = left + measure(`${small} `, type.body);
       if (number) shapes.push(text(number, type.numeral, after, at + secondLine(each)));
     };

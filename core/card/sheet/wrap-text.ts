@@ -21,7 +21,7 @@ export const shortened = (text: string, style: TextStyle, widthMm: number, measu
 
 /**
  * A text in lines of a width, broken between words; a word that is longer than a line is cut short. What does not fit in
- * `mostLines` is left out, and the last line ends in an ellipsis.
+ * `mostLines`, one or more, is left out, and the last line ends in an ellipsis.
  */
 export const wrapped = (
   text: string,
@@ -45,7 +45,6 @@ export const wrapped = (
     }
     if (line !== '') lines.push(line);
     line = measure(word, style) <= widthMm ? word : shortened(word, style, widthMm, measure);
-    if (lines.length === mostLines) return lines;
   }
   return line === '' ? lines : [...lines, line];
 };

@@ -81,5 +81,5 @@ export const heightAt = ({ spots }: BrokenTop, place: number): number => {
     if (across < before - 1e-9 || across > e + 1e-9) return;
     lowest = Math.min(lowest, e > before ? up + ((u - up) * (across - before)) / (e - before) : Math.min(u, up));
   });
-  return lowest === Number.POSITIVE_INFINITY ? 0 : lowest;
+  return lowest;
 };

@@ -21,7 +21,7 @@ export interface FaceStone {
   /** Whether its other end is a face too; it is then as deep as said, skew and all. */
   readonly through?: boolean;
   /** How much of its corners is knocked off at most, as a share of its smaller side. */
-  readonly wornShare?: number;
+  readonly wornShare: number;
   readonly finish: FinishDraft;
 }
 
@@ -50,7 +50,7 @@ const shrunk = (outline: Outline, width: number, height: number, byMetres: numbe
 /** The stone as a loft of 32 triangles (44 where it goes through), none of whose corners stands south of the face. */
 export const faceStone = (stone: FaceStone, random: () => number): LoftDraft => {
   const { widthMetres: width, heightMetres: height, bevelMetres, skewDegrees, through = false } = stone;
-  const outline = unevenOutline(random, width, height, stone.wornShare ?? 0.14);
+  const outline = unevenOutline(random, width, height, stone.wornShare);
   const face = shrunk(outline, width, height, bevelMetres);
   const bevelDepth = Math.min(bevelMetres * between(random, 0.5, 1.1), stone.depthMetres / 3);
   const turns = {

@@ -75,7 +75,7 @@ const stepsOfSide = (planks: number, step: number): (readonly [share: number, in
       const at = k / pieces;
       return [(plank + at) / count, top * (1 - at)] as const;
     });
-  }).flatMap((points, plank) => (plank > 0 && step === 0 ? points.slice(1) : points));
+  }).flat();
 };
 
 /** The inside of the planking: a half ellipse again. */

@@ -16,8 +16,8 @@ export const loftExtents = (
   return { low: [least(0), least(1), least(2)], high: [most(0), most(1), most(2)] };
 };
 
-/** The same loft moved. */
+/** The same loft, which has a position, moved. */
 export const shifted = (loft: LoftDraft, [east, north, up]: readonly [number, number, number]): LoftDraft => {
-  const [e, n, u] = loft.position ?? [0, 0, 0];
+  const [e, n, u] = loft.position as [number, number, number];
   return { ...loft, position: [e + east, n + north, u + up] };
 };

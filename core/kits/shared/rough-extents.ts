@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import { part } from '../../setup/schema/part.ts';
 import { localMesh } from '../../world/local-mesh.ts';
 import type { PartDraft } from '../kit.ts';
@@ -12,9 +13,7 @@ export interface Extents {
 
 /** Lowest and highest [east, north, up] of an uneven part where it stands, metres: of the very triangles it will have. */
 export const roughExtents = (draft: SolidDraft): Extents => {
-  const solid = part.parse(draft);
-  if (solid.kind === 'scan') throw new Error('a kit makes no scans');
-  const corners = localMesh(solid).positions;
+  const corners = localMesh(part.parse(draft) as Exclude<z.output<typeof part>, { kind: 'scan' }>).positions;
   const frame = frameOf(draft);
   const low: [number, number, number] = [Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY];
   const high: [number, number, number] = [Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY, Number.NEGATIVE_INFINITY];

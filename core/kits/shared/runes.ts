@@ -55,7 +55,7 @@ const armCorners = ({ at, reach, rise }: Arm, height: number, stroke: number): S
 
 /** Outline of a sign that stands on the origin, counter-clockwise; `stroke` is the width of its cuts, metres. */
 export const signOutline = (sign: number, height: number, stroke: number): [number, number][] => {
-  const arms = signs[sign] ?? [];
+  const arms = signs[sign] as readonly Arm[];
   const onSide = (side: number) =>
     arms
       .filter(({ reach }) => Math.sign(reach) === side)

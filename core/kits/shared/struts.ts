@@ -32,7 +32,6 @@ export const beam = (
   from: Vec3,
   to: Vec3,
   [across, deep]: readonly [across: number, deep: number],
-  { finish }: { readonly finish?: Finish } = {},
 ): PartDraft => {
   const { lengthMetres, ...placement } = placementAlong(from, to);
   return {
@@ -42,6 +41,5 @@ export const beam = (
     widthMetres: across,
     depthMetres: deep,
     heightMetres: lengthMetres,
-    ...(finish ? { finish } : {}),
   };
 };

@@ -102,7 +102,7 @@ const across = (name: string, outline: readonly Point[], [west, east]: readonly 
 
 const fittings = (side: VehicleSide, { length, width, height }: VehicleSize, sill: number): PartDraft[] => {
   const [nose, trim] = [length / 2, { finish: { reflectance: 0.05, gloss: 0.3 } }];
-  const lightUp = Math.max((side.front[0]?.[1] ?? 0.4) * height, sill + 0.25);
+  const lightUp = Math.max((side.front[0] as SidePoint)[1] * height, sill + 0.25);
   return [
     ...[-1, 1].map(
       (end): PartDraft => ({
@@ -222,5 +222,4 @@ export const vehicleParts = (side: VehicleSide, size: VehicleSize): PartDraft[] 
 
 const paints = ['white-paint', 'dark-paint'];
 export const paintChoices = ['Light', 'Dark'];
-export const paintFinish = (choice: number | undefined): FinishDraft =>
-  finishNamed(paints[choice ?? 0] ?? 'white-paint');
+export const paintFinish = (choice: number): FinishDraft => finishNamed(paints[choice] as string);

@@ -4,6 +4,7 @@ import { maxBagLamps } from '../../../core/bag/bag-size.ts';
 import { lamp } from '../../../core/setup/schema/lamp.ts';
 import { measuredBeam } from '../../../core/setup/schema/measured-beam.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
+import { maxSetupBytes } from '../../../core/setup/setup-size.ts';
 
 const beam = measuredBeam.parse({
   id: 'round',
@@ -87,6 +88,13 @@ describe('a bag of lamps as a file', () => {
       'lamps[1].beam.beamId',
       /no measured beam/,
     ],
+    [
+      'an output measured with a beam that the lamp has not',
+      () => changed((b) => Object.assign(b.lamps[0] as object, { output: { from: 'measured' } })),
+      'lamps[0].output',
+      /must not be that of a measured beam: the lamp has none/,
+    ],
+    ['a file that is too long', () => ' '.repeat(maxSetupBytes + 1), '', /has over [\d.]+ MB/],
     [
       'too many',
       () => changed((b) => Object.assign(b, { lamps: Array.from({ length: maxBagLamps + 1 }, () => b.lamps[0]) })),

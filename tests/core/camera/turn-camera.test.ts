@@ -46,6 +46,15 @@ describe('forwardThatShows', () => {
     }
   });
 
+  it.each([1, -1])('takes a camera that looks straight up or down (%i) for one without roll', (up) => {
+    const steep = { ...viewToward([0, 0, -1]), forward: [0, up, 0] as const, up: [0, 0, up] as const };
+    const point: Vec3 = [4, 3, -12];
+    const forward = forwardThatShows(steep, point, 0.3, 0.6) as Vec3;
+    const [x, y] = projectPoint(viewToward(forward), point) as readonly [number, number];
+    expect(x).toBeCloseTo(0.3, 9);
+    expect(y).toBeCloseTo(0.6, 9);
+  });
+
   it('gives up on what stands straight overhead and is wanted at the lower edge', () => {
     expect(forwardThatShows(viewToward([0, 0, -1]), [0, 50, 0], 0.5, 1)).toBeNull();
   });

@@ -43,6 +43,11 @@ describe('what would do for a pass that burns, on the card', () => {
     );
   });
 
+  it('is silent where it is not known by how much', () => {
+    expect(burnShort({}, row)).toBeNull();
+    expect(burnShort({ value: limits.burntStops + 1 }, row)).toBeNull();
+  });
+
   it('has the size of the page on the card', () => {
     const setup = stoneSetup(
       passFrom('close', 4, 3, 1, { off: 9, waypoints: [{ position: [2, -3, 1], aim: [0, 0, 1] }] }),

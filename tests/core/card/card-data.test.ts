@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { cardData } from '../../../core/card/card-data.ts';
+import type { CardRow } from '../../../core/card/field-card.ts';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { boxAt } from '../support/cautions.ts';
 import { onePassSetup } from '../support/scenes.ts';
@@ -109,6 +112,25 @@ describe('cardData, rows', () => {
   });
 });
 
+describe('cardData, where readings trail the scheme', () => {
+  const before = stoneSetup(passFrom('a', 3, 5, 1));
+  const [scheme] = before.schemes as [Scheme];
+  const report = reportScheme(before, scheme);
+
+  it('has a pass and a frame that were just put in, without what is not read yet', () => {
+    const after = withFrames(stoneSetup(passFrom('a', 3, 5, 1), passFrom('b', 9, 5, 1, { on: 5, off: 6 })), (frame) => [
+      frame,
+      { ...frame, id: 'more', aperture: 4, passes: [] },
+    ]);
+    const card = cardData(after, after.schemes[0] as Scheme, report);
+    expect(card.rows.map(({ name }) => name)).toEqual(['a', 'b']);
+    expect(card.rows[1]).toMatchObject({ walkSeconds: null, slackSeconds: null, seenSeconds: 0 });
+    expect(card.frames.map(({ sharpFromMetres }) => sharpFromMetres === null)).toEqual([false, true]);
+    // what the new pass is about is not known yet: the mark is that of the other
+    expect(card.mark).toEqual({ place: [0, 0], subjectName: 'stone' });
+  });
+});
+
 describe('cardData, frames', () => {
   const base = stoneSetup(passFrom('a', 3, 5, 1));
 
@@ -133,6 +155,16 @@ describe('cardData, frames', () => {
     expect(cardOf(base).focusStacks).toEqual([]);
   });
 
+  it('knows no depth that is sharp where the focus is nearer than the lens can, and says infinity as such', () => {
+    const focused = (focusMetres: number) => {
+      const setup = withFrames(base, (frame) => [{ ...frame, focusMetres }]);
+      return cardOf({ ...setup, camera: { ...setup.camera, focalLengthMm: 400 } }).frames[0];
+    };
+    expect(focused(0.3)).toMatchObject({ focusMetres: 0.3, sharpFromMetres: null, sharpToMetres: null });
+    expect(focused(10_000)).toMatchObject({ focusMetres: null, sharpToMetres: null });
+    expect(focused(10_000)?.sharpFromMetres).toBeGreaterThan(400);
+  });
+
   it('lets one stand in the picture for a tenth of the exposure that the camera really makes', () => {
     // 10 s as marked is 2^(10/3) s, as third-stop scales have it
     const [stay] = cardOf(base).sight.stays;
@@ -150,6 +182,43 @@ describe('cardData, the rest', () => {
     expect(severities).toEqual([...severities].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
     expect(card.cautions.find(({ message }) => message.startsWith('inside'))).toMatchObject({ rowNumber: 2 });
     expect(card.cautions.find(({ message }) => message.startsWith('front'))).toMatchObject({ rowNumber: 1 });
+  });
+
+  it('tells what is of the camera without row or frame', () => {
+    const setup = stoneSetup(passFrom('a', 3, 5, 1));
+    const { cautions } = cardOf({ ...setup, camera: { ...setup.camera, position: [0, 0, 1], aim: [0, 5, 1] } });
+    const inside = cautions.find(({ code }) => code === 'inside-subject');
+    expect(inside).toMatchObject({ severity: 'danger', rowNumber: null, frameNumber: null });
+  });
+
+  it('tells a caution that has no short words in full', () => {
+    const setup = stoneSetup(passFrom('a', 3, 5, 1));
+    const [scheme] = setup.schemes as [Scheme];
+    const told = {
+      code: 'unheard-of',
+      severity: 'note',
+      message: 'Something new is wrong.',
+      frameId: 'frame',
+    } as const;
+    const report = { ...reportScheme(setup, scheme), cautions: [told] };
+    expect(cardData(setup, scheme, report).cautions).toMatchObject([
+      { short: told.message, message: told.message, frameNumber: 1, rowNumber: null },
+    ]);
+  });
+
+  it('calls a lamp under the ground buried, as deep as it lies', () => {
+    const { start } = cardOf(stoneSetup(passFrom('a', 3, 5, -0.5))).rows[0] as CardRow;
+    expect(start.heightWord).toBe('buried');
+    expect(start.heightMetres).toBeCloseTo(-0.5, 6);
+  });
+
+  it('has its mark in the middle of what its passes are aimed at where nothing stands there', () => {
+    const aimed = (east: number) => ({ waypoints: [{ position: [east, -5, 1], aim: [east, 2, 0] }] });
+    const bare = { ...stoneSetup(passFrom('a', 3, 5, 1, aimed(-2)), passFrom('b', 3, 5, 1, aimed(4))), subjects: [] };
+    const { mark } = cardOf(bare);
+    expect(mark.subjectName).toBeNull();
+    expect(mark.place[0]).toBeCloseTo(1, 9);
+    expect(mark.place[1]).toBeCloseTo(2, 9);
   });
 
   it('knows the night of the place, and none in a zone that this machine does not know', () => {

@@ -10,6 +10,7 @@ import {
   pacesText,
   roundText,
 } from '../../../core/card/card-words.ts';
+import { gelWord } from '../../../core/card/gel-word.ts';
 
 describe('words of the card', () => {
   it('lengths in metres or in feet of 0.3048 m; infinity for a focus alone', () => {
@@ -45,8 +46,20 @@ describe('words of the card', () => {
     expect(countText({ staysOn: false, countSeconds: 1.6000000001 })).toBe('1.6');
     expect(countText({ staysOn: true, countSeconds: 20 })).toBe('all');
     expect(onText({ staysOn: false, onSeconds: 14 })).toBe('at 14 s');
+    expect(onText({ staysOn: true, onSeconds: 0 })).toBe('stays on');
     expect([0, 44, 104, 359.6].map(bearingText)).toEqual(['0° N', '44° NE', '104° E', '0° N']);
     // 9 October 2026 is a Friday
     expect(dateText({ localTime: '2026-10-09T22:30' })).toBe('Fri 9 Oct 2026');
+  });
+});
+
+describe('gelWord', () => {
+  const bare = { gels: [], cloth: null, snootDegrees: null };
+
+  it('names what is in front of a lamp in the order of the light; a cloth that takes no light is a cloth all the same', () => {
+    const cloth = { stops: 1.5, spreadShare: 0.5 };
+    expect(gelWord({ gels: [], cloth, snootDegrees: 20 })).toBe('cloth 1.5 stops + snoot 20°');
+    expect(gelWord({ ...bare, cloth: { ...cloth, stops: 0 } })).toBe('cloth');
+    expect(gelWord(bare)).toBe('none');
   });
 });

@@ -9,6 +9,11 @@ describe('countCues', () => {
     expect(told(countCues(plan))).toEqual(['0 three', '1 two', '2 one', '3 on', '4 1', '5 2', '6 3', '7 4', '8 off']);
   });
 
+  it('counts a long lead-in down second by second too', () => {
+    const words = countCues({ leadInSeconds: 7, seconds: 1, strokes: 1 }).map(({ word }) => word);
+    expect(words).toEqual(['7', '6', 'five', 'four', 'three', 'two', 'one', 'on', 'off']);
+  });
+
   it('says off at the count, whole or not, and never a second on top of it', () => {
     expect(told(countCues({ leadInSeconds: 1, seconds: 1.6, strokes: 1 }))).toEqual([
       '0 one',

@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { dueCue } from '../../../core/card/count-cues.ts';
+import type { CardRow } from '../../../core/card/field-card.ts';
 import { clockCues, clockState, type FrameClock, frameClock } from '../../../core/card/frame-clock.ts';
 import { runOf } from '../../../core/card/tonight.ts';
+import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';
 import { cardOf, passFrom, stoneSetup } from './card-setups.ts';
 
 const pass = { rowNumber: 1, onSeconds: 6, seconds: 2, strokes: 1 };
@@ -91,6 +93,49 @@ describe('frameClock', () => {
     expect(times(frameClock(card, 1, night))).toEqual([
       [1, 4],
       [7, 2],
+    ]);
+  });
+
+  describe('after a run of the first pass that took longer than planned', () => {
+    const timesAfter = (seconds: number, second: object) => {
+      const planned = cardOf(
+        stoneSetup(passFrom('a', 3, 4, 1, { on: 1, off: 3 }), passFrom('b', 9, 4, 1, { on: 5, off: 7, ...second })),
+      );
+      const going = { seconds, distanceTimes: 1, hoursMoved: 0, heightTimes: 1, levelTimes: 1 };
+      const run = runOf(planned, planned.rows[0] as CardRow, going, 'good', '2026-10-12T22:30:00');
+      const night = { id: 'n', startedAt: run.at, schemeId: 's', schemeName: 's', note: '', runs: [run], photos: [] };
+      return times(frameClock(planned, 1, night));
+    };
+
+    it('a lamp on a stand goes on when it was planned to: nobody walks there', () => {
+      expect(timesAfter(4, { held: 'stand' })).toEqual([
+        [1, 4],
+        [5, 2],
+      ]);
+    });
+
+    it('cuts off what is past the shutter, and leaves out what would begin after it', () => {
+      // 3.5 s longer: the second begins at 8.5 s, and the shutter closes at 10 s
+      expect(timesAfter(5.5, {})).toEqual([
+        [1, 5.5],
+        [8.5, 1.5],
+      ]);
+      expect(timesAfter(7.5, {})).toEqual([[1, 7.5]]);
+    });
+  });
+
+  it('knows each of like frames that stand together on the card by its own number', () => {
+    const setup = stoneSetup(passFrom('a', 3, 4, 1));
+    const [scheme] = setup.schemes as [Scheme];
+    const [frame] = scheme.frames as [Frame];
+    const sky = { ...frame, passes: [], seconds: 15, delaySeconds: 1 };
+    const frames = [{ ...sky, id: 's1' }, { ...sky, id: 's2' }, frame];
+    const three = cardOf({ ...setup, schemes: [{ ...scheme, frames }] });
+    const clocks = [1, 2, 3].map((number) => frameClock(three, number, null));
+    expect(clocks.map(({ shutterSeconds, delaySeconds }) => [shutterSeconds, delaySeconds])).toEqual([
+      [15, 1],
+      [15, 1],
+      [10, 2],
     ]);
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
 import { goingLimits } from '../../../core/card/going-limits.ts';
+import { movedOnLevel } from '../../../core/card/moved-level.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import { placeTrouble } from '../../../core/card/place-trouble.ts';
 import { afterVerdict, type Going } from '../../../core/card/stop-rule-steps.ts';
@@ -65,6 +66,18 @@ describe('movedStand', () => {
   });
 });
 
+describe('movedOnLevel', () => {
+  const right = { place: [3, 0], aim: [3, 0], riseMetres: -2 } as const;
+
+  it('a lamp right over its aim has no line to go along: it only goes round the mark', () => {
+    expect(movedOnLevel(right, [0, 0], { distanceTimes: 2, hoursMoved: 0 })).toEqual([3, 0]);
+    // three hours clockwise, from the east to the south
+    const [east, north] = movedOnLevel(right, [0, 0], { distanceTimes: 2, hoursMoved: 3 });
+    expect(east).toBeCloseTo(0, 9);
+    expect(north).toBeCloseTo(-3, 9);
+  });
+});
+
 describe('goingLimits', () => {
   it('no nearer than 1 m or a third, no farther than three times (common practice, no published source)', () => {
     const limitsAt = (metres: number) => {
@@ -76,6 +89,23 @@ describe('goingLimits', () => {
     // who stands nearer by plan may stay
     expect(limitsAt(0.6).leastTimes).toBe(1);
     expect(limitsAt(12).mostTimes).toBe(3);
+  });
+
+  it('a moving lamp keeps that distance at both ends of its way', () => {
+    // aimed at the stone from 12 m, then from 2 m: half of that is 1 m
+    const waypoints = [12, 2].map((east, i) => ({ time: 2 * i, position: [east, 0, 1], aim: [0, 0, 1] }));
+    const card = cardOf(stoneSetup(passFrom('a', 3, 4, 1, { waypoints })));
+    expect(goingLimits(card, rowOf(card, 'a'), { ...asPlanned, seconds: 3 }).leastTimes).toBeCloseTo(1 / 2, 9);
+  });
+
+  it('a lamp is turned down to its lowest level and no lower; one that is planned at nought not at all', () => {
+    const leastLevelTimes = (levelPercent: number, lowestLevelPercent: number) => {
+      const card = cardOf(stoneSetup(passFrom('a', 3, 4, 1, { levelPercent })));
+      const row = { ...rowOf(card, 'a'), lowestLevelPercent };
+      return goingLimits(card, row, { ...asPlanned, seconds: 3 }).leastLevelTimes;
+    };
+    expect(leastLevelTimes(50, 20)).toBeCloseTo(0.4, 9);
+    expect(leastLevelTimes(0, 20)).toBe(1);
   });
 
   it('never right under what it lights', () => {
@@ -110,6 +140,12 @@ describe('placeTrouble', () => {
       null,
     ]);
     expect(at(0.1, 0.1)).toBe('in-something');
+  });
+
+  it('a camera that looks straight down has nothing before the subject to stand in', () => {
+    const down = { ...card, camera: { ...card.camera, aim: card.camera.place } };
+    expect(placeTrouble(down, start, { ...start, place: [0, -4] })).toBeNull();
+    expect(placeTrouble(down, start, { ...start, place: [0.1, 0.1] })).toBe('in-something');
   });
 
   it('says nothing of what the plan has so already', () => {

@@ -45,6 +45,21 @@ describe('focus-apart', () => {
     expect(told(focused(endingAt(12), startingAt(11)), 'focus-apart')).toEqual([]);
   });
 
+  it('leaves out a frame that has no weight in the blend', () => {
+    const weighed = (weight: number) =>
+      told(withBlend(focused(6, 20), [{ frameId: 'frame-0' }, { frameId: 'frame-1', weight }]), 'focus-apart');
+    expect(weighed(0.1)).toHaveLength(1);
+    expect(weighed(0)).toEqual([]);
+  });
+
+  it('says nothing of frames that see nothing but sky', () => {
+    const up = framesOf(
+      [6, 20].map((focusMetres) => ({ purpose: 'land', aperture: 2.8, iso: 400, focusMetres })),
+      { camera: { position: [0, -40, 1.5], aim: [0, -30, 11.5], focalLengthMm: 50 } },
+    );
+    expect(told(up, 'focus-apart')).toEqual([]);
+  });
+
   it('leaves out a frame that counts in the sky alone, and a gap in which nothing stands that counts', () => {
     const masked = (...where: (readonly [string, string?])[]) =>
       told(
@@ -107,6 +122,20 @@ describe('shadows-disagree between frames', () => {
     expect(told(litFrom([[45], [-120]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 25]]), 'shadows-disagree')).toEqual([]);
     expect(told(litFrom([[45], [-40, 80]]), 'shadows-disagree')).toHaveLength(1);
+  });
+});
+
+describe('shadows-disagree of what stands beside the picture', () => {
+  it('says nothing of a subject past the picture’s edge, though its shadows fall into the picture', () => {
+    // shadows 20 and 85 degrees to the left of the camera's axis; half the picture is atan(18 / 24) = 36.9 degrees wide
+    const looking = (degreesLeft: number) => {
+      const [sin, cos] = [Math.sin((degreesLeft * Math.PI) / 180), Math.cos((degreesLeft * Math.PI) / 180)];
+      const setup = litFrom([[20], [85]]);
+      const aim: [number, number, number] = [-10 * sin, -8 + 10 * cos, 1.5];
+      return told({ ...setup, camera: { ...setup.camera, aim } }, 'shadows-disagree');
+    };
+    expect(looking(20)[0]?.value).toBeCloseTo(65, 6);
+    expect(looking(40)).toEqual([]);
   });
 });
 

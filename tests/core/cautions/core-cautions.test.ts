@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { framesOf, told } from '../support/blends.ts';
 import { cameraToward, hourPlace } from '../support/hours.ts';
 import { reportOf, toldOf, wallAt } from '../support/sky-night.ts';
 
@@ -13,6 +14,31 @@ describe('core-hidden', () => {
     expect(behind(altitude + 1)).toMatchObject({ severity: 'note', limit: 0.5 });
     expect(behind(altitude + 1)?.message).toMatch(/core of the Milky Way, \d+° up, is behind “Wall”: \d\d % of it/);
     expect(behind(altitude - 1)).toBeUndefined();
+  });
+
+  it('blames the land where boulders of the ground hide it and no subject does', () => {
+    // 2.8 degrees up; boulders 3 m high, 2 to 18 m before a lens at 1.5 m, reach 4.8 degrees and more
+    const low = hourPlace('2026-02-20T01:45');
+    const at = reportOf({ place: low }).sky?.core;
+    const turn = ((at?.bearingDegrees ?? 0) * Math.PI) / 180;
+    const boulders = {
+      kind: 'stones',
+      count: 400,
+      heightMetres: [3, 3],
+      centre: [10 * Math.sin(turn), 10 * Math.cos(turn)],
+      radiusMetres: 8,
+    };
+    const messageOver = (relief: object[]) =>
+      told(
+        framesOf([{ seconds: 15 }], {
+          place: low,
+          camera: cameraToward(at?.bearingDegrees ?? 0, at?.altitudeDegrees ?? 0),
+          ground: { relief },
+        }),
+        'core-hidden',
+      )[0]?.message;
+    expect(messageOver([boulders])).toMatch(/core of the Milky Way, 3° up, is behind the land: \d+ % of it/);
+    expect(messageOver([])).toBeUndefined();
   });
 
   it('says nothing where the camera looks elsewhere, and by day', () => {
@@ -55,6 +81,19 @@ describe('glow-over-core', () => {
     const magnitude = -2.5 * Math.log10(glow / 10.81e4);
     expect(magnitude).toBeGreaterThan(19.8);
     expect(magnitude).toBeLessThan(21.2);
+  });
+
+  it('has a word for a town without a name', () => {
+    const unnamed = place(1, {
+      glowDomes: [{ name: '', bearingDegrees: 235, widthDegrees: 20, luminanceAt10DegreesCdM2: 1 }],
+    });
+    expect(toldOf(reportOf({ place: unnamed, camera }), 'glow-over-core')?.message).toContain('the glow of a town is');
+  });
+
+  it('says nothing where land stands before all of the core', () => {
+    const walled = reportOf({ place: place(1), camera, subjects: [wallAt(core?.bearingDegrees ?? 0, 80)] });
+    expect(toldOf(walled, 'glow-over-core')).toBeUndefined();
+    expect(toldOf(walled, 'core-hidden')).toBeDefined();
   });
 
   it('says nothing without the core in the frame', () => {

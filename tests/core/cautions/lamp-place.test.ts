@@ -1,7 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { enclosureOf } from '../../../core/cautions/lamp-place.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
-import { stageWith, subjectOf } from '../support/scenes.ts';
+import { encodeScan } from '../../../core/scan/scan-code.ts';
+import type { Scan } from '../../../core/setup/schema/setup.ts';
+import { buildStage } from '../../../core/world/stage.ts';
+import { bareGround, stageWith, subjectOf } from '../support/scenes.ts';
 
 const stage = stageWith(
   subjectOf('ball', [{ kind: 'sphere', position: [0, 4, 0.2], radiusMetres: 1, sides: 64 }]),
@@ -28,5 +31,20 @@ describe('enclosureOf', () => {
       expect(enclosureOf(stage, [east, up, -north])?.subject ?? -1).toBe(expected);
     }
     expect(Math.min(...counts)).toBeGreaterThan(100);
+  });
+
+  it('a shell that is open below encloses what is under its top, and not what is before its open side', () => {
+    // a roof over 2 x 2 m, its eaves 2 m up and its top 3 m, as a scan: no floor
+    const roof = encodeScan({
+      positions: Float64Array.from([-1, 0, 1, 1, 0, 1, 1, 0, -1, -1, 0, -1, 0, 1, 0]),
+      indices: Uint32Array.from([0, 1, 4, 1, 2, 4, 2, 3, 4, 3, 0, 4]),
+      colours: null,
+    });
+    const scan = { ...roof, id: 'roof', name: 'Roof', fileName: 'roof.glb' } as Scan;
+    const shell = subjectOf('shell', [{ kind: 'scan', scanId: 'roof', position: [0, 0, 2] }]);
+    const open = buildStage(bareGround, [shell], [scan]);
+    expect(enclosureOf(open, [0, 2.2, 0])?.subject).toBe(0);
+    // only ways that go steeply up meet it
+    expect(enclosureOf(open, [0, 1.2, 0])).toBeNull();
   });
 });

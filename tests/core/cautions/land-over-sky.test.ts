@@ -7,7 +7,7 @@ import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { exactFNumber, exactIso } from '../../../core/units/third-stops.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { framesOf, passAt, told, withBlend } from '../support/blends.ts';
-import { boxAt } from '../support/cautions.ts';
+import { boxAt, cautionsOfSetup } from '../support/cautions.ts';
 
 const star = { purpose: 'sky', aperture: 2, seconds: 12, iso: 5000, focusMetres: 1000 };
 const skyLux = 0.0008;
@@ -81,6 +81,25 @@ describe('land-over-sky', () => {
     expect(told(wallAt(bright, parts(1, 'everything')), 'land-over-sky')).toHaveLength(1);
     expect(told(wallAt(bright, parts(0.49, 'everything')), 'land-over-sky')).toEqual([]);
     expect(told(wallAt(bright, parts(1, 'sky')), 'land-over-sky')).toEqual([]);
+  });
+
+  it('names the frame where more than one pass of it lights the land, for all of them are to be shorter', () => {
+    const setup = wallAt(skyStops + limits.landOverSkyStops);
+    const [scheme] = setup.schemes as [Scheme];
+    const twice = scheme.frames.map((frame) => ({
+      ...frame,
+      passes: frame.passes.flatMap((pass) => [pass, { ...pass, id: 'second', name: 'Second', on: 5, off: 9 }]),
+    }));
+    const [caution] = told({ ...setup, schemes: [{ ...scheme, frames: twice }] }, 'land-over-sky');
+    // light adds: one stop more, which half the count takes off
+    expect(caution?.value).toBeCloseTo(limits.landOverSkyStops + 1, 1);
+    expect(caution?.message).toMatch(/Count every pass of “Frame 1” 0\.(49|50?)\d? times as long/);
+  });
+
+  it('says nothing of a target that burns, which is to be darker anyway', () => {
+    const codes = cautionsOfSetup(wallAt(limits.burntStops + 0.5)).map(({ code }) => code);
+    expect(codes).toContain('burnt');
+    expect(codes).not.toContain('land-over-sky');
   });
 
   it('goes where the target is not where the frame counts, and stays where it is', () => {

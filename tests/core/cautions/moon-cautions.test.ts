@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { framesOf, told, withBlend } from '../support/blends.ts';
 import { cameraToward, hourPlace } from '../support/hours.ts';
 import { reportOf, toldOf, wallAt } from '../support/sky-night.ts';
 
@@ -20,6 +21,26 @@ describe('moon-in-frame', () => {
     expect(toldOf(reportOf({ place, camera, subjects: [wallAt(272.9, 57)] }), 'moon-in-frame')).toBeUndefined();
     expect(toldOf(reportOf({ place, camera, subjects: [wallAt(272.9, 55)] }), 'moon-in-frame')).toBeDefined();
     expect(toldOf(reportOf({ place: hourPlace('2026-08-11T20:30'), camera }), 'moon-in-frame')).toBeUndefined();
+    const masked = (where: string) =>
+      told(
+        withBlend(framesOf([{ seconds: 15 }], { place, camera }), [{ frameId: 'frame-0', weight: 1, where }]),
+        'moon-in-frame',
+      );
+    expect(masked('everything')).toHaveLength(1);
+    expect(masked('ground')).toEqual([]);
+  });
+
+  // the half moon of 10 April 2026 (last quarter, from memory) follows the sun by 90 degrees and stands in the far south:
+  // so it is up for over twelve hours, and sets after noon; three days before it sets two hours and more sooner
+  it('asks for another night where the moon stays up until noon', () => {
+    const waits = (day: string) => {
+      const morning = hourPlace(`2026-04-${day}T03:00`);
+      const { bearingDegrees = 0, altitudeDegrees = 0 } = reportOf({ place: morning }).sky?.moon ?? {};
+      const toward = cameraToward(bearingDegrees, altitudeDegrees);
+      return toldOf(reportOf({ place: morning, camera: toward }), 'moon-in-frame')?.message;
+    };
+    expect(waits('07')).toMatch(/or wait until it sets at 1[01]:\d\d\.$/);
+    expect(waits('10')).toMatch(/or take another night: it stays up through this one\.$/);
   });
 
   it('is a warning where the sky round it is white on over a hundredth of the picture, and a note under it', () => {
@@ -64,6 +85,12 @@ describe('moon-washes-core', () => {
       return caution !== undefined;
     });
     expect(new Set(found).size).toBe(2);
+  });
+
+  it('says when the moon is gone, or that it stays up until noon', () => {
+    const says = (day: string) => toldOf(night(`2026-04-${day}T03:00`), 'moon-washes-core')?.message;
+    expect(says('07')).toMatch(/It sets at 1[01]:\d\d: take the sky after that, or go without the Milky Way\.$/);
+    expect(says('10')).toMatch(/It stays up through this night: take another, or go without the Milky Way\.$/);
   });
 
   it('blames no moon that is down, nor for a sky that towns make bright', () => {

@@ -30,6 +30,10 @@ describe('out-of-depth', () => {
     expect(caution?.value).toBeCloseTo(metres, 4);
     expect(caution?.limit).toBeCloseTo(limit, 4);
   });
+  it('tells a hundred metres and more without tenths', () => {
+    expect(find(wallAt(40), 'out-of-depth')?.message).toContain('40.0 m');
+    expect(find(wallAt(140), 'out-of-depth')?.message).toContain('140 m');
+  });
   it.each([near + 0.02, 5, far - 0.2])('one %d m away is sharp', (metres) => {
     expect(find(wallAt(metres), 'out-of-depth')).toBeUndefined();
   });

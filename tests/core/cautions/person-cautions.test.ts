@@ -47,6 +47,7 @@ describe('person-in-frame', () => {
   // "only true against a dark background and with no light on you" (the same notes): -4 stops, lost in the night
   it('goes before the dark, however long, and comes back when another lamp lights you', () => {
     expect(inFrame(9, darkest)).toBeUndefined();
+    expect(inFrame(9, { skylight: { illuminanceLux: 0, temperatureKelvin: 6000 } })).toBeUndefined();
     const other = {
       lamps: [
         {
@@ -69,6 +70,10 @@ describe('person-in-frame', () => {
       ],
     };
     expect(inFrame(9, darkest, other)?.message).toContain('light falls on you');
+    // before a black sky, seen from the ground
+    const low = { camera: { position: [0, -10, 0.01], aim: [0, 0, 1.5] } };
+    const black = { skylight: { illuminanceLux: 0, temperatureKelvin: 6000 } };
+    expect(inFrame(9, black, { ...other, ...low })?.message).toContain('light falls on you');
   });
 
   it('begins where what is behind you is 4 stops under mid-grey', () => {
@@ -111,11 +116,11 @@ describe('person-shadow', () => {
     parts: [{ kind: 'box', position: [0, 5, 0], widthMetres: 9, depthMetres: 0.2, heightMetres: 4 }],
   };
   /** A panel 8 m south of the wall lights a spot 1 m up; somebody stands between, so far aside, for so long of its 10 s. */
-  const between = (aside: number, seconds: number, rest: object = {}, key: object = {}) =>
+  const between = (aside: number, seconds: number, rest: object = {}, key: object = {}, ...more: object[]) =>
     find(
       {
         camera: { position: [0, -10, 1.5], aim: [0, 5, 1.5] },
-        subjects: [wall],
+        subjects: [wall, ...more],
         lamps: [
           {
             kind: 'torch',
@@ -159,5 +164,9 @@ describe('person-shadow', () => {
     expect(between(0, 5, {}, { on: 5 })).toBeUndefined();
     expect(between(0, 5, { held: 'stand' })).toBeUndefined();
     expect(between(0, 5, {}, { waypoints: [{ position: [0, 9, 1], aim: [0, 4.9, 1] }] })).toBeUndefined();
+    // a board under the lens's line to the target (1.064 m high there) and over the lamp's (1 m)
+    const board = (up: number) => boxAt('board', [0, 3, 0], [3, 0.02, up]);
+    expect(between(0, 5, {}, {}, board(0.97))).toBeDefined();
+    expect(between(0, 5, {}, {}, board(1.03))).toBeUndefined();
   });
 });

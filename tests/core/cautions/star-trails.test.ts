@@ -23,6 +23,11 @@ describe('star-trails', () => {
     expect(caution?.message).toContain('20 s (500 rule)');
     expect(caution).toMatchObject({ severity: 'note', frameId: 'frame' });
   });
+  it('gives tenths of a second under three: 500 / 200 is 2.5 s with a lens of 200 mm', () => {
+    const long = { ...camera, focalLengthMm: 200 };
+    const caution = find({ camera: long, pass, frame: { purpose: 'sky', seconds: 30 } }, 'star-trails');
+    expect(caution?.message).toContain('2.5 s (500 rule)');
+  });
   it('holds for the only frame of a scheme whatever it is for, and not for a painted one beside a sky frame', () => {
     expect(trails(60, { purpose: 'painted' })).toBeDefined();
     const setup = onePassSetup({ camera, pass, frame: { purpose: 'painted', seconds: 60 } });

@@ -31,6 +31,9 @@ describe('terrain, where one stands', () => {
     expect(caution?.message).toMatch(/inside “Bog”, 0\.0 m past its edge.*by day.*local knowledge decides/);
     expect(terrainOf(wall('hand'), hazard(-3, -5.45, 2.99))).toEqual([]);
     expect(terrainOf(wall('hand'), hazard(-3, -5.45, 4.5))[0]?.message).toContain('1.5 m past its edge');
+    // tens of metres are told whole
+    const wide = terrainOf(wall('hand'), hazard(-3, -5.45, 15.4)).find(({ passId }) => passId === 'pass');
+    expect(wide?.message).toContain('inside “Bog”, 12 m past its edge');
   });
 
   it('a stand within it: a warning, judged where the stand is; gone at its limit', () => {

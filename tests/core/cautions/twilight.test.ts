@@ -63,6 +63,8 @@ describe('sky-burnt', () => {
     expect(under(1.02)).toMatchObject({ severity: 'warning', frameId: 'frame-0' });
     expect(under(0.98)).toBeUndefined();
     expect(under(4)?.message).toMatch(/the sky is white, 2\.0 stops over/);
+    // no sky at all
+    expect(under(0)).toBeUndefined();
   });
 
   it('is told of a star exposure in civil twilight, and not in the dark', () => {

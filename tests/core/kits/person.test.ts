@@ -11,6 +11,8 @@ const poses = [
   ['sitting', 0, 0],
   ['sitting', 0, 0.15],
   ['sitting', 0, 0.28],
+  // so high that the arms just reach the knees
+  ['sitting', 0, 1 / 3],
 ] as const;
 
 describe('person', () => {

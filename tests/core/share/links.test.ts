@@ -32,6 +32,23 @@ describe('a setup as a link', () => {
     }
   });
 
+  it('comes back deeply equal without the times that sharing takes out', () => {
+    const given = forSharing(validateSetup(richSetup()), true);
+    expect(given.lamps[0]?.testShots[0]?.at).toBeNull();
+    expect(decodeLink(encodeLink(given).fragment as string)).toEqual(given);
+  });
+
+  it('is written whole where leaving out defaults would not give back the very same text', () => {
+    const setup = validateSetup(richSetup());
+    // the same document, its fields in another order
+    const other = Object.fromEntries(Object.entries(setup).reverse()) as typeof setup;
+    const { fragment, letters } = encodeLink(other);
+    expect(decodeLink(fragment as string)).toEqual(setup);
+    expect(letters).toBeGreaterThan(encodeLink(setup).letters);
+    const bytes = Buffer.from((fragment as string).slice(linkStart.length), 'base64url');
+    expect(inflateRawSync(bytes.subarray(4)).toString()).toBe(JSON.stringify(other));
+  });
+
   it('is deflate as zlib reads it, after the Adler-32 of RFC 1950', () => {
     const fragment = encodeLink(samples[0]?.[1] as ReturnType<typeof parseSetup>).fragment as string;
     const bytes = Buffer.from(fragment.slice(linkStart.length), 'base64url');
@@ -87,6 +104,9 @@ describe('forSharing', () => {
     const given = forSharing({ ...setup, place: there }, true);
     expect([given.place.latitudeDegrees, given.place.longitudeDegrees]).toEqual([54, 0]);
     expect(Object.is(given.place.longitudeDegrees, -0)).toBe(false);
+    // just south of the equator too
+    const south = forSharing({ ...setup, place: { ...there, latitudeDegrees: -0.3 } }, true);
+    expect(Object.is(south.place.latitudeDegrees, 0)).toBe(true);
     expect(given.place.glowDomes.every(({ name }) => name === '')).toBe(true);
     expect({ ...given, place: setup.place }).toEqual(forSharing(setup, false));
     expect(JSON.stringify(given)).not.toContain('54.4873');

@@ -139,7 +139,35 @@ describe('a sweep of distances', () => {
     for (const cell of sweepCells(behind, wallPass, { kind: 'distances', distancesMetres: [2, 6] })) {
       expect(cell.pass).toMatchObject({ levelPercent: pass.levelPercent, on: pass.on, off: pass.off });
       expect(cell.missStops).toBeNull();
-      expect(cell.note).toContain('No light');
+      expect(cell.note).toContain('No light of the pass reaches its target where the lamp stands now');
+    }
+  });
+
+  it('says from which places no light reaches the target, where another thing stands between', () => {
+    const setup = wallSetup();
+    const [wall] = setup.subjects as [Setup['subjects'][number]];
+    // from 5.5 to 6.5 m before the wall, over the lamp and under the lens's line to the target, which is as high there
+    const fence = { ...wall, id: 'fence', name: 'Fence', position: [0, -6.5, 0] as Position };
+    const low = { ...fence, parts: fence.parts.map((part) => ({ ...part, widthMetres: 0.4, heightMetres: 2.2 })) };
+    const cells = sweepCells({ ...setup, subjects: [wall, low as typeof wall] }, wallPass, {
+      kind: 'distances',
+      distancesMetres: [2, 8],
+    });
+    const { pass } = foundIn(setup, wallPass);
+    expect(cells[0]?.note).toBeNull();
+    expect(cells[1]?.note).toBe('No light of the pass reaches its target from here: level and count stay.');
+    expect(cells[1]?.pass).toMatchObject({ levelPercent: pass.levelPercent, on: pass.on, off: pass.off });
+  });
+
+  it('a lamp that is aimed where the camera sees only sky keeps level and count, and says so', () => {
+    const up = wallSetup({}, { waypoints: [{ position: [0, -4, 2], aim: [0, 0, 40] }] });
+    const { pass } = foundIn(up, wallPass);
+    for (const cell of sweepCells(up, wallPass, { kind: 'distances', distancesMetres: [2, 6] })) {
+      expect(cell).toMatchObject({
+        missStops: null,
+        note: 'The camera sees no surface at the aim: level and count stay.',
+      });
+      expect(cell.pass).toMatchObject({ levelPercent: pass.levelPercent, on: pass.on, off: pass.off });
     }
   });
 });

@@ -71,6 +71,9 @@ describe('a sweep of ratios', () => {
 
   it('needs a key', () => {
     expect(() => sweepCells(stones, stonesKey, { kind: 'ratios', stops: [1] })).toThrow(/^pass: must have a key/);
+    // another pass, and nothing but ground that it could be the key of
+    const bare = { ...stonesWithFill(), subjects: [] };
+    expect(() => sweepCells(bare, stonesFill, { kind: 'ratios', stops: [1] })).toThrow(/^pass: must have a key/);
   });
 });
 

@@ -71,6 +71,9 @@ describe('absurd plans', () => {
     const angles = { kind: 'angles', steps: 2, heightsMetres: [1] } as const;
     expect(errorOf(() => sweepCells(stones, { ...stonesKey, passId: 'no' }, angles)).expected).toContain('"no"');
     expect(errorOf(() => sweepCells(stones, { ...stonesKey, frameId: 'no' }, angles)).field).toBe('pass');
+    expect(errorOf(() => sweepCells(stones, { ...stonesKey, schemeId: 'no' }, angles)).expected).toContain(
+      'scheme "no"',
+    );
     const over = wallSetup({}, { waypoints: [{ position: [0, -4, 3], aim: [0, -4, 1] }] });
     expect(errorOf(() => sweepCells(over, wallPass, angles)).expected).toContain('straight over');
     expect(errorOf(() => sweepCells(over, wallPass, { kind: 'heights', heightsMetres: [1] })).expected).toContain(

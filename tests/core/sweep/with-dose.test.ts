@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import type { Waypoint } from '../../../core/setup/schema/setup.ts';
 import { withDose } from '../../../core/sweep/with-dose.ts';
 import { barn, barnKey, foundIn, wallPass, wallSetup } from './sweep-setups.ts';
 
@@ -58,6 +59,19 @@ describe('withDose', () => {
     expect(half.pass.waypoints.map(({ time }) => time)).toEqual([1, 2.5]);
     expect(half.pass.waypoints[0]?.position).toEqual([5.25, 6, 1]);
     expect(half.pass.waypoints[1]?.position).toEqual([6, 6, 1]);
+  });
+
+  it('a walk that comes through its own aim where it would be cut stays as it is, and is missed', () => {
+    const torch = foundIn(barn, barnKey);
+    // half-way, where the lamp goes on, it is where it points: such a waypoint no document takes
+    const waypoints: Waypoint[] = [
+      { time: 0, position: [0, 0, 1], aim: [2, 0, 1] },
+      { time: 2, position: [2, 0, 1], aim: [0, 0, 1] },
+    ];
+    const through = { ...torch.pass, on: 1, off: 3, waypoints };
+    const half = withDose(through, torch.lamp, torch.frame, 0.5);
+    expect(half.pass).toEqual(through);
+    expect(half.missStops).toBeCloseTo(1, 9);
   });
 
   it('a lamp that goes its way twice is stretched stroke by stroke: half as long, each stroke half as long', () => {

@@ -75,6 +75,17 @@ describe('measuredAgainstPredicted', () => {
   });
 });
 
+describe('what photo and prediction differ by in colour', () => {
+  it('is not known of a lamp of one pure colour: two channels are dark, and nothing is added to the doubt', () => {
+    const spot = spotLevel(patchOf([160, 0, 0]));
+    const compared = measuredAgainstPredicted(spot, { ...predicted(1), all: [2, 0, 0] }, 'unknown');
+    if ('refused' in compared) throw new Error(compared.refused);
+    expect(compared.channel).toBe('luminance');
+    const known = Math.hypot(compared.curveStops, spot.luminance.doubtStops);
+    expect(compared.uncertaintyStops).toBeCloseTo(known, 12);
+  });
+});
+
 describe('lampFromShot', () => {
   const from = (differenceStops: number, restShare: number, uncertaintyStops = 0.2) =>
     lampFromShot({ differenceStops, restShare, uncertaintyStops });
