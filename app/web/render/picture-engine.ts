@@ -1,15 +1,13 @@
 import type { WebGLRenderer } from 'three';
-import { Developer } from './developer.ts';
 import type { Engine, EngineState } from './engine.ts';
-import { pictureStands } from './first-picture.ts';
 import { LayerRenderer } from './layer-renderer.ts';
-import type { Size, StoredLayer } from './layer-store.ts';
-import { type Held, Mixer } from './mixer.ts';
-import type { Scene, Shown, Tile } from './scene.ts';
+import type { StoredLayer } from './layer-store.ts';
+import type { Scene } from './scene.ts';
 import { layersOfScene, SceneLayers, skiesOfScene } from './scene-layers.ts';
 import type { Screens } from './screens.ts';
 import type { SkyDrawer } from './sky-drawer.ts';
 import { SkyPictures } from './sky-pictures.ts';
+import { TileDrawer } from './tile-drawer.ts';
 
 /** How long after giving the card a job it is asked whether it is done, in milliseconds. */
 const pollMilliseconds = 3;
@@ -20,14 +18,10 @@ const pollMilliseconds = 3;
  */
 export class PictureEngine implements Engine {
   private readonly gl: WebGLRenderer;
-  private readonly screens: Screens;
   private readonly layers: LayerRenderer;
-  private readonly mixer: Mixer;
-  private readonly developer: Developer;
   private readonly skies = new SkyPictures(() => this.skyDrawn());
   private readonly sceneLayers = new SceneLayers(this.skies);
-  /** What each tile had gathered when it was last drawn. */
-  private readonly drawn = new Map<Tile, number>();
+  private readonly drawer: TileDrawer;
   private next: Scene | null = null;
   private scene: Scene | null = null;
   private isStale = false;
@@ -40,11 +34,9 @@ export class PictureEngine implements Engine {
 
   constructor(gl: WebGLRenderer, screens: Screens, onStale: () => void) {
     this.gl = gl;
-    this.screens = screens;
     this.onStale = onStale;
     this.layers = new LayerRenderer(gl);
-    this.mixer = new Mixer(gl);
-    this.developer = new Developer(gl);
+    this.drawer = new TileDrawer(gl, screens, this.sceneLayers);
   }
 
   /** Asks for a scene; it is taken up as soon as the one before has something to show. */
@@ -131,7 +123,7 @@ export class PictureEngine implements Engine {
 
   /** Draws what there is once more, onto screens that were put up since. */
   refresh(): void {
-    this.drawn.clear();
+    this.drawer.forget();
     this.isStale = this.scene !== null;
     if (this.canDraw) this.onStale();
   }
@@ -144,7 +136,7 @@ export class PictureEngine implements Engine {
   private takeUp(scene: Scene): void {
     this.next = null;
     this.scene = scene;
-    this.drawn.clear();
+    this.drawer.forget();
     this.isStale = true;
     const stage = scene.tiles[0]?.world.stage;
     const wanted = layersOfScene(scene);
@@ -160,47 +152,12 @@ export class PictureEngine implements Engine {
   private develop(scene: Scene, ratio: number): void {
     this.isStale = false;
     this.developed++;
-    this.fit(scene.tiles);
-    for (const tile of scene.tiles) {
-      const gathered = this.sceneLayers.gatheredOf(tile);
-      if (this.drawn.get(tile) === gathered) continue;
-      this.drawn.set(tile, gathered);
-      if (!this.sceneLayers.isReady(tile)) this.screens.blank(tile.screen);
-      else {
-        this.gl.setRenderTarget(null);
-        this.developTile(tile, scene.size, ratio);
-        this.screens.copy(tile.screen, this.gl.domElement, tile);
-        this.skies.pictureShown();
-        pictureStands(this.layers.wanted.samples);
-      }
-    }
-  }
-
-  /** Makes the card's canvas large enough for every tile. */
-  private fit(tiles: readonly Tile[]): void {
-    const { width, height } = this.gl.domElement;
-    const wide = Math.max(width, ...tiles.map((tile) => tile.width));
-    const tall = Math.max(height, ...tiles.map((tile) => tile.height));
-    if (wide > width || tall > height) this.gl.setSize(wide, tall, false);
+    if (this.drawer.draw(scene, this.layers.wanted.samples, ratio)) this.skies.pictureShown();
   }
 
   /** Gives the card's canvas back; it grows again with what is drawn next. */
   shrink(): void {
     this.gl.setSize(1, 1, false);
-  }
-
-  private mix(shown: Shown, { width, height }: Size, held: Held) {
-    const mixes = shown.frames.map((each) => this.sceneLayers.frameMix(shown, each));
-    return this.mixer.mix(mixes, shown.mode, width, height, held);
-  }
-
-  private developTile(tile: Tile, size: Size, ratio: number): void {
-    const picture = this.mix(tile, size, 'first');
-    const response = tile.frames[0]?.frame.development.response ?? 'soft';
-    if (tile.look === 'difference' && tile.against)
-      this.developer.difference(picture, this.mix(tile.against, size, 'second'), tile, ratio);
-    else if (tile.look === 'levels') this.developer.levels(picture, tile, ratio);
-    else this.developer.picture(picture, tile, response, tile.marksFull, ratio);
   }
 
   /** Traces all anew, as after a lost context. */
