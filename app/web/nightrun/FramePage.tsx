@@ -25,6 +25,6 @@ export const FramePage = ({ card, frame, state, heading }: FramePageProps) => (
         <ClockLine state={state} strokes={1} />
       </p>
     )}
-    <p className="quiet">{unlitWords(frame)}</p>
+    <p className="quiet">{unlitWords(frame, state !== null && !state.isOver)}</p>
   </section>
 );

@@ -7,6 +7,7 @@ import { useReports } from '../state/reports.ts';
 import { Notice } from '../ui/Notice.tsx';
 import { NightLog } from './NightLog.tsx';
 import { RunRoom } from './RunRoom.tsx';
+import { useNoFiles } from './use-no-files.ts';
 import { useRunCard } from './use-run-card.ts';
 import './night-run.css';
 
@@ -43,6 +44,7 @@ export const NightRun = () => {
   const notice = useApp((state) => state.notice);
   const showsLog = useNightRun((state) => state.showsLog);
   useEscape();
+  useNoFiles();
   useFocusBack();
   return (
     <main className="night-run">

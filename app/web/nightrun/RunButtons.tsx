@@ -36,7 +36,6 @@ export const RunButtons = ({ isRunning, sound, ...on }: RunButtonsProps) => {
       if (taps.isNew(name, performance.now())) act?.();
     },
   });
-  const next = sounds[(sounds.indexOf(sound) + 1) % sounds.length] ?? 'silent';
   return (
     <div className="run-buttons" ref={all}>
       {isRunning && (
@@ -79,9 +78,13 @@ export const RunButtons = ({ isRunning, sound, ...on }: RunButtonsProps) => {
         Next
       </button>
       {sounds.length > 1 && (
-        <button type="button" className="run-wide" {...once('sound', () => on.onSound(next))}>
-          {soundWords[sound]}
-        </button>
+        <fieldset className="run-wide run-sounds" aria-label="How the count is told">
+          {sounds.map((each) => (
+            <button key={each} type="button" aria-pressed={each === sound} {...once(each, () => on.onSound(each))}>
+              {soundWords[each]}
+            </button>
+          ))}
+        </fieldset>
       )}
     </div>
   );

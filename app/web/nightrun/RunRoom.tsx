@@ -70,6 +70,15 @@ export const RunRoom = ({ card }: { card: FieldCard }) => {
   useCounting(isRunning, stop);
   /** The row that the frame’s clock has come to: its next lamp; once it has closed, the first, to be judged. */
   const clockRow = state?.kind === 'frame' ? clockRowOf(card, state.frame, frameNumberOf(step)) : null;
+  /** What is under way: the words of what was done before go once it begins. */
+  const underWay = isRunning
+    ? state.kind === 'frame'
+      ? `${state.frame.phase} ${state.frame.rowNumber}`
+      : state.count.phase
+    : null;
+  useEffect(() => {
+    if (underWay) setSaid('');
+  }, [underWay]);
   // biome-ignore lint/correctness/useExhaustiveDependencies: only as the clock comes to another lamp
   useEffect(() => {
     const its = steps.findIndex((each) => each.kind === 'pass' && each.row.number === clockRow);
@@ -112,7 +121,7 @@ export const RunRoom = ({ card }: { card: FieldCard }) => {
       {!step && <EndPage heading={heading} />}
       <p className="run-said" role="status">
         {said}
-        {isDone(step) && !said && 'Done tonight.'}
+        {isDone(step) && !said && !isRunning && 'Done tonight.'}
       </p>
       <RunButtons
         isRunning={isRunning}

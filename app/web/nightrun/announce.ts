@@ -18,7 +18,7 @@ export const soundsHere = (): Sound[] => {
 };
 
 export const soundWords: Readonly<Record<Sound, string>> = {
-  both: 'Speaks and vibrates',
+  both: 'Both',
   spoken: 'Speaks',
   vibrates: 'Vibrates',
   silent: 'Silent',

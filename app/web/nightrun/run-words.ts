@@ -41,11 +41,13 @@ export const exposureWords = ({ lengths }: FieldCard, frame: CardFrame): string 
     `delay ${secondsWords(frame.delaySeconds)}`,
   ].join(' · ');
 
-/** What to do for frames without a lamp. */
-export const unlitWords = ({ count, gapSeconds }: CardFrame): string =>
-  count > 1
-    ? `Open the shutter ${count} times${gapSeconds ? `, ${secondsWords(gapSeconds)} apart` : ''}. Keep all lamps off.`
-    : 'Open the shutter. Keep all lamps off.';
+/** What to do for frames without a lamp; while one is exposed, what is still to be heeded. */
+export const unlitWords = ({ count, gapSeconds }: CardFrame, isRunning: boolean): string => {
+  const keepOff = 'Keep all lamps off.';
+  if (isRunning) return keepOff;
+  if (count === 1) return `Open the shutter. ${keepOff}`;
+  return `Open the shutter ${count} times${gapSeconds ? `, ${secondsWords(gapSeconds)} apart` : ''}. ${keepOff}`;
+};
 
 /** "Frame 2 of 3 · Painted", and what the camera is set to for it. */
 export const frameWords = (card: FieldCard, row: CardRow): readonly [string, string] => {

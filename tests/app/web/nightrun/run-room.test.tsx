@@ -87,6 +87,86 @@ describe('the run in a gloved hand', () => {
     expect(timer()).toContain('closed');
     expect(page.button('Shutter').disabled).toBe(false);
   });
+
+  it('what was done is not said any more once the next begins; while it is open, nothing says to open it', () => {
+    const said = () => document.querySelector('[role="status"]')?.textContent;
+    const frame = card.frames[0];
+    if (!frame) throw new Error('no frame');
+    expect(text()).toContain('Open the shutter. Keep all lamps off.');
+    page.press('Shutter');
+    wait(frame.delaySeconds * 1000 + 1000);
+    expect(timer()).toContain('open');
+    expect(text()).not.toContain('Open the shutter');
+    expect(text()).toContain('Keep all lamps off.');
+    page.press('Done');
+    expect(said()).toBe('Done.');
+    wait(1000);
+    expect(said()).toBe('Done.');
+    page.press('Shutter');
+    wait(1000);
+    expect(said()).toBe('');
+    page.press('Stop');
+    wait(1000);
+    page.press('Too bright');
+    expect(said()).not.toBe('');
+    wait(1000);
+    page.press('Count');
+    wait(1000);
+    expect(said()).toBe('');
+    // what was done already is begun once more
+    page.press('Stop');
+    wait(1000);
+    page.press('Back');
+    expect(said()).toBe('Done tonight.');
+    page.press('Shutter');
+    wait(100);
+    expect(said()).toBe('');
+  });
+
+  it('a word said while the shutter is open stands until the next lamp goes on', () => {
+    page.leave();
+    const setup = stoneSetup(
+      passFrom('left', 9, 10, 1.2, { on: 1, off: 3 }),
+      passFrom('right', 3, 10, 1.2, { on: 6, off: 8 }),
+    );
+    useApp.getState().startOn(setup);
+    const two = cardOf(setup);
+    page = mounted(<RunRoom card={two} />);
+    page.press('Next');
+    page.press('Shutter');
+    wait((two.frames.find(({ rowNumbers }) => rowNumbers.includes(1))?.delaySeconds ?? 0) * 1000 + 3500);
+    expect(timer()).toContain('lamp in');
+    page.press('Flat');
+    const said = () => document.querySelector('[role="status"]')?.textContent;
+    expect(said()).not.toBe('');
+    wait(1000);
+    expect(said()).not.toBe('');
+    wait(2000);
+    expect(timer()).toContain('lamp on');
+    expect(said()).toBe('');
+  });
+});
+
+it('shows which of all ways tells the count, and takes another', () => {
+  vi.stubGlobal('speechSynthesis', { cancel: () => undefined, speak: () => undefined });
+  vi.stubGlobal('navigator', Object.assign(Object.create(navigator), { vibrate: () => true }));
+  useApp.getState().startOn(stones);
+  const page = mounted(<RunRoom card={card} />);
+  const ways = () =>
+    [...document.querySelectorAll('fieldset[aria-label="How the count is told"] button')].map((button) => [
+      button.textContent,
+      button.getAttribute('aria-pressed'),
+    ]);
+  expect(ways()).toEqual([
+    ['Both', 'true'],
+    ['Speaks', 'false'],
+    ['Vibrates', 'false'],
+    ['Silent', 'false'],
+  ]);
+  page.press('Vibrates');
+  expect(ways().filter(([, isPressed]) => isPressed === 'true')).toEqual([['Vibrates', 'true']]);
+  page.leave();
+  vi.unstubAllGlobals();
 });
 
 it('warns of a danger at its pass, before the shutter, and says the walk there', () => {
