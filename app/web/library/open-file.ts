@@ -1,3 +1,4 @@
+import { beginsAsLm63 } from '../../../core/photometry/lm63/lm63-head.ts';
 import { SetupError } from '../../../core/setup/setup-error.ts';
 import { maxFileBytes } from '../../../core/setup/setup-size.ts';
 import { useApp } from '../state/app-store.ts';
@@ -20,6 +21,8 @@ export const openFile = async (file: File): Promise<void> => {
   try {
     if (await openNewest(load, asOwn)) tell({ tone: 'done', text: `Opened ${file.name}. It is now among your own` });
   } catch (error) {
+    if (file.name.toLowerCase().endsWith('.ies') || beginsAsLm63(text))
+      return refuse('It is a lamp’s photometric file: read it in a lamp’s slip, or import it into your bag');
     if (!/^\uFEFF?\s*[[{]/.test(text)) return refuse('It is not a setup file (.lampfall.json)');
     refuse(error instanceof SetupError ? worded(error.message) : 'It could not be read');
   }

@@ -12,6 +12,9 @@ export interface Lm63Head {
 const versionForm = /^IES(?:NA)?(?:91|:LM-63-(1986|1991|1995|2002|2019))$/i;
 /** A line that means to name an edition, well or badly; other first lines are the free text of 1986. */
 const versionStart = /^IES(?:NA)?[\d:]/i;
+/** Whether a text names an edition in its first line, as files of all editions but that of 1986 do. */
+export const beginsAsLm63 = (text: string): boolean => versionStart.test(text.trimStart());
+
 const keywordForm = /^\[([^[\]]+)\](.*)$/s;
 const tiltForm = /^TILT\s*=(.*)$/is;
 
