@@ -24,9 +24,13 @@ export const PhoneRooms = () => {
           type="button"
           aria-pressed={room === id}
           onClick={() => useSession.getState().set({ phoneRoom: id })}
+          {...(id === 'notes' && cautionCount > 0 ? { 'aria-label': `${name} · ${cautionCount}` } : {})}
         >
-          <Icon name={id} />
-          {id === 'notes' && cautionCount > 0 ? `${name} · ${cautionCount}` : name}
+          <span>
+            <Icon name={id} />
+            {id === 'notes' && cautionCount > 0 && <b className="switch-count">{cautionCount}</b>}
+          </span>
+          {name}
         </button>
       ))}
     </nav>
