@@ -1,5 +1,6 @@
-import { describe, expect, it } from 'vitest';
-import { scrollFor } from '../../../app/web/groundplan/scroll-with.ts';
+// @vitest-environment happy-dom
+import { afterEach, describe, expect, it, vi } from 'vitest';
+import { scrollFor, scrollWith } from '../../../app/web/groundplan/scroll-with.ts';
 
 /** A phone of 844 pixels, its bar at 783; a plan of 374 that ends below it. */
 const seen = { top: 0, bottom: 783 };
@@ -31,5 +32,26 @@ describe('scrollFor', () => {
 
   it('lets a plan be that is in sight whole', () => {
     for (const y of [0, 300, 783]) expect(scrollFor(y, planAt(200), seen)).toBe(0);
+  });
+});
+
+describe('scrollWith', () => {
+  afterEach(() => vi.restoreAllMocks());
+  const standing = (className: string, top: number, bottom: number): Element => {
+    const element = document.createElement('div');
+    element.className = className;
+    element.getBoundingClientRect = () => new DOMRect(0, top, 390, bottom - top);
+    return element;
+  };
+
+  it('counts the bar of rooms as the foot of what is seen; where there is none, nothing scrolls', () => {
+    const scrollBy = vi.spyOn(window, 'scrollBy').mockImplementation(() => undefined);
+    const plan = standing('groundplan', 538, 912);
+    document.body.replaceChildren(standing('switch', 0, 0));
+    scrollWith(plan, { clientY: 760 });
+    expect(scrollBy).not.toHaveBeenCalled();
+    document.body.replaceChildren(standing('switch', 783, 844));
+    scrollWith(plan, { clientY: 760 });
+    expect(scrollBy.mock.calls).toEqual([[0, 33]]);
   });
 });
