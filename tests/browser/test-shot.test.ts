@@ -89,6 +89,8 @@ describe('a test shot', () => {
     const photo = dialog.getByRole('button', { name: /^The photo: press the lit spot/ });
     const box = await photo.boundingBox();
     if (!box) throw new Error('no photo');
+    // no spot of the rehearsal is pressed before it stands
+    await page.locator('canvas[data-drawn=true]').waitFor();
     await page.mouse.click(box.x + 0.515 * box.width, box.y + 0.53 * box.height);
     await photo.press('ArrowRight');
     await photo.press('ArrowRight');
@@ -99,7 +101,6 @@ describe('a test shot', () => {
       .toMatch(
         /^The photo is 0\.[789] stop darker here than predicted \(±0\.\d\)\. Your “Small torch” gives 5\d % of what its box says\.$/,
       );
-    await page.locator('canvas[data-drawn=true]').waitFor();
     await app.keepScreenshot('test-shot');
 
     // held another way, and files that are none, in between
@@ -120,6 +121,7 @@ describe('a test shot', () => {
     await input.setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('II*\0and more') });
     await expect.poll(() => dialog.innerText()).toMatch(/a\.jpg can’t be used\. It is a raw file/);
     await input.setInputFiles({ name: 'night.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
+    await page.locator('canvas[data-drawn=true]').waitFor();
     await expect.poll(() => sentence.count()).toBe(1);
 
     await dialog.getByRole('button', { name: /^Correct the lamp: real −0\.\d stop, 1 shot/ }).click();

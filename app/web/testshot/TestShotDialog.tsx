@@ -37,7 +37,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
   // null = not said: only one that is stated to give the same is taken for the same lamp
   const [isWanted, setIsWanted] = useState<boolean | null>(null);
   const goesIntoBag = isWanted ?? twin?.isAlike ?? false;
-  const found = answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
+  const found = shot.framePicture && answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
   const outcome = found && lamp && shotOutcome(lamp, frame, found, photo.settings?.at ?? null);
   const taken = photoTaken(shot, file);
   const keep = (withCount: boolean) => {
@@ -89,6 +89,12 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
         The photo stays on this machine: it is neither sent nor saved. JPEG only; raw files would need a converter for
         every camera.
       </p>
+      {!file && (
+        <p>
+          The photo that you choose is put beside the rehearsal. You press the same lit spot in both, and read what the
+          lamp really gives.
+        </p>
+      )}
       {file && photo.fault && (
         <p role="alert">
           {file.name} can’t be used. {photo.fault}. Your setup is unchanged.
@@ -100,6 +106,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} taken={taken} />
           {lamp ? (
             <Verdict
+              isDrawn={shot.framePicture !== null}
               answer={answer}
               isPointed={shot.isPointed}
               lamp={lamp}

@@ -15,18 +15,24 @@ const pictureKept = (setup: Setup, frame: Frame): HTMLCanvasElement | null => {
   return kept?.setup === setup ? kept.picture : null;
 };
 
-/** The picture of one frame, developed apart from the page; null until it is there, or where it can’t be drawn. */
+/** null until it is there; 'failed' where it can’t be drawn. */
+export type FramePicture = HTMLCanvasElement | 'failed' | null;
+
+/** The picture of one frame, developed apart from the page as soon as it is wanted. */
 export const useFramePicture = (
   setup: Setup,
   scheme: Scheme,
   frame: Frame,
   aspect: number,
-): HTMLCanvasElement | null => {
-  const [picture, setPicture] = useState(() => pictureKept(setup, frame));
+  isWanted: boolean,
+): FramePicture => {
+  const [made, setMade] = useState<{
+    readonly setup: Setup;
+    readonly frame: Frame;
+    readonly picture: FramePicture;
+  } | null>(null);
   useEffect(() => {
-    const kept = pictureKept(setup, frame);
-    setPicture(kept);
-    if (kept) return;
+    if (!isWanted || pictureKept(setup, frame)) return;
     const order = new AbortController();
     const wanted = {
       setup,
@@ -49,12 +55,13 @@ export const useFramePicture = (
       .print({ scene, onProgress: () => undefined, signal: order.signal })
       .catch(() => null)
       .then((printed) => {
+        if (order.signal.aborted) return;
         const drawn = printed?.get('shot');
-        if (!drawn || order.signal.aborted) return;
-        developed.set(frame, { setup, picture: drawn });
-        setPicture(drawn);
+        if (drawn) developed.set(frame, { setup, picture: drawn });
+        setMade({ setup, frame, picture: drawn ?? 'failed' });
       });
     return () => order.abort();
-  }, [setup, scheme, frame, aspect]);
-  return picture;
+  }, [setup, scheme, frame, aspect, isWanted]);
+  // one of what was asked before counts no longer, at once
+  return made?.setup === setup && made.frame === frame ? made.picture : pictureKept(setup, frame);
 };
