@@ -121,7 +121,6 @@ describe('a test shot', () => {
     await input.setInputFiles({ name: 'a.jpg', mimeType: 'image/jpeg', buffer: Buffer.from('II*\0and more') });
     await expect.poll(() => dialog.innerText()).toMatch(/a\.jpg can’t be used\. It is a raw file/);
     await input.setInputFiles({ name: 'night.jpg', mimeType: 'image/jpeg', buffer: Buffer.from(bytes) });
-    await page.locator('canvas[data-drawn=true]').waitFor();
     await expect.poll(() => sentence.count()).toBe(1);
 
     await dialog.getByRole('button', { name: /^Correct the lamp: real −0\.\d stop, 1 shot/ }).click();

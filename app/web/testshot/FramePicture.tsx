@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
-import type { FramePicture as Picture } from './use-frame-picture.ts';
+import type { FramePicture as Seen } from './use-frame-picture.ts';
 
 /** The frame as rehearsed, with the exposure of the photo. */
-export const FramePicture = ({ picture }: { picture: Picture }) => {
+export const FramePicture = ({ seen: { picture, isDrawing } }: { seen: Seen }) => {
   const ref = useRef<HTMLCanvasElement>(null);
   const drawn = picture === 'failed' ? null : picture;
   useEffect(() => {
@@ -14,11 +14,10 @@ export const FramePicture = ({ picture }: { picture: Picture }) => {
   }, [drawn]);
   return (
     <>
-      <canvas ref={ref} data-drawn={drawn !== null} />
-      {!drawn && (
-        <span className="shot-drawing">
-          {picture ? 'It can’t be drawn here. It is measured all the same.' : 'Drawing it…'}
-        </span>
+      <canvas ref={ref} data-drawn={drawn !== null && !isDrawing} />
+      {isDrawing && <span className="shot-drawing">Drawing it…</span>}
+      {picture === 'failed' && !isDrawing && (
+        <span className="shot-drawing">It can’t be drawn here. It is measured all the same.</span>
       )}
     </>
   );

@@ -70,12 +70,12 @@ export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) =>
       <section aria-label="Rehearsal">
         <CrossPicture
           label={`“${frame.name}” as rehearsed: press the same spot.`}
-          place={shot.framePicture ? shot.inPicture : null}
+          place={shot.framePicture.picture ? shot.inPicture : null}
           radius={spotRadius}
           aspect={shot.aspect}
           onPlace={shot.setInPicture}
         >
-          <FramePicture picture={shot.framePicture} />
+          <FramePicture seen={shot.framePicture} />
         </CrossPicture>
         <div className="shot-choices">
           {scheme.frames.length > 1 && (

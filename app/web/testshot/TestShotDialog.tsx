@@ -37,7 +37,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
   // null = not said: only one that is stated to give the same is taken for the same lamp
   const [isWanted, setIsWanted] = useState<boolean | null>(null);
   const goesIntoBag = isWanted ?? twin?.isAlike ?? false;
-  const found = shot.framePicture && answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
+  const found = answer && 'lamp' in answer && 'stops' in answer.lamp ? answer.lamp : null;
   const outcome = found && lamp && shotOutcome(lamp, frame, found, photo.settings?.at ?? null);
   const taken = photoTaken(shot, file);
   const keep = (withCount: boolean) => {
@@ -106,7 +106,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} taken={taken} />
           {lamp ? (
             <Verdict
-              isDrawn={shot.framePicture !== null}
+              isDrawn={shot.framePicture.picture !== null}
               answer={answer}
               isPointed={shot.isPointed}
               lamp={lamp}

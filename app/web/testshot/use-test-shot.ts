@@ -32,7 +32,7 @@ export interface TestShot {
   readonly setupAsShot: Setup;
   readonly schemeAsShot: Scheme;
   readonly frameAsShot: Frame;
-  /** That frame as rehearsed; until it is there no cross is put on it, and no spot judged. */
+  /** That frame as rehearsed; until there is a picture no cross is put on it, and no spot judged. */
   readonly framePicture: FramePicture;
   /** Lamps that shine in the frame, and the one in question. */
   readonly lamps: readonly Lamp[];
@@ -99,7 +99,7 @@ export const useTestShot = (file: File | null, wish: TestShotWish): TestShot => 
   const camera = cameraOf(setup, scheme.id);
   const aspect = camera.sensor.widthMm / camera.sensor.heightMm;
   const framePicture = useFramePicture(setupAsShot, schemeAsShot, frameAsShot, aspect, picture !== null);
-  const isDrawn = framePicture !== null;
+  const isDrawn = framePicture.picture !== null;
   const start = useMemo(() => firstPlace(setup, scheme, frame, lamp?.id), [setup, scheme, frame, lamp?.id]);
   // most test frames are taken as they were rehearsed: the other cross goes along until it is put elsewhere
   const inPhoto = photoPlace ?? picturePlace ?? start;

@@ -47,7 +47,10 @@ export const northOnPlan = (view: PlanView, northDegrees: number): GroundPoint =
   return toPlan({ ...view, centre: [0, 0], unitsPerMetre: 15 }, [-Math.sin(north), Math.cos(north)]);
 };
 
-/** What stands at the plan's edge whatever the sky: twelve o'clock and the distances of the rings, the north arrow, the scale bar. */
+/** The button that lies over the lower right corner, as large as it is on a phone's drawing. */
+const buttonBox: Box = { left: 143, top: 178, right: planHalf, bottom: planHalf };
+
+/** What stands at the plan's edge whatever the sky: twelve o'clock and the rings' distances, north arrow, scale bar, the button. */
 export const dialBoxes = (view: PlanView, northDegrees: number): Box[] => {
   const [nx, ny] = northOnPlan(view, northDegrees);
   const along = [-1, 1.9].map((far): GroundPoint => [northAt[0] + nx * far, northAt[1] + ny * far]);
@@ -59,6 +62,7 @@ export const dialBoxes = (view: PlanView, northDegrees: number): Box[] => {
     { left: 4, right: 42, top: -planHalf, bottom: -12 },
     boxRound(along, 6),
     { left: x, right: scaleEnd, top: y - 9, bottom: y + 4 },
+    buttonBox,
   ];
 };
 
