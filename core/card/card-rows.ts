@@ -19,9 +19,11 @@ const isMoved = ({ waypoints }: Pass): boolean =>
 /** As high as a lamp in a raised hand goes, metres; higher takes a pole. Common practice, no published source. */
 const reachMetres = 2.4;
 
-/** A stand in the word for how whoever holds the lamp gets it so high. */
+/** A stand in the word for how whoever holds the lamp gets it so high: beyond an arm, but not beyond a pole. */
 const inReach = (stand: CardStand, isHeld: boolean): CardStand =>
-  isHeld && stand.heightMetres > reachMetres ? { ...stand, heightWord: 'on a pole' } : stand;
+  isHeld && stand.heightWord === 'overhead' && stand.heightMetres > reachMetres
+    ? { ...stand, heightWord: 'on a pole' }
+    : stand;
 
 /** A pass has one waypoint at least. */
 const firstOf = (waypoints: Pass['waypoints']) => waypoints[0] as Waypoint;

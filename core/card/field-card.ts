@@ -105,7 +105,7 @@ export interface CardStand {
   readonly distanceMetres: number;
   readonly paces: number;
   readonly heightMetres: number;
-  /** "ground", "shin", "knee", "hip", "chest", "overhead", "on a pole". */
+  /** "ground", "shin", "knee", "hip", "chest", "overhead", "on a pole", "high up". */
   readonly heightWord: string;
   /** What the lamp is aimed at there, [east, north], and how much higher that is than the lamp. */
   readonly aim: GroundPoint;

@@ -51,10 +51,12 @@ const burning = (levels: readonly ChannelLevel[]): string => {
 
 /** What brings a pass to the night level: its count, or what the count's reading advises. */
 export const wayOut = ({ count }: PassReading): string => {
-  const level = `${Math.abs(count.wantedStops)} ${count.wantedStops < 0 ? 'under' : 'over'} mid-grey`;
-  const what = count.spoken === null ? count.advice.join(' ') : `count ${count.spoken}.`;
+  const { wantedStops, spoken, advice } = count;
+  const side = wantedStops < 0 ? 'under' : 'over';
+  const level = wantedStops === 0 ? 'mid-grey' : `${Math.abs(wantedStops)} ${side} mid-grey`;
+  const what = spoken === null ? advice.join(' ') : `count ${spoken}.`;
   // a lamp that stays lit and is right as it is has neither
-  return what === '' ? '' : `For your night level, ${level}: ${what}`;
+  return what === '' ? '' : `For your night level, ${level}: ${what.charAt(0).toLowerCase()}${what.slice(1)}`;
 };
 
 /** The pass fills a channel of the sensor at its target, alone or together with the frame's other passes. */

@@ -8,10 +8,14 @@ export const bodyHeights = [
   { word: 'overhead', metres: 2.1 },
 ] as const;
 
-/** The word whose height is nearest in ratio; anything above 3 m is "on a pole", below the ground is "buried". */
+/** From here on a lamp is on a pole; past the longest that one person holds up, on none. Common practice, no published source. */
+const [leastPoleMetres, mostPoleMetres] = [3, 8];
+
+/** The word whose height is nearest in ratio; "on a pole" over an arm’s reach, "high up" over a pole’s too; "buried" in the ground. */
 export const bodyHeightWord = (heightMetres: number): string => {
   if (heightMetres < 0) return 'buried';
-  if (heightMetres > 3) return 'on a pole';
+  if (heightMetres > mostPoleMetres) return 'high up';
+  if (heightMetres > leastPoleMetres) return 'on a pole';
   const distance = (metres: number) => Math.abs(Math.log((heightMetres + 0.05) / (metres + 0.05)));
   return bodyHeights.reduce((best, next) => (distance(next.metres) < distance(best.metres) ? next : best)).word;
 };

@@ -139,7 +139,7 @@ describe('place and hour', () => {
     await town.getByLabel('People').press('Enter');
     await town.getByRole('button', { name: /^Take/ }).click();
     // 0.2 million x 4.6e-2 cd/m2 x 1.5^-2.76 (sky.md 4.7) = 3.0e-3 cd/m2
-    await expect.poll(() => town.getByLabel(/^10° up/).inputValue()).toBe('18.9');
+    await expect.poll(() => town.getByLabel(/^Brightness 10° up/).inputValue()).toBe('18.9');
     expect(await app.page.locator('[data-sky="glow"] text').textContent()).toBe('Town');
     await press(app, 'Delete Town');
     expect(await app.page.locator('[data-sky="glow"]').count()).toBe(0);

@@ -89,6 +89,8 @@ describe('a test shot', () => {
     const photo = dialog.getByRole('button', { name: /^The photo: press the lit spot/ });
     const box = await photo.boundingBox();
     if (!box) throw new Error('no photo');
+    // no spot of the rehearsal is pressed before it stands
+    await page.locator('canvas[data-drawn=true]').waitFor();
     await page.mouse.click(box.x + 0.515 * box.width, box.y + 0.53 * box.height);
     await photo.press('ArrowRight');
     await photo.press('ArrowRight');
@@ -99,7 +101,6 @@ describe('a test shot', () => {
       .toMatch(
         /^The photo is 0\.[789] stop darker here than predicted \(±0\.\d\)\. Your “Small torch” gives 5\d % of what its box says\.$/,
       );
-    await page.locator('canvas[data-drawn=true]').waitFor();
     await app.keepScreenshot('test-shot');
 
     // held another way, and files that are none, in between

@@ -32,6 +32,7 @@ export const DifferenceView = ({ pair: { a, b } }: { pair: PairOfSides }) => {
   useScene(scene);
   return (
     <div className="pair-view" style={{ '--aspect': sensor.widthMm / sensor.heightMm } as CSSProperties}>
+      <p className="quiet">Plain grey: less than half a stop apart, or dark in both.</p>
       <div className="pair-picture">
         <Screen name="difference" label={`${a.name} against ${b.name}, difference in stops`} onSize={onSize} />
       </div>

@@ -1,4 +1,5 @@
-import { useApp, useSetup } from '../state/app-store.ts';
+import { Fragment, useState } from 'react';
+import { useSetup } from '../state/app-store.ts';
 import { mostCompared, useComparedSchemes, useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { Drop } from '../ui/Drop.tsx';
@@ -8,18 +9,24 @@ export const SchemeChecks = () => {
   const { schemes } = useSetup();
   const compared = useComparedSchemes();
   const { set } = useSession.getState();
-  const { tell } = useApp.getState();
+  // said where it was pressed: the list may be long
+  const [refusedId, setRefusedId] = useState<string | null>(null);
   const chosen = compared.map(({ id }) => id);
   const choose = (id: string, isOn: boolean) => {
     const next = isOn ? [...chosen, id] : chosen.filter((each) => each !== id);
-    if (next.length > mostCompared)
-      tell({ tone: 'problem', text: `${mostCompared} schemes at most stand side by side. Take one away first.` });
-    else if (next.length > 0) set({ comparedIds: next });
+    const isTooMany = next.length > mostCompared;
+    setRefusedId(isTooMany ? id : null);
+    if (!isTooMany && next.length > 0) set({ comparedIds: next });
   };
   return (
-    <Drop label={`Schemes ${chosen.length}/${schemes.length}`}>
+    <Drop label={`Schemes ${chosen.length}/${schemes.length}`} onToggle={() => setRefusedId(null)}>
       {schemes.map(({ id, name }) => (
-        <Check key={id} label={name} isOn={chosen.includes(id)} onChange={(isOn) => choose(id, isOn)} />
+        <Fragment key={id}>
+          <Check label={name} isOn={chosen.includes(id)} onChange={(isOn) => choose(id, isOn)} />
+          {id === refusedId && (
+            <p role="alert">{mostCompared} schemes at most stand side by side. Take one away first.</p>
+          )}
+        </Fragment>
       ))}
       <p className="quiet">Two to {mostCompared}, in the order of the tabs.</p>
     </Drop>

@@ -1,10 +1,12 @@
 import { Fragment, useRef } from 'react';
-import type { Position } from '../../../core/setup/schema/setup.ts';
+import type { Position, Waypoint } from '../../../core/setup/schema/setup.ts';
 import { stageOf } from '../../../core/world/stage.ts';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { useSession } from '../state/session.ts';
-import { type PlanView, planHalf, planViewOf } from '../ui/plan-view.ts';
+import { placeWords } from '../ui/lamp-words-at.ts';
+import { lampBoxes } from '../ui/plan-dial.ts';
+import { type PlanView, planHalf, planViewOf, toPlan } from '../ui/plan-view.ts';
 import { CameraMark } from './CameraMark.tsx';
 import { DragArrow } from './DragArrow.tsx';
 import { HazardMarks } from './HazardMarks.tsx';
@@ -52,6 +54,10 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
   const view = kept.current;
   const isPassSelected = (frameId: string, passId: string) =>
     selection?.kind === 'pass' && selection.passId === passId && selection.frameId === frameId;
+  const lampPlaces = passes.flatMap(({ frame, pass }) => {
+    const words = isPassSelected(frame.id, pass.id) ? placeWords : pass.name;
+    return lampBoxes(toPlan(view, (pass.waypoints[0] as Waypoint).position), words);
+  });
   return (
     <>
       <section className="groundplan" aria-label="Ground plan">
@@ -62,7 +68,7 @@ export const GroundPlan = ({ pointing }: { pointing?: Pointing | undefined }) =>
         >
           <SubjectMarks view={view} stage={stage} land />
           <PlanGrid view={view} northDegrees={setup.place.northDegrees} />
-          {!hidesShadows && <SkyMarks view={view} place={setup.place} />}
+          {!hidesShadows && <SkyMarks view={view} place={setup.place} lamps={lampPlaces} />}
           {!hidesShadows &&
             passes.map(({ frame, pass }) => (
               <ShadowShapes

@@ -1,20 +1,15 @@
+import { clockNumerals, clockRadius, northAt, northOnPlan, scaleBarAt } from '../ui/plan-dial.ts';
 import { pathOf } from '../ui/plan-paths.ts';
-import { type PlanView, planHalf, ringStep, ringWords, toPlan } from '../ui/plan-view.ts';
+import { type PlanView, planHalf, ringStep, ringWords } from '../ui/plan-view.ts';
 
-/** Where the numerals of the clock stand. */
-const clockRadius = planHalf * 0.93;
 /** A ring's distance stands at the line straight ahead, and beside the twelve where it would lie on it. */
 const besideTwelve = (ringRadius: number): number => (Math.abs(ringRadius - clockRadius) < 26 ? 13 : 3);
-
-const hours = [12, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11];
 
 /** Distance rings, the clock, scale bar and north: what does not move. */
 export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees: number }) => {
   const step = ringStep(view);
   const count = Math.floor((planHalf * 0.94) / (step * view.unitsPerMetre));
-  const north = (northDegrees * Math.PI) / 180;
-  // true north is that far anticlockwise of the scene's own north axis
-  const [nx, ny] = toPlan({ ...view, centre: [0, 0], unitsPerMetre: 15 }, [-Math.sin(north), Math.cos(north)]);
+  const [nx, ny] = northOnPlan(view, northDegrees);
   return (
     <g className="plan-grid" aria-hidden="true">
       {Array.from({ length: count }, (_, i) => (i + 1) * step).map((metres) => (
@@ -25,17 +20,12 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
           </text>
         </g>
       ))}
-      {hours.map((hour) => {
-        const turn = (hour * Math.PI) / 6;
-        const [x, y] = [Math.sin(turn), -Math.cos(turn)];
-        const r = clockRadius;
-        return (
-          <text key={hour} x={x * r} y={y * r + 4} className="hour">
-            {hour}
-          </text>
-        );
-      })}
-      <g transform={`translate(${planHalf - 36} ${44 - planHalf})`} className="north">
+      {clockNumerals.map(({ hour, at: [x, y] }) => (
+        <text key={hour} x={x} y={y + 4} className="hour">
+          {hour}
+        </text>
+      ))}
+      <g transform={`translate(${northAt.join(' ')})`} className="north">
         <line x1={-nx} y1={-ny} x2={nx} y2={ny} />
         <path
           d={pathOf([
@@ -48,7 +38,7 @@ export const PlanGrid = ({ view, northDegrees }: { view: PlanView; northDegrees:
           N
         </text>
       </g>
-      <g transform={`translate(${14 - planHalf} ${planHalf - 14})`} className="scale-bar">
+      <g transform={`translate(${scaleBarAt.join(' ')})`} className="scale-bar">
         <path d={`M0 -5V0H${step * view.unitsPerMetre}V-5`} />
         <text x={step * view.unitsPerMetre + 5} y={1}>
           {ringWords(step)}

@@ -3,8 +3,9 @@ import type { Vec3 } from '../../../core/geometry/vec.ts';
 import type { Setup } from '../../../core/setup/schema/setup.ts';
 import { radiansFromDegrees } from '../../../core/units/angle.ts';
 import { hourOf } from '../state/hour-of-place.ts';
-import { arrowReach, type Box, edgeMarks, glowSign, type SkySign, skySign } from '../ui/plan-sky.ts';
-import { type PlanView, planHalf } from '../ui/plan-view.ts';
+import { type Box, clockBoxes, dialBoxes } from '../ui/plan-dial.ts';
+import { arrowReach, edgeMarks, glowSign, type SkySign, skySign } from '../ui/plan-sky.ts';
+import type { PlanView } from '../ui/plan-view.ts';
 import { coreShape, glowShape, moonRing } from '../ui/sky-glyphs.ts';
 
 type Place = Setup['place'];
@@ -31,12 +32,6 @@ const signsOf = (place: Place): SkySign[] => {
 
 const shapes = { moon: moonRing, core: coreShape, glow: glowShape } as const;
 
-/** Straight ahead, where one looks most, stand the twelve of the clock and the distances of the rings. */
-const straightAhead: readonly Box[] = [
-  { left: -9, right: 9, top: -planHalf * 0.93 - 8, bottom: -planHalf * 0.93 + 6 },
-  { left: 4, right: 42, top: -planHalf, bottom: -12 },
-];
-
 /** A short arrow from the moon into the drawing: the way its shadows fall. */
 const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
   const [from, tip] = arrowReach;
@@ -46,10 +41,17 @@ const ShadowArrow = ({ toward: [x, y] }: { toward: GroundPoint }) => {
   return <path d={`M${-x * from} ${-y * from}L${end[0]} ${end[1]}${barb(1)}${barb(-1)}`} />;
 };
 
-/** At the plan's edge: where the moon stands and which way its shadows fall, the core of the Milky Way, the glow of towns. */
-export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
+interface SkyMarksProps {
+  readonly view: PlanView;
+  readonly place: Place;
+  /** The lamps with their words. */
+  readonly lamps: readonly Box[];
+}
+
+/** At the plan’s edge: where the moon stands and which way its shadows fall, the core of the Milky Way, the glow of towns. */
+export const SkyMarks = ({ view, place, lamps }: SkyMarksProps) => (
   <g className="sky-marks" aria-hidden="true">
-    {edgeMarks(view.up, signsOf(place), straightAhead).map(
+    {edgeMarks(view.up, signsOf(place), dialBoxes(view, place.northDegrees), [...clockBoxes, ...lamps]).map(
       ({ kind, at, toward, text, textAt, anchor, isSlanting }, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a drawing without a life of its own
         <g key={i} data-sky={kind}>
@@ -62,9 +64,11 @@ export const SkyMarks = ({ view, place }: { view: PlanView; place: Place }) => (
             />
             {kind === 'moon' && isSlanting && <ShadowArrow toward={toward} />}
           </g>
-          <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
-            {text}
-          </text>
+          {text && (
+            <text x={textAt[0]} y={textAt[1]} textAnchor={anchor}>
+              {text}
+            </text>
+          )}
         </g>
       ),
     )}

@@ -2,13 +2,10 @@ import type { GroundPoint } from '../../../core/geometry/hull.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 import { useApp, useScheme } from '../state/app-store.ts';
 import { useReport } from '../state/reports.ts';
-import { wayWordsY } from '../ui/lamp-words-at.ts';
+import { placeWords, wayWordsY } from '../ui/lamp-words-at.ts';
 import { openPath } from '../ui/open-path.ts';
 import { type PlanView, planHalf, toPlan } from '../ui/plan-view.ts';
 import { belongsTo, drawnWalks, walkWords } from '../ui/walk-words.ts';
-
-/** About as long as what a selected lamp says of its place. */
-const lampWords = '12:00 · 10.0 m';
 
 /** Half-way along a line, by its length. */
 const halfWay = (places: readonly GroundPoint[]): GroundPoint => {
@@ -52,7 +49,7 @@ export const WalkLines = ({ view }: { view: PlanView }) => {
             {lamp && (
               <text
                 x={keep(x)}
-                y={wayWordsY([keep(x), y], words, toPlan(view, lamp), lampWords)}
+                y={wayWordsY([keep(x), y], words, toPlan(view, lamp), placeWords)}
                 className="mark-text hour"
               >
                 {words}

@@ -43,7 +43,7 @@ export const TownRow = ({ dome, index }: { dome: GlowDome; index: number }) => {
           onChange={(to) => set({ widthDegrees: to })}
         />
         <NumberField
-          label={`10° up · ${glowWord(magnitude)}`}
+          label="Brightness 10° up"
           unit="mag/arcsec²"
           value={magnitude}
           min={brightestMagnitude}
@@ -63,7 +63,10 @@ export const TownRow = ({ dome, index }: { dome: GlowDome; index: number }) => {
           onChange={(to) => set({ temperatureKelvin: to })}
         />
       </div>
-      <p className="quiet">{threeFigures(dome.luminanceAt10DegreesCdM2 * 1000)} mcd/m² ten degrees above the horizon</p>
+      <p className="quiet">
+        Ten degrees above the horizon: {threeFigures(dome.luminanceAt10DegreesCdM2 * 1000)} mcd/m²,{' '}
+        {glowWord(magnitude)}
+      </p>
       <div className="actions">
         {lampColours.map(([kelvin, word]) => (
           <button

@@ -28,7 +28,11 @@ export const Towns = ({ camera }: { camera: Camera }) => {
         >
           Add a town
         </button>
-        {place.glowDomes.length === 0 && <span className="quiet">none: what stands there is dark on dark</span>}
+        {place.glowDomes.length === 0 && (
+          <span className="quiet">
+            No town glows over the horizon: outlines there have only the night sky behind them.
+          </span>
+        )}
       </div>
     </section>
   );

@@ -16,6 +16,6 @@ export const glowOfMagnitude = (magnitude: number): number =>
 export const glowWord = (magnitude: number): string => {
   if (magnitude > 23.5) return 'not seen';
   if (magnitude > 22) return 'just seen';
-  if (magnitude > 20.5) return 'plain to see';
+  if (magnitude > 20.5) return 'easily seen';
   return magnitude > 18.5 ? 'bright' : 'very bright';
 };

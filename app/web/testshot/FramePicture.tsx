@@ -1,29 +1,24 @@
 import { useEffect, useRef } from 'react';
-import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { useFramePicture } from './use-frame-picture.ts';
-
-interface FramePictureProps {
-  readonly setup: Setup;
-  readonly scheme: Scheme;
-  readonly frame: Frame;
-  readonly aspect: number;
-}
+import type { FramePicture as Seen } from './use-frame-picture.ts';
 
 /** The frame as rehearsed, with the exposure of the photo. */
-export const FramePicture = ({ setup, scheme, frame, aspect }: FramePictureProps) => {
+export const FramePicture = ({ seen: { picture, isDrawing } }: { seen: Seen }) => {
   const ref = useRef<HTMLCanvasElement>(null);
-  const picture = useFramePicture(setup, scheme, frame, aspect);
+  const drawn = picture === 'failed' ? null : picture;
   useEffect(() => {
     const canvas = ref.current;
-    if (!canvas || !picture) return;
-    canvas.width = picture.width;
-    canvas.height = picture.height;
-    canvas.getContext('2d')?.drawImage(picture, 0, 0);
-  }, [picture]);
+    if (!canvas || !drawn) return;
+    canvas.width = drawn.width;
+    canvas.height = drawn.height;
+    canvas.getContext('2d')?.drawImage(drawn, 0, 0);
+  }, [drawn]);
   return (
     <>
-      <canvas ref={ref} data-drawn={picture !== null} />
-      {!picture && <span className="shot-drawing">Drawing it…</span>}
+      <canvas ref={ref} data-drawn={drawn !== null && !isDrawing} />
+      {isDrawing && <span className="shot-drawing">Drawing it…</span>}
+      {picture === 'failed' && !isDrawing && (
+        <span className="shot-drawing">It can’t be drawn here. It is measured all the same.</span>
+      )}
     </>
   );
 };

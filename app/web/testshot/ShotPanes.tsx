@@ -70,17 +70,12 @@ export const ShotPanes = ({ shot, settings, picture, taken }: ShotPanesProps) =>
       <section aria-label="Rehearsal">
         <CrossPicture
           label={`“${frame.name}” as rehearsed: press the same spot.`}
-          place={shot.inPicture}
+          place={shot.framePicture.picture ? shot.inPicture : null}
           radius={spotRadius}
           aspect={shot.aspect}
           onPlace={shot.setInPicture}
         >
-          <FramePicture
-            setup={shot.setupAsShot}
-            scheme={shot.schemeAsShot}
-            frame={shot.frameAsShot}
-            aspect={shot.aspect}
-          />
+          <FramePicture seen={shot.framePicture} />
         </CrossPicture>
         <div className="shot-choices">
           {scheme.frames.length > 1 && (

@@ -89,6 +89,12 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
         The photo stays on this machine: it is neither sent nor saved. JPEG only; raw files would need a converter for
         every camera.
       </p>
+      {!file && (
+        <p>
+          The photo that you choose is put beside the rehearsal. You press the same lit spot in both, and read what the
+          lamp really gives.
+        </p>
+      )}
       {file && photo.fault && (
         <p role="alert">
           {file.name} can’t be used. {photo.fault}. Your setup is unchanged.
@@ -100,6 +106,7 @@ export const TestShotDialog = ({ wish }: { wish: TestShotWish }) => {
           <ShotPanes shot={shot} settings={photo.settings} picture={photo.picture} taken={taken} />
           {lamp ? (
             <Verdict
+              isDrawn={shot.framePicture.picture !== null}
               answer={answer}
               isPointed={shot.isPointed}
               lamp={lamp}

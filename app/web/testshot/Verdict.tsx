@@ -8,6 +8,8 @@ import type { ShotOutcome } from './shot-outcome.ts';
 import { differenceWords, lampWords, withinDoubtWords } from './shot-words.ts';
 
 interface VerdictProps {
+  /** Whether the rehearsal stands, for a spot of it to be pointed at. */
+  readonly isDrawn: boolean;
   readonly answer: ShotAnswer | null;
   /** Whether the user has pointed at a spot. */
   readonly isPointed: boolean;
@@ -26,7 +28,14 @@ const countText = (counts: readonly CountChange[]): string =>
   counts.map(({ from, to }) => `${shutterText(from)} s → ${shutterText(to)} s`).join(', ');
 
 /** Measured against predicted, in one sentence, and what can be done about it. */
-export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCount }: VerdictProps) => {
+export const Verdict = ({ isDrawn, answer, isPointed, lamp, frame, outcome, onLamp, onCount }: VerdictProps) => {
+  if (!isDrawn)
+    return (
+      <p role="status">
+        {isPointed ? 'The' : 'Press a lit spot in the photo. The'} rehearsal is still being drawn: the spot is measured
+        as soon as it stands.
+      </p>
+    );
   if (!isPointed) return <p role="status">Press a lit spot in the photo, and the same spot in the rehearsal.</p>;
   if (!answer) return <p role="status">Measuring the spot…</p>;
   if ('refused' in answer) return <p role="status">{answer.refused}</p>;
@@ -39,7 +48,7 @@ export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCou
       </p>
     );
   if (!outcome) return null;
-  const { verdict, after, counts, movedStops, isWithinDoubt } = outcome;
+  const { verdict, after, counts, movedStops, isWithinDoubt, stays } = outcome;
   return (
     <div className="shot-verdict">
       <p role="status" className="shot-sentence">
@@ -57,7 +66,7 @@ export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCou
         A camera’s own tone curve may be worth ±{compared.curveStops.toFixed(1)} stop of this. A neutral picture style
         and a spot near mid-grey make it less.
       </p>
-      {isWithinDoubt && counts?.length !== 0 && <p>{withinDoubtWords(movedStops, verdict.uncertaintyStops)}</p>}
+      {isWithinDoubt && !stays && <p>{withinDoubtWords(movedStops, verdict.uncertaintyStops)}</p>}
       <div className="actions">
         <button type="button" className={isWithinDoubt ? undefined : 'strong'} onClick={onLamp}>
           Correct the lamp: {realWords(after.correctionStops, after.testShots.length)}
@@ -69,11 +78,13 @@ export const Verdict = ({ answer, isPointed, lamp, frame, outcome, onLamp, onCou
         )}
       </div>
       <p className="quiet">
-        {counts?.length === 0
+        {stays
           ? 'With the shots before it the lamp stays as it is taken for, and so do the counts.'
-          : counts
-            ? 'The first makes the rehearsal show what the photo shows. The second corrects the lamp too, and counts so that the next frame comes out as planned.'
-            : `“${frame.name}” does not hold the count that would make up for it; correct the lamp, then change its level, the ISO or the shutter.`}
+          : counts?.length === 0
+            ? 'It makes the rehearsal show what the photo shows. The counts stay as they are.'
+            : counts
+              ? 'The first makes the rehearsal show what the photo shows. The second corrects the lamp too, and counts so that the next frame comes out as planned.'
+              : `“${frame.name}” does not hold the count that would make up for it; correct the lamp, then change its level, the ISO or the shutter.`}
       </p>
     </div>
   );

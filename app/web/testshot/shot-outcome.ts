@@ -12,7 +12,9 @@ export interface ShotOutcome {
   readonly movedStops: number;
   /** Whether that is less than the shot can tell. */
   readonly isWithinDoubt: boolean;
-  /** Counts that make up for what the lamp changes by; none where it stays as it is; null where the frame holds them not. */
+  /** Whether the shots before this one leave the lamp as it is taken for. */
+  readonly stays: boolean;
+  /** Counts that make up for what the lamp changes by; none where it stays, or may stay, as it is; null where the frame holds them not. */
   readonly counts: readonly CountChange[] | null;
 }
 
@@ -27,11 +29,14 @@ export const shotOutcome = (lamp: Lamp, frame: Frame, found: LampFromShot, at: s
   const verdict = { at, stops: lamp.correctionStops + found.stops, uncertaintyStops: found.uncertaintyStops };
   const after = withTestShot(lamp, verdict);
   const movedStops = after.correctionStops - lamp.correctionStops;
+  const isWithinDoubt = Math.abs(movedStops) < found.uncertaintyStops;
+  const isLeast = Math.abs(movedStops) < leastStops;
   return {
     verdict,
     after,
     movedStops,
-    isWithinDoubt: Math.abs(movedStops) < found.uncertaintyStops,
-    counts: Math.abs(movedStops) < leastStops ? [] : countChanges(frame, lamp.id, movedStops),
+    isWithinDoubt,
+    stays: isLeast && lamp.testShots.length > 0,
+    counts: isWithinDoubt || isLeast ? [] : countChanges(frame, lamp.id, movedStops),
   };
 };

@@ -1,8 +1,9 @@
 import { useEffect, useState } from 'react';
-import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import type { Camera, Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf } from '../picture/scene-of.ts';
 import { theDarkroom } from '../render/darkroom.ts';
+import { cameraOf } from '../state/edits/place-edits.ts';
 
 /** Width that the frame is drawn at, and samples a pixel: to find one’s way by. */
 const [width, samples] = [720, 4];
@@ -15,18 +16,38 @@ const pictureKept = (setup: Setup, frame: Frame): HTMLCanvasElement | null => {
   return kept?.setup === setup ? kept.picture : null;
 };
 
-/** The picture of one frame, developed apart from the page; null until it is there, or where it can’t be drawn. */
+/** What is seen of the frame. */
+export interface FramePicture {
+  /** While another is drawn, the one of before where it has the same framing; null until there is one. */
+  readonly picture: HTMLCanvasElement | 'failed' | null;
+  readonly isDrawing: boolean;
+}
+
+/** A picture with what it is of. */
+interface Made {
+  readonly setup: Setup;
+  readonly frame: Frame;
+  readonly camera: Camera;
+  readonly picture: HTMLCanvasElement | 'failed';
+}
+
+/** The picture of one frame, developed apart from the page as soon as it is wanted. */
 export const useFramePicture = (
   setup: Setup,
   scheme: Scheme,
   frame: Frame,
   aspect: number,
-): HTMLCanvasElement | null => {
-  const [picture, setPicture] = useState(() => pictureKept(setup, frame));
+  isWanted: boolean,
+): FramePicture => {
+  const [made, setMade] = useState<Made | null>(null);
+  const camera = cameraOf(setup, scheme.id);
   useEffect(() => {
+    if (!isWanted) return;
     const kept = pictureKept(setup, frame);
-    setPicture(kept);
-    if (kept) return;
+    if (kept) {
+      setMade({ setup, frame, camera, picture: kept });
+      return;
+    }
     const order = new AbortController();
     const wanted = {
       setup,
@@ -49,12 +70,15 @@ export const useFramePicture = (
       .print({ scene, onProgress: () => undefined, signal: order.signal })
       .catch(() => null)
       .then((printed) => {
+        if (order.signal.aborted) return;
         const drawn = printed?.get('shot');
-        if (!drawn || order.signal.aborted) return;
-        developed.set(frame, { setup, picture: drawn });
-        setPicture(drawn);
+        if (drawn) developed.set(frame, { setup, picture: drawn });
+        setMade({ setup, frame, camera, picture: drawn ?? 'failed' });
       });
     return () => order.abort();
-  }, [setup, scheme, frame, aspect]);
-  return picture;
+  }, [setup, scheme, frame, camera, aspect, isWanted]);
+  const isOfThis = made?.setup === setup && made.frame === frame;
+  // with another count or exposure a spot stays where it is
+  const picture = made?.frame.id === frame.id && made.camera === camera ? made.picture : null;
+  return { picture, isDrawing: !isOfThis };
 };

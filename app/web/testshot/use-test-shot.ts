@@ -13,6 +13,7 @@ import { cameraOf } from '../state/edits/place-edits.ts';
 import { type HeldCount, takeCounts, takePhotoSettings } from '../state/edits/test-shot-edits.ts';
 import type { TestShotWish } from '../state/session.ts';
 import { judgeShot, type ShotAnswer, spotRadius } from './judge-shot.ts';
+import { type FramePicture, useFramePicture } from './use-frame-picture.ts';
 
 /** How long the crosses must stand still before the spot is judged, milliseconds. */
 const stillMilliseconds = 120;
@@ -31,6 +32,8 @@ export interface TestShot {
   readonly setupAsShot: Setup;
   readonly schemeAsShot: Scheme;
   readonly frameAsShot: Frame;
+  /** That frame as rehearsed; until there is a picture no cross is put on it, and no spot judged. */
+  readonly framePicture: FramePicture;
   /** Lamps that shine in the frame, and the one in question. */
   readonly lamps: readonly Lamp[];
   readonly lamp: Lamp | null;
@@ -93,6 +96,10 @@ export const useTestShot = (file: File | null, wish: TestShotWish): TestShot => 
   }, [exposed, held, scheme.id, frame.id]);
   const schemeAsShot = setupAsShot.schemes.find(({ id }) => id === scheme.id) ?? scheme;
   const frameAsShot = schemeAsShot.frames.find(({ id }) => id === frame.id) ?? frame;
+  const camera = cameraOf(setup, scheme.id);
+  const aspect = camera.sensor.widthMm / camera.sensor.heightMm;
+  const framePicture = useFramePicture(setupAsShot, schemeAsShot, frameAsShot, aspect, picture !== null);
+  const isDrawn = framePicture.picture !== null;
   const start = useMemo(() => firstPlace(setup, scheme, frame, lamp?.id), [setup, scheme, frame, lamp?.id]);
   // most test frames are taken as they were rehearsed: the other cross goes along until it is put elsewhere
   const inPhoto = photoPlace ?? picturePlace ?? start;
@@ -101,7 +108,7 @@ export const useTestShot = (file: File | null, wish: TestShotWish): TestShot => 
   const [photoX, photoY, pictureX, pictureY] = [...inPhoto, ...inPicture] as [number, number, number, number];
   useEffect(() => {
     setAnswer(null);
-    if (!picture || !lamp || !isPointed) return;
+    if (!picture || !lamp || !isPointed || !isDrawn) return;
     const timer = setTimeout(() => {
       const patch = cutSpot(picture, [photoX, photoY], spotRadius);
       setAnswer(
@@ -117,12 +124,23 @@ export const useTestShot = (file: File | null, wish: TestShotWish): TestShot => 
       );
     }, stillMilliseconds);
     return () => clearTimeout(timer);
-  }, [picture, lamp, setupAsShot, schemeAsShot, frameAsShot, look, isPointed, photoX, photoY, pictureX, pictureY]);
-  const camera = cameraOf(setup, scheme.id);
-  const aspect = camera.sensor.widthMm / camera.sensor.heightMm;
+  }, [
+    picture,
+    lamp,
+    setupAsShot,
+    schemeAsShot,
+    frameAsShot,
+    look,
+    isPointed,
+    isDrawn,
+    photoX,
+    photoY,
+    pictureX,
+    pictureY,
+  ]);
   const places = { inPhoto, inPicture, setInPhoto, setInPicture };
   const setHeld = (passId: string, seconds: number) => setTyped((now) => ({ ...now, [passId]: seconds }));
-  const asShot = { setupAsShot, schemeAsShot, frameAsShot };
+  const asShot = { setupAsShot, schemeAsShot, frameAsShot, framePicture };
   return {
     photo,
     camera,

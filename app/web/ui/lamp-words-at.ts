@@ -6,6 +6,9 @@ export const lampWordsAt = ([x, y]: GroundPoint): GroundPoint => [
   y > 200 ? -14 : 23,
 ];
 
+/** About as long as what a selected lamp says of its place. */
+export const placeWords = '12:00 · 10.0 m';
+
 /** Of a letter on the plan; from line to line; of a lamp’s disc, with some air. */
 const [letterWidth, lineHeight, discRadius] = [6.6, 15, 18];
 /** Where words of a way may stand from its middle: a little over it as a rule. */

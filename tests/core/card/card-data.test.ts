@@ -63,6 +63,7 @@ describe('cardData, rows', () => {
     const wordAt = (up: number, held: string) =>
       cardOf(stoneSetup(passFrom('a', 3, 5, up, { held }))).rows[0]?.start.heightWord;
     expect(wordAt(2.5, 'hand')).toBe('on a pole');
+    expect(wordAt(20, 'hand')).toBe('high up');
     expect(wordAt(2.3, 'hand')).toBe('overhead');
     expect(wordAt(2.5, 'stand')).toBe('overhead');
   });

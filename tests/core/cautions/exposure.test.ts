@@ -11,6 +11,15 @@ describe('burnt', () => {
     expect(messageOf(atNightLevel(wallLitBy(6, 1), 1), 'burnt')).toContain('For your night level, 1 over mid-grey: ');
     expect(messageOf(atNightLevel(wallLitBy(6, 1), -2), 'burnt')).toContain('For your night level, 2 under mid-grey: ');
   });
+
+  it('calls a night level of nought mid-grey, and goes on in one sentence', () => {
+    expect(messageOf(atNightLevel(wallLitBy(6, 1), 0), 'burnt')).toMatch(
+      /For your night level, mid-grey: (at its lowest|it has no lower|turn the lamp|count )/,
+    );
+    expect(messageOf(atNightLevel(wallLitBy(-12, 1), 0), 'too-dark')).toContain(
+      'For your night level, mid-grey: at full level, lit for all',
+    );
+  });
 });
 
 describe('too-dark', () => {

@@ -93,7 +93,7 @@ describe('a sweep of heights', () => {
       'ground · 0.05 m',
       'knee · 0.5 m',
       'overhead · 2.5 m',
-      'on a pole · 40 m',
+      'high up · 40 m',
     ]);
   });
 });

@@ -99,6 +99,9 @@ describe('bodyHeightWord', () => {
     [2.2, 'overhead'],
     [3, 'overhead'],
     [3.01, 'on a pole'],
+    [8, 'on a pole'],
+    [8.01, 'high up'],
+    [1000, 'high up'],
   ])('%d m is %s', (metres, word) => {
     expect(bodyHeightWord(metres)).toBe(word);
   });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { aimBearing } from '../../../../app/web/place/aim-bearing.ts';
+import { clockBoxes, lampBoxes, meet } from '../../../../app/web/ui/plan-dial.ts';
 import { type EdgeMark, edgeMarks, glowSign, skySign } from '../../../../app/web/ui/plan-sky.ts';
 import { planHalf, planViewOf, toPlan } from '../../../../app/web/ui/plan-view.ts';
 import {
@@ -125,6 +126,35 @@ describe('marks at the plan’s edge', () => {
       for (const { left, right, top, bottom } of marks.map(boxOf))
         for (const v of [left, right, top, bottom]) expect(Math.abs(v)).toBeLessThanOrEqual(planHalf);
     }
+  });
+
+  it('leave out words that have no room, never a mark: twenty towns close together', () => {
+    const towns = Array.from({ length: 20 }, (_, i) => glowSign(40 + 2 * i, 0, `Village ${i}`));
+    const marks = edgeMarks(northUp, towns);
+    expect(marks).toHaveLength(20);
+    const named = marks.filter(({ text }) => text !== '');
+    expect(named.length).toBeGreaterThan(2);
+    expect(named.length).toBeLessThan(20);
+    named.forEach((one, i) => {
+      for (const other of named.slice(0, i))
+        expect([one.text, meet(boxOf(one), boxOf(other))]).toEqual([one.text, false]);
+    });
+  });
+
+  it('keep names off the clock and the lamps, where the mark itself stays at the edge', () => {
+    const lamp = lampBoxes([190, 10], 'Key');
+    for (let bearing = 0; bearing < 360; bearing += 5) {
+      const [mark] = edgeMarks(northUp, [glowSign(bearing, 0, 'Hollow under Moor')], [], [...clockBoxes, ...lamp]);
+      if (!mark) throw new Error('no mark');
+      expect(Math.max(...mark.at.map(Math.abs))).toBeGreaterThan(planHalf - 64);
+      for (const box of mark.text === '' ? [] : [...clockBoxes, ...lamp])
+        expect([bearing, meet(boxOf(mark), box)]).toEqual([bearing, false]);
+    }
+  });
+
+  it('cut a long name after its fifteenth letter; one of sixteen stays whole', () => {
+    expect(glowSign(0, 0, 'Greater Wolverdale-under-the-Moor').text).toBe('Greater Wolverd…');
+    expect(glowSign(0, 0, 'town in the dale').text).toBe('town in the dale');
   });
 
   it('are not there for what is under the horizon; a moon straight up throws no shadows to a side', () => {

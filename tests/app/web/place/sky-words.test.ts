@@ -15,7 +15,7 @@ describe('brightness of a glow', () => {
     expect([17, 20, 21, 23, 25].map(glowWord)).toEqual([
       'very bright',
       'bright',
-      'plain to see',
+      'easily seen',
       'just seen',
       'not seen',
     ]);

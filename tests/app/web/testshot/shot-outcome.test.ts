@@ -18,6 +18,13 @@ describe('what a shot would make of a lamp', () => {
     expect(outcomeOf(-0.8, 0.3).isWithinDoubt).toBe(false);
   });
 
+  it('leaves the counts alone then; beyond it they make up for the lamp', () => {
+    expect(outcomeOf(-0.1, 0.2).counts).toEqual([]);
+    // 8 s of a lamp at half its light become 16 s, which a frame of 10 s does not hold
+    expect(outcomeOf(-1, 0.3).counts).toBeNull();
+    expect(outcomeOf(1, 0.3).counts).toMatchObject([{ from: 8, to: 4 }]);
+  });
+
   it('is said to be so', () => {
     expect(withinDoubtWords(0.1, 0.2)).toBe(
       '0.1 stop is within what can be measured here (±0.2): the lamp may stay as it is.',

@@ -113,7 +113,7 @@ describe('a count that makes up for the lamp', () => {
     expect(fourth.counts).toEqual([]);
     // a second shot moves the median by half of what it says, and the count by as much
     const one = addTestShot(stones, lampId, shot(-0.2));
-    const second = shotOutcome(lampOf(one), held, { ...found, stops: -0.4 }, null);
+    const second = shotOutcome(lampOf(one), held, { ...found, stops: -0.4, uncertaintyStops: 0.1 }, null);
     expect(second.after.correctionStops).toBe(-0.4);
     expect(second.counts?.[0]?.to).toBeCloseTo(length * 2 ** 0.2, 1);
   });
