@@ -1,7 +1,7 @@
 import { isInFrame } from '../camera/camera-view.ts';
 import { midGreyRatioPerLuminanceSecond } from '../camera/exposure.ts';
 import { luminanceOfLinearSrgb } from '../colour/srgb.ts';
-import { anyHit, closestHit } from '../geometry/cast-ray.ts';
+import { anyHit } from '../geometry/cast-ray.ts';
 import { add, distance, normalize, scale, sub, type Vec3 } from '../geometry/vec.ts';
 import { emitterSpot } from '../photometry/emitter.ts';
 import type { Frame, Pass, Walking } from '../setup/schema/setup.ts';
@@ -14,7 +14,8 @@ import { body, isInTheWay } from '../walk/body.ts';
 import { throughAir } from '../world/air.ts';
 import { airLight } from '../world/air-light.ts';
 import { poseAt, type World, type WorldFrame, type WorldLight } from '../world/world.ts';
-import { type LampSource, mostAtOnePlace, pictureShare, reach, type SeenBody, seenBody } from './seen-body.ts';
+import { hiddenSubject } from './hidden-subject.ts';
+import { isSeen, type LampSource, mostAtOnePlace, pictureShare, reach, type SeenBody, seenBody } from './seen-body.ts';
 
 /** What the lens sees of whoever holds a pass's lamp. */
 export interface PersonReading {
@@ -26,11 +27,18 @@ export interface PersonReading {
   readonly stillShare: number;
   /** Most of the picture that is seen of the body at a moment, 0 to 1. */
   readonly frameShare: number;
+  /** How long the body stands right before the lens, or in its place: it hides the picture. */
+  readonly atLensSeconds: number;
   /** Subject that the body hides most of, where a fifth of either stands before or behind the other; null = none. */
   readonly hidesId: string | null;
+  /** Share of that subject’s seen skin that is hidden, 0 to 1. */
+  readonly hiddenShare: number;
   /** How long the lens sees the middle of the bare lamp, past the body too. */
   readonly lampSeconds: number;
-  /** Level of the body while the lamp is on, and of what lies behind it in the whole exposure: from mid-grey; null = dark or unseen. */
+  /**
+   * Level of the body while the lamp is on, and of what lies behind it, the brightest eighth left out, in the whole exposure:
+   * from mid-grey; null = dark or unseen.
+   */
   readonly bodyStops: number | null;
   readonly backgroundStops: number | null;
 }
@@ -46,12 +54,10 @@ export interface HeldPass {
 
 /** Moments of a moving pass that are looked at. */
 const momentCount = 17;
-/** Places on a body where its light, and what lies behind, is metered; samples of each light there. */
-const meteredCells = 6;
+/** Places of a body behind which is metered, and every how many of them its own light is; samples of each light there. */
+const meteredCells = 24;
+const cellsPerLight = 4;
 const meterSamples = 4;
-/** Points of a subject’s skin that are looked at; share of it, or of a body before it, from which on it counts as hidden. */
-const skinPoints = 60;
-const hidingShare = 0.2;
 
 /** Whether the lens sees the middle of the lamp, with neither things nor its holder before it. */
 const seesLamp = ({ stage, view }: World, source: LampSource, share: number, feet: Vec3): boolean => {
@@ -68,6 +74,12 @@ const sharedSeconds = (frame: Frame, pass: Pass, { id, source }: WorldLight): nu
   return Math.max(Math.min(pass.off, other.off) - Math.max(pass.on, other.on), 0);
 };
 
+/** Mean of all numbers but the largest eighth: a strip of lit ground behind one’s feet tells nobody from the night. */
+const meanOfMost = (numbers: readonly number[]): number => {
+  const most = [...numbers].sort((a, b) => a - b).slice(0, Math.ceil((7 / 8) * numbers.length));
+  return most.reduce((sum, number) => sum + number, 0) / most.length;
+};
+
 /** Levels of a body and of what lies behind it, stops from mid-grey. */
 const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBody) => {
   const { stage, view } = world;
@@ -75,11 +87,14 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
   const reflectance = body.reflectance[clothes];
   const eye = view.position;
   const toEye = normalize([eye[0] - feet[0], 0, eye[2] - feet[2]]);
-  const some = Array.from({ length: Math.min(meteredCells, cells.length) }, (_, k) =>
-    Math.floor(((k + 0.5) * cells.length) / Math.min(meteredCells, cells.length)),
-  ).map((c) => cells[c] as Vec3);
-  let [onBody, behind] = [0, 0];
-  for (const cell of some) {
+  const count = Math.min(meteredCells, cells.length);
+  const some = Array.from({ length: count }, (_, k) => cells[Math.floor(((k + 0.5) * cells.length) / count)] as Vec3);
+  const behind: number[] = [];
+  let [onBody, litCells] = [0, 0];
+  for (const [k, cell] of some.entries()) {
+    const isLitHere = k % cellsPerLight === 0;
+    if (isLitHere) litCells++;
+    let behindHere = 0;
     const out = (cell[0] - feet[0]) * across[0] + (cell[2] - feet[2]) * across[2];
     const front = Math.sqrt(Math.max(body.radiusMetres ** 2 - out ** 2, 0));
     const place = add(cell, scale(toEye, front));
@@ -90,58 +105,21 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
     const through = throughAir(stage.air, metresBefore(stage.air, ray, distance(place, eye)));
     for (const light of worldFrame.lights) {
       const strength = luminanceOfLinearSrgb(light.strength);
-      const lux = strength * meterReceiver(stage, light.source, receiver, meterSamples);
-      // with the light of moon and sky that haze before it sends
-      const before = strength * airLight(light.source, ray.direction, through);
-      onBody += ((lux * reflectance * through) / Math.PI + before) * sharedSeconds(frame, pass, light);
+      if (isLitHere) {
+        const lux = strength * meterReceiver(stage, light.source, receiver, meterSamples);
+        // with the light of moon and sky that haze before it sends
+        const before = strength * airLight(light.source, ray.direction, through);
+        onBody += ((lux * reflectance * through) / Math.PI + before) * sharedSeconds(frame, pass, light);
+      }
       const [r, g, b] = directLuminance(stage, light.source, seen, { u: 0.5, v: 0.5, time: 0.5 });
       const [sr, sg, sb] = light.strength;
-      behind += luminanceOfLinearSrgb([r * sr, g * sg, b * sb]) * light.seconds;
+      behindHere += luminanceOfLinearSrgb([r * sr, g * sg, b * sb]) * light.seconds;
     }
+    behind.push(behindHere);
   }
-  const stops = (sum: number) =>
-    sum > 0 ? stopsFromRatio((sum / some.length) * midGreyRatioPerLuminanceSecond(worldFrame.exposure)) : null;
-  return { bodyStops: stops(onBody), backgroundStops: stops(behind) };
-};
-
-/** Share of a subject that a body hides, by points of its skin that the lens sees. */
-const hiddenShareOf = ({ stage, view }: World, feet: Vec3, points: Float64Array): number => {
-  const eye = view.position;
-  const step = 3 * Math.max(Math.floor(points.length / 3 / skinPoints), 1);
-  let [seen, hidden] = [0, 0];
-  for (let at = 0; at + 2 < points.length; at += step) {
-    const point: Vec3 = [points[at] as number, points[at + 1] as number, points[at + 2] as number];
-    const way = sub(point, eye);
-    if (!isInFrame(view, point) || anyHit(stage.tree, eye, normalize(way), distance(point, eye) * reach)) continue;
-    seen++;
-    if (isInTheWay(feet, eye, point)) hidden++;
-  }
-  return hidden / Math.max(seen, 1);
-};
-
-/** Share of a body that stands before each subject. */
-const beforeShares = (
-  { stage, view: { position: eye } }: World,
-  cells: readonly Vec3[],
-): ReadonlyMap<string, number> => {
-  const shares = new Map<string, number>();
-  for (const cell of cells) {
-    const hit = closestHit(stage.tree, eye, normalize(sub(cell, eye)));
-    const id = hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id;
-    if (id) shares.set(id, (shares.get(id) ?? 0) + 1 / cells.length);
-  }
-  return shares;
-};
-
-/** The subject that a body hides most of: much of the body stands before it, or much of it lies behind the body. */
-const hiddenSubject = (world: World, { feet, cells }: SeenBody): string | null => {
-  if (cells.length === 0) return null;
-  const before = beforeShares(world, cells);
-  const found = world.stage.subjects
-    .filter(({ id }) => before.has(id))
-    .map(({ id, points }) => ({ id, share: Math.max(before.get(id) as number, hiddenShareOf(world, feet, points)) }))
-    .sort((one, other) => other.share - one.share)[0];
-  return found && found.share >= hidingShare ? found.id : null;
+  const stops = (mean: number) =>
+    mean > 0 ? stopsFromRatio(mean * midGreyRatioPerLuminanceSecond(worldFrame.exposure)) : null;
+  return { bodyStops: stops(onBody / litCells), backgroundStops: stops(meanOfMost(behind)) };
 };
 
 /** Looks for whoever holds a lamp; null for a lamp on a stand. */
@@ -154,19 +132,20 @@ export const personReading = (world: World, held: HeldPass): PersonReading | nul
   const bodies = shares.map((share) => seenBody(world, source, share));
   const exposureSeconds = exactSeconds(frame.seconds);
   const secondsOf = (count: number) => (light.seconds * count) / moments;
-  const visibleSeconds = secondsOf(bodies.filter(({ cells }) => cells.length > 0).length);
-  const largest = bodies.reduce((a, b) => (b.cells.length > a.cells.length ? b : a));
+  const visibleSeconds = secondsOf(bodies.filter(isSeen).length);
+  const covered = bodies.map((each) => pictureShare(world, each));
+  const largest = bodies[covered.indexOf(Math.max(...covered))] as SeenBody;
   const lampCount = shares.filter((share, i) => seesLamp(world, source, share, (bodies[i] as SeenBody).feet)).length;
-  const covered = bodies.map(({ cells, across }) =>
-    cells.reduce((sum, cell) => sum + pictureShare(world, cell, across), 0),
-  );
   const levels = largest.cells.length > 0 ? levelsOf(world, held, largest) : { bodyStops: null, backgroundStops: null };
+  const hidden = isSeen(largest) ? hiddenSubject(world, largest) : null;
   return {
     visibleSeconds,
     exposureShare: visibleSeconds / exposureSeconds,
     stillShare: secondsOf(mostAtOnePlace(world.view.position, bodies)) / exposureSeconds,
-    frameShare: Math.min(Math.max(...covered), 1),
-    hidesId: hiddenSubject(world, largest),
+    frameShare: Math.max(...covered),
+    atLensSeconds: secondsOf(bodies.filter(({ isAtLens }) => isAtLens).length),
+    hidesId: hidden?.id ?? null,
+    hiddenShare: hidden?.hiddenShare ?? 0,
     lampSeconds: secondsOf(lampCount),
     ...levels,
   };

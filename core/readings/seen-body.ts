@@ -7,8 +7,10 @@ import { placeAtShare, type Source, type World } from '../world/world.ts';
 
 export type LampSource = Extract<Source, { kind: 'lamp' }>;
 
-/** Side of the squares that a body is cut into, metres. */
-const cellMetres = 0.125;
+/** Sides of the squares that a body is cut into, metres: finer near the lens, as a share of the way to it. */
+const cells = { finest: 0.02, coarsest: 0.125, perMetre: 0.04 } as const;
+/** So near the lens a body that stands before the middle of the picture hides nearly all of it, metres. */
+const atLensMetres = 0.3;
 /** Rays end this share short of what they look at. */
 export const reach = 1 - 1e-4;
 const farMetres = 1e4;
@@ -18,19 +20,25 @@ export interface SeenBody {
   readonly feet: Vec3;
   readonly across: Vec3;
   readonly cells: readonly Vec3[];
+  readonly cellMetres: number;
+  /** Whether it stands right before the lens, or in its place. */
+  readonly isAtLens: boolean;
 }
 
 export const seenBody = ({ stage, view }: World, source: LampSource, share: number): SeenBody => {
   const feet = feetOf(stage, placeAtShare(source, share));
   const eye = view.position;
-  const { cells, across } = bodyOutline(feet, eye, cellMetres);
-  const isSeen = (cell: Vec3) =>
+  const away = Math.hypot(feet[0] - eye[0], feet[2] - eye[2]);
+  const cellMetres = Math.min(Math.max(cells.perMetre * away, cells.finest), cells.coarsest);
+  const outline = bodyOutline(feet, eye, cellMetres);
+  const isAtLens = isInTheWay(feet, eye, add(eye, scale(view.forward, atLensMetres)));
+  const sees = (cell: Vec3) =>
     isInFrame(view, cell) && !anyHit(stage.tree, eye, normalize(sub(cell, eye)), distance(cell, eye) * reach);
-  return { feet, across, cells: cells.filter(isSeen) };
+  return { feet, across: outline.across, cells: outline.cells.filter(sees), cellMetres, isAtLens };
 };
 
 /** Share of the picture that a square of a body covers. */
-export const pictureShare = ({ view }: World, cell: Vec3, across: Vec3): number => {
+const squareShare = ({ view }: World, cell: Vec3, { across, cellMetres }: SeenBody): number => {
   const places = [cell, add(cell, scale(across, cellMetres)), add(cell, [0, cellMetres, 0])].map((p) =>
     projectPoint(view, p),
   );
@@ -39,13 +47,26 @@ export const pictureShare = ({ view }: World, cell: Vec3, across: Vec3): number 
   return Math.abs((aside[0] - at[0]) * (over[1] - at[1]) - (over[0] - at[0]) * (aside[1] - at[1]));
 };
 
+/** Share of the picture that is seen of a body, 0 to 1. */
+export const pictureShare = (world: World, body: SeenBody): number =>
+  body.isAtLens
+    ? 1
+    : Math.min(
+        1,
+        body.cells.reduce((sum, cell) => sum + squareShare(world, cell, body), 0),
+      );
+
+/** Whether the lens sees anything of a body. */
+export const isSeen = ({ cells, isAtLens }: SeenBody): boolean => isAtLens || cells.length > 0;
+
 /** Most of the moments at which bodies cover one and the same place of the picture. */
 export const mostAtOnePlace = (eye: Vec3, bodies: readonly SeenBody[]): number => {
-  let most = 0;
+  let most = bodies.filter(({ isAtLens }) => isAtLens).length;
   for (const { cells } of bodies)
     for (let c = 0; c < cells.length; c += 4) {
       const far = add(eye, scale(normalize(sub(cells[c] as Vec3, eye)), farMetres));
-      most = Math.max(most, bodies.filter(({ feet, cells }) => cells.length > 0 && isInTheWay(feet, eye, far)).length);
+      const covers = (body: SeenBody) => body.isAtLens || (body.cells.length > 0 && isInTheWay(body.feet, eye, far));
+      most = Math.max(most, bodies.filter(covers).length);
     }
   return most;
 };

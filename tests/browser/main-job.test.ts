@@ -11,7 +11,7 @@ describe('the main job in the page', () => {
   });
   afterAll(() => leave(browser));
 
-  it('drag the torch from three o’clock to six: near-axis appears, the picture changes, undo brings both back', async () => {
+  it('drag the torch from three o’clock to beside the camera: near-axis appears, the picture changes, undo brings both back', async () => {
     const app = await AppPage.open(browser);
     await app.settled();
     expect(await app.lamp().getAttribute('aria-label')).toContain('at 3:00');
@@ -20,8 +20,8 @@ describe('the main job in the page', () => {
     await app.keepScreenshot('stones-side');
 
     const hint = app.page.getByLabel('What to do first', { exact: true });
-    expect(await hint.innerText()).toContain('to six o’clock');
-    await app.dragLamp(6, 0.6);
+    expect(await hint.innerText()).toContain('to half past five, beside the camera');
+    await app.dragLamp(5.5, 0.6);
     await expect.poll(() => app.caution('near-axis').count(), { timeout: 20_000 }).toBe(1);
     await expect.poll(() => app.caution('near-axis').innerText()).toMatch(/\d° off the camera’s axis.*flat/);
     // done, so it goes; and the caution says why

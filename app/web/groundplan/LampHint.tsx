@@ -10,7 +10,7 @@ export const LampHint = () => {
   if (isAway || !isLampHinted(setup) || frames.every(({ passes }) => passes.length === 0)) return null;
   return (
     <Hint label="What to do first" className="hint-plan" onPutAway={() => putHintsAway('lamp')}>
-      <em>Drag the lamp</em> to six o’clock
+      <em>Drag the lamp</em> to half past five, beside the camera
     </Hint>
   );
 };

@@ -20,9 +20,11 @@ export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTi
     )}
     {person && (
       <Reading about="holder" name="Holding it">
-        {person.visibleSeconds === 0
-          ? 'the lens does not see you'
-          : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
+        {person.atLensSeconds > 0
+          ? 'you stand right before the lens'
+          : person.visibleSeconds === 0
+            ? 'the lens does not see you'
+            : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
       </Reading>
     )}
   </>

@@ -18,7 +18,7 @@ const ends = (path: string | null) => {
   return { from: [x0, y0] as const, to: [x1, y1] as const, radius, sweep };
 };
 
-describe('the arrow from a lamp to six o’clock', () => {
+describe('the arrow from a lamp to beside the camera', () => {
   it('leads round the middle, at the lamp’s own distance, down on its own side', () => {
     for (const side of [1, -1]) {
       const { from, to, radius, sweep } = ends(arrowPath(view, [side * 6, 0, 1]));
@@ -30,11 +30,15 @@ describe('the arrow from a lamp to six o’clock', () => {
       // the lamp is at y 0; six is at y 180
       expect(from[1]).toBeGreaterThan(0);
       expect(to[1]).toBeGreaterThan(from[1]);
+      // it ends by half past five or six, an hour being 30°, and short of it
+      const hours = Math.atan2(side * to[0], to[1]) / (Math.PI / 6);
+      expect(hours).toBeGreaterThan(0.5);
+      expect(hours).toBeLessThan(1);
       // clockwise on the screen from the right, where y grows downward
       expect(sweep).toBe(side > 0 ? 1 : 0);
     }
   });
-  it('is left out where the lamp is at six already, or right in the middle', () => {
+  it('is left out where the lamp is there already, or right in the middle', () => {
     expect(arrowPath(view, [0.2, -6, 1])).toBeNull();
     expect(arrowPath(view, [0.5, 0, 1])).toBeNull();
   });

@@ -35,13 +35,21 @@ describe('person-in-frame', () => {
   it('says which subject you stand before, and none where you stand beside it', () => {
     const stone = (east: number) => ({ subjects: [boxAt('stone', [east, 4, 0], [1, 0.5, 2.5])] });
     expect(inFrame(9, bright, stone(0))?.message).toContain(
+      // half a metre of you over a stone of one
       'You stand between the lens and “stone” and hide part of it.',
     );
     expect(inFrame(9, bright, stone(3))?.message).not.toContain('hide');
     // two metres before the lens one hides far more than the stone
     const near = { waypoints: [{ position: [0, body.reachMetres - 8, 1], aim: [0, 9, 1] }], off: 9 };
     const close = find({ camera, place: bright, pass: near, ...stone(0) }, 'person-in-frame');
-    expect(close?.message).toContain('“stone” and hide part of it.');
+    expect(close?.message).toContain('“stone” and hide it.');
+    // right before it, or in its place, there is no picture left
+    const at = { waypoints: [{ position: [0, body.reachMetres - 9.65, 1], aim: [0, 9, 1] }], off: 9 };
+    const none = find({ camera, place: darkest, pass: at, ...stone(0) }, 'person-in-frame');
+    expect(none).toMatchObject({ severity: 'danger', passId: 'pass' });
+    expect(none?.message).toMatch(
+      /you stand right before the lens and hide the picture for 9\.0 s, 89 % of the exposure/,
+    );
   });
 
   // "only true against a dark background and with no light on you" (the same notes): -4 stops, lost in the night

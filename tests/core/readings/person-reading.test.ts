@@ -93,6 +93,30 @@ describe('personReading, what is seen', () => {
     expect(Math.abs(stillShare * shutterSeconds - 10 * (0.5 / 1.7))).toBeLessThan(10 / 17 + 0.1);
   });
 
+  // the camera is 10 m south of the middle: 0.35 m before it, in its place, and a metre before it
+  it.each([
+    [-9.65, 1],
+    [-10, 1],
+    [-9, 0],
+  ])('at %d m north it hides the whole picture: %d', (north, atLens) => {
+    const person = read({ pass: { on: 2, off: 5, waypoints: [heldAt(0, north, 'north')] } });
+    expect(person.atLensSeconds).toBeCloseTo(3 * atLens, 12);
+    if (!atLens) expect(person.frameShare).toBeLessThan(0.9);
+    else expect(person).toMatchObject({ frameShare: 1, visibleSeconds: person.atLensSeconds });
+  });
+
+  it('a metre before the lens, where it covers 5 m at 10 m, hides the whole of a thin post there', () => {
+    const post = {
+      id: 'post',
+      name: 'Post',
+      parts: [{ kind: 'box', position: [0, 0, 0], widthMetres: 0.3, depthMetres: 0.3, heightMetres: 1.2 }],
+    };
+    const person = (east: number) => read({ pass: { waypoints: [heldAt(east, -9, 'north')] }, subjects: [post] });
+    expect(person(0)).toMatchObject({ hidesId: 'post', hiddenShare: 1 });
+    // aside by more than its own half width beside the post’s
+    expect(person(0.6)).toMatchObject({ hidesId: null, hiddenShare: 0 });
+  });
+
   it('stands on what lies under it: on a block a metre high its head is in sight over a wall that hides it below', () => {
     const block = (heightMetres: number) => ({
       id: 'block',

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { pictureShare } from '../../../core/readings/seen-body.ts';
+import type { Vec3 } from '../../../core/geometry/vec.ts';
+import { pictureShare, type SeenBody } from '../../../core/readings/seen-body.ts';
 import { onlyPassOf } from '../support/read-pass.ts';
 import { onePassSetup } from '../support/scenes.ts';
 
@@ -11,14 +12,24 @@ const { world } = onlyPassOf(
   }),
 );
 
+const squareOf = (cell: Vec3, across: Vec3): SeenBody => ({
+  feet: [0, 0, 0],
+  cells: [cell],
+  across,
+  cellMetres: 0.125,
+  isAtLens: false,
+});
+
 describe('pictureShare', () => {
   it('of a square of 0.125 m at 10 m is its area over that of the picture there (rel 1e-9)', () => {
-    const share = pictureShare(world, [1, 1, -10], [1, 0, 0]);
+    const share = pictureShare(world, squareOf([1, 1, -10], [1, 0, 0]));
     expect(share / (0.125 ** 2 / (15 * 10))).toBeCloseTo(1, 9);
   });
 
-  it('is nothing behind the lens', () => {
-    expect(pictureShare(world, [0, 1.5, 3], [1, 0, 0])).toBe(0);
-    expect(pictureShare(world, [0, 1.5, 0.0], [0, 0, 1])).toBe(0);
+  it('is nothing behind the lens, and all of it where somebody stands at it', () => {
+    const behind = squareOf([0, 1.5, 3], [1, 0, 0]);
+    expect(pictureShare(world, behind)).toBe(0);
+    expect(pictureShare(world, squareOf([0, 1.5, 0.0], [0, 0, 1]))).toBe(0);
+    expect(pictureShare(world, { ...behind, isAtLens: true })).toBe(1);
   });
 });
