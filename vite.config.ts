@@ -25,7 +25,7 @@ export default defineConfig({
   server: { port: 4318 },
   test: {
     root: '.',
-    // `npm run coverage`: what of core its own tests and the reference checks go through
+    // `npm run coverage`: what of core the tests in Node go through
     coverage: {
       include: ['core/**/*.ts'],
       // the pattern finds tests/core too
