@@ -16,6 +16,7 @@ const rooms = [
 export const PhoneRooms = () => {
   const room = useSession((state) => state.phoneRoom);
   const cautionCount = useReport()?.cautions.length ?? 0;
+  const countOf = (id: PhoneRoom) => (id === 'notes' ? cautionCount : 0);
   return (
     <nav className="switch" aria-label="Rooms">
       {rooms.map(([id, name]) => (
@@ -24,13 +25,17 @@ export const PhoneRooms = () => {
           type="button"
           aria-pressed={room === id}
           onClick={() => useSession.getState().set({ phoneRoom: id })}
-          {...(id === 'notes' && cautionCount > 0 ? { 'aria-label': `${name} · ${cautionCount}` } : {})}
         >
           <span>
             <Icon name={id} />
-            {id === 'notes' && cautionCount > 0 && <b className="switch-count">{cautionCount}</b>}
+            {countOf(id) > 0 && (
+              <b className="switch-count" aria-hidden="true">
+                {countOf(id)}
+              </b>
+            )}
           </span>
           {name}
+          {countOf(id) > 0 && <span className="unseen"> · {countOf(id)}</span>}
         </button>
       ))}
     </nav>
