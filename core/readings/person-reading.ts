@@ -92,7 +92,7 @@ const levelsOf = (world: World, held: HeldPass, { feet, across, cells }: SeenBod
   const behind: number[] = [];
   let [onBody, litCells] = [0, 0];
   for (const [k, cell] of some.entries()) {
-    const isLitHere = k % cellsPerLight === 0;
+    const isLitHere = k % cellsPerLight === Math.min(cellsPerLight / 2, count - 1);
     if (isLitHere) litCells++;
     let behindHere = 0;
     const out = (cell[0] - feet[0]) * across[0] + (cell[2] - feet[2]) * across[2];
@@ -134,10 +134,13 @@ export const personReading = (world: World, held: HeldPass): PersonReading | nul
   const secondsOf = (count: number) => (light.seconds * count) / moments;
   const visibleSeconds = secondsOf(bodies.filter(isSeen).length);
   const covered = bodies.map((each) => pictureShare(world, each));
-  const largest = bodies[covered.indexOf(Math.max(...covered))] as SeenBody;
+  // one right before the lens tells nothing of the rest of a walk
+  const inSight = covered.map((share, i) => ((bodies[i] as SeenBody).isAtLens ? 0 : share));
+  const largest = bodies[inSight.indexOf(Math.max(...inSight))] as SeenBody;
   const lampCount = shares.filter((share, i) => seesLamp(world, source, share, (bodies[i] as SeenBody).feet)).length;
-  const levels = largest.cells.length > 0 ? levelsOf(world, held, largest) : { bodyStops: null, backgroundStops: null };
-  const hidden = isSeen(largest) ? hiddenSubject(world, largest) : null;
+  const isInSight = !largest.isAtLens && largest.cells.length > 0;
+  const levels = isInSight ? levelsOf(world, held, largest) : { bodyStops: null, backgroundStops: null };
+  const hidden = isInSight ? hiddenSubject(world, largest) : null;
   return {
     visibleSeconds,
     exposureShare: visibleSeconds / exposureSeconds,

@@ -20,11 +20,10 @@ export const HolderRows = ({ reading: { timing, person } }: { reading: PerhapsTi
     )}
     {person && (
       <Reading about="holder" name="Holding it">
-        {person.atLensSeconds > 0
-          ? 'you stand right before the lens'
-          : person.visibleSeconds === 0
-            ? 'the lens does not see you'
-            : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
+        {person.visibleSeconds === 0
+          ? 'the lens does not see you'
+          : `the lens sees you for ${threeFigures(person.visibleSeconds)} s · ${percentText(person.exposureShare)} of the exposure`}
+        {person.atLensSeconds > 0 && ` · ${threeFigures(person.atLensSeconds)} s right before the lens`}
       </Reading>
     )}
   </>

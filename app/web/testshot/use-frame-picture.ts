@@ -9,11 +9,11 @@ import { cameraOf } from '../state/edits/place-edits.ts';
 const [width, samples] = [720, 4];
 
 /** Pictures that were developed already, by the document’s own objects, which never change. */
-const developed = new WeakMap<Frame, { readonly setup: Setup; readonly picture: HTMLCanvasElement }>();
+const developed = new WeakMap<Frame, Pick<Made, 'setup' | 'camera'> & { readonly picture: HTMLCanvasElement }>();
 
-const pictureKept = (setup: Setup, frame: Frame): HTMLCanvasElement | null => {
+const pictureKept = (setup: Setup, frame: Frame, camera: Camera): HTMLCanvasElement | null => {
   const kept = developed.get(frame);
-  return kept?.setup === setup ? kept.picture : null;
+  return kept?.setup === setup && kept.camera === camera ? kept.picture : null;
 };
 
 /** What is seen of the frame. */
@@ -43,7 +43,7 @@ export const useFramePicture = (
   const camera = cameraOf(setup, scheme.id);
   useEffect(() => {
     if (!isWanted) return;
-    const kept = pictureKept(setup, frame);
+    const kept = pictureKept(setup, frame, camera);
     if (kept) {
       setMade({ setup, frame, camera, picture: kept });
       return;
@@ -72,7 +72,7 @@ export const useFramePicture = (
       .then((printed) => {
         if (order.signal.aborted) return;
         const drawn = printed?.get('shot');
-        if (drawn) developed.set(frame, { setup, picture: drawn });
+        if (drawn) developed.set(frame, { setup, camera, picture: drawn });
         setMade({ setup, frame, camera, picture: drawn ?? 'failed' });
       });
     return () => order.abort();

@@ -1,4 +1,5 @@
-import { wasAtCameraSince } from '../../../core/readings/set-off.ts';
+import { frameOrders } from '../../../core/readings/frame-order.ts';
+import { isSetByHand } from '../../../core/readings/set-off.ts';
 import type { WalkLine } from '../../../core/readings/walk-lines.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { metresText, threeFigures } from './words.ts';
@@ -31,12 +32,19 @@ export const drawnWalks = (walks: readonly WalkLine[]): WalkLine[] =>
     return !out || Math.abs(metres - out.metres) > leastDrawnMetres;
   });
 
-/** Seconds on foot back to the camera for frames that are set by hand: the clock of the frames waits for them. */
-export const waitedForSeconds = (walks: readonly WalkLine[], { frames }: Pick<Scheme, 'frames'>): number => {
-  const last = frames.at(-1);
-  const isWaitedFor = ({ from, to }: WalkLine): boolean => {
-    const frame = frames.find(({ id }) => id === from?.frameId);
-    return to === null && frame !== undefined && last !== undefined && wasAtCameraSince({ frames }, frame, last);
+/**
+ * Seconds by which the clock of the frames is held up on the way back to the camera: what is still to walk when the last frame
+ * before one that is set by hand has closed.
+ */
+export const waitedForSeconds = (walks: readonly WalkLine[], scheme: Pick<Scheme, 'frames'>): number => {
+  const orders = frameOrders(scheme);
+  const waited = ({ from, to, seconds }: WalkLine): number => {
+    const f = scheme.frames.findIndex(({ id }) => id === from?.frameId);
+    const set = scheme.frames.findIndex((_, g) => g > f && isSetByHand(scheme, g));
+    const pass = scheme.frames[f]?.passes.find(({ id }) => id === from?.passId);
+    const [own, last] = [orders[f], orders[set - 1]];
+    if (to !== null || !pass || !own || !last) return 0;
+    return Math.max(0, seconds - (last.endSeconds - own.startSeconds - pass.off));
   };
-  return walks.filter(isWaitedFor).reduce((sum, { seconds }) => sum + seconds, 0);
+  return walks.reduce((sum, walk) => sum + waited(walk), 0);
 };

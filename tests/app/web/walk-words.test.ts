@@ -41,23 +41,30 @@ describe('drawnWalks', () => {
 });
 
 describe('waitedForSeconds', () => {
+  // a lamp that goes off 5 s before its shutter closes, at 60 s
   const frame = (id: string, iso: number) => ({
     id,
     iso,
     aperture: 8,
-    seconds: 30,
+    seconds: 60,
+    delaySeconds: 10,
     focusMetres: 5,
     whiteBalance: 4000,
+    passes: [{ id: 'a', off: 55 }],
   });
   const schemeOf = (...isos: number[]) => ({ frames: isos.map((iso, i) => frame(`f${i}`, iso)) }) as never;
   const back = (frameId: string, seconds: number) =>
     walk({ from: { frameId, passId: 'a' }, to: null, availableSeconds: null, seconds });
 
-  it('adds up ways back to the camera that a frame waits for, and not the last one home', () => {
+  it('adds up what is still to walk when the shutter has closed, where the next frame is set otherwise', () => {
     const walks = [walk({}), back('f0', 20), walk({ to: { frameId: 'f1', passId: 'a' } }), back('f1', 30)];
-    expect(waitedForSeconds(walks, schemeOf(100, 400))).toBe(20);
-    // a frame without a lamp comes after the last, set otherwise
-    expect(waitedForSeconds(walks, schemeOf(100, 400, 3200))).toBe(50);
+    expect(waitedForSeconds(walks, schemeOf(100, 400))).toBe(15);
+    // a third comes after the last lamp, set otherwise
+    expect(waitedForSeconds(walks, schemeOf(100, 400, 3200))).toBe(15 + 25);
+    // another is exposed as the first is, meanwhile
+    expect(waitedForSeconds([back('f0', 80)], schemeOf(100, 100, 400))).toBe(80 - 5 - 10 - 60);
+    // one is back before the shutter closes
+    expect(waitedForSeconds([back('f0', 4)], schemeOf(100, 400))).toBe(0);
     // all are set alike: one stays in the field
     expect(waitedForSeconds([walk({}), back('f1', 30)], schemeOf(100, 100))).toBe(0);
   });

@@ -52,6 +52,21 @@ describe('person-in-frame', () => {
     );
   });
 
+  it('is told of a walk out from the lens by what is seen of it after the first steps', () => {
+    const out = [-10 + 0.01, -2].map((north, i) => ({
+      time: 8 * i,
+      position: [0, north + body.reachMetres, 1],
+      aim: [0, 30, 1],
+    }));
+    const walk = find(
+      { camera, place: bright, frame: { seconds: 30 }, pass: { off: 8, waypoints: out } },
+      'person-in-frame',
+    );
+    // right before the lens for less than a tenth of 32 s
+    expect(walk?.severity).toBe('warning');
+    expect(walk?.message).toContain('what is behind you is lit');
+  });
+
   // "only true against a dark background and with no light on you" (the same notes): -4 stops, lost in the night
   it('goes before the dark, however long, and comes back when another lamp lights you', () => {
     expect(inFrame(9, darkest)).toBeUndefined();
