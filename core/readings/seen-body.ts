@@ -20,7 +20,8 @@ export interface SeenBody {
   readonly feet: Vec3;
   readonly across: Vec3;
   readonly cells: readonly Vec3[];
-  readonly cellMetres: number;
+  /** Sides of a square across and up, metres. */
+  readonly cellSides: readonly [number, number];
   /** Whether it stands right before the lens, or in its place. */
   readonly isAtLens: boolean;
 }
@@ -30,18 +31,16 @@ export const seenBody = ({ stage, view }: World, source: LampSource, share: numb
   const eye = view.position;
   const away = Math.hypot(feet[0] - eye[0], feet[2] - eye[2]);
   const cellMetres = Math.min(Math.max(cells.perMetre * away, cells.finest), cells.coarsest);
-  const outline = bodyOutline(feet, eye, cellMetres);
+  const { cells: outline, ...cut } = bodyOutline(feet, eye, cellMetres);
   const isAtLens = isInTheWay(feet, eye, add(eye, scale(view.forward, atLensMetres)));
   const sees = (cell: Vec3) =>
     isInFrame(view, cell) && !anyHit(stage.tree, eye, normalize(sub(cell, eye)), distance(cell, eye) * reach);
-  return { feet, across: outline.across, cells: outline.cells.filter(sees), cellMetres, isAtLens };
+  return { feet, cells: outline.filter(sees), ...cut, isAtLens };
 };
 
 /** Share of the picture that a square of a body covers. */
-const squareShare = ({ view }: World, cell: Vec3, { across, cellMetres }: SeenBody): number => {
-  const places = [cell, add(cell, scale(across, cellMetres)), add(cell, [0, cellMetres, 0])].map((p) =>
-    projectPoint(view, p),
-  );
+const squareShare = ({ view }: World, cell: Vec3, { across, cellSides: [wide, tall] }: SeenBody): number => {
+  const places = [cell, add(cell, scale(across, wide)), add(cell, [0, tall, 0])].map((p) => projectPoint(view, p));
   const [at, aside, over] = places;
   if (!at || !aside || !over) return 0;
   return Math.abs((aside[0] - at[0]) * (over[1] - at[1]) - (over[0] - at[0]) * (aside[1] - at[1]));

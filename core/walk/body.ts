@@ -97,14 +97,23 @@ export const isInTheWay = (feet: Vec3, from: Vec3, to: Vec3): boolean => {
   return squareBetween(from, sub(to, from), low, axis) < radiusMetres ** 2;
 };
 
+/** An outline cut into cells. */
+export interface BodyOutline {
+  readonly cells: readonly Vec3[];
+  /** The way across it, level, unit. */
+  readonly across: Vec3;
+  /** Sides of a cell across and up, metres: near what was asked for, so that whole cells make up the body. */
+  readonly cellSides: readonly [number, number];
+}
+
 /**
  * The outline of a body as a lens on its level sees it, cut into small squares: their middles.
  *
  * @param feet middle of the body on what it stands on, world metres
  * @param eye where it is looked at from, world metres
- * @param cellMetres side of the squares
+ * @param cellMetres side of the squares, about
  */
-export const bodyOutline = (feet: Vec3, eye: Vec3, cellMetres: number): { cells: Vec3[]; across: Vec3 } => {
+export const bodyOutline = (feet: Vec3, eye: Vec3, cellMetres: number): BodyOutline => {
   const { heightMetres, radiusMetres } = body;
   const [x, z] = [feet[0] - eye[0], feet[2] - eye[2]];
   const level = Math.hypot(x, z);
@@ -120,5 +129,5 @@ export const bodyOutline = (feet: Vec3, eye: Vec3, cellMetres: number): { cells:
       if (Math.hypot(out, over) > radiusMetres) continue;
       cells.push(add(feet, add(scale(across, out), [0, up, 0])));
     }
-  return { cells, across };
+  return { cells, across, cellSides: [(2 * radiusMetres) / columns, heightMetres / rows] };
 };

@@ -47,15 +47,27 @@ describe('late-from-camera', () => {
     expect(late(5, painted)?.message).toContain('“Painted” is set otherwise than “Sky”');
   });
 
-  it('stands for what the walk from the lamp before would say', () => {
-    const setup = night(5);
+  it.each([
+    [{}, 'cannot-walk', 'late-from-camera'],
+    [{ aperture: 8 }, 'late-from-camera', 'cannot-walk'],
+  ])('a lamp 60 m aside in the frame before, the next set as %j: %s, not %s', (next, told, untold) => {
+    const setup = night(5, next);
     const [scheme] = setup.schemes as [(typeof setup.schemes)[number]];
     const [sky, painted] = scheme.frames as [(typeof scheme.frames)[number], (typeof scheme.frames)[number]];
-    const lit = { ...sky, passes: painted.passes.map((pass) => ({ ...pass, on: 1, off: 2 })) };
-    const codes = (frames: typeof scheme.frames) =>
-      cautionsOfSetup({ ...setup, schemes: [{ ...scheme, frames }] }).map(({ code }) => code);
-    expect(codes([lit, painted])).toContain('late-from-camera');
-    expect(codes([lit, painted])).not.toContain('cannot-walk');
+    const aside = painted.passes.map((pass) => ({
+      ...pass,
+      waypoints: pass.waypoints.map((waypoint) => ({
+        ...waypoint,
+        position: [60, 0, 1] as const,
+        aim: [60, 3, 1] as const,
+      })),
+    }));
+    const lit = { ...sky, passes: aside };
+    const codes = cautionsOfSetup({ ...setup, schemes: [{ ...scheme, frames: [lit, painted] }] } as typeof setup).map(
+      ({ code }) => code,
+    );
+    expect(codes).toContain(told);
+    expect(codes).not.toContain(untold);
   });
 
   it('is not told where the frames are set alike, nor for a lamp on a stand, nor for the first frame', () => {

@@ -51,6 +51,14 @@ describe('personReading, what is seen', () => {
     expect(Math.abs(frameShare / expected - 1)).toBeLessThan(0.05);
   });
 
+  it('of a body whose squares don’t come out even, 2.8 m off, too, where the picture is 4.2 m by 2.8 m (5 %)', () => {
+    // its middle at the lens's height, so that all of it is in sight
+    const level = { position: [0, -10, tall / 2], aim: [0, 0, tall / 2] };
+    const { frameShare } = read({ camera: level, pass: { waypoints: [heldAt(0, -7.2, 'north')] } });
+    const expected = (2 * radius * (tall - 2 * radius) + Math.PI * radius ** 2) / (4.2 * 2.8);
+    expect(Math.abs(frameShare / expected - 1)).toBeLessThan(0.05);
+  });
+
   it('a quarter of it at twice the distance (2 %)', () => {
     const [near, far] = [0, 10].map((north) => read({ pass: { waypoints: [heldAt(0, north)] } }).frameShare);
     expect(Math.abs((far as number) / (near as number) - 1 / 4)).toBeLessThan(0.02 / 4);

@@ -16,7 +16,7 @@ const squareOf = (cell: Vec3, across: Vec3): SeenBody => ({
   feet: [0, 0, 0],
   cells: [cell],
   across,
-  cellMetres: 0.125,
+  cellSides: [0.125, 0.125],
   isAtLens: false,
 });
 
