@@ -77,8 +77,8 @@ export const useFramePicture = (
       });
     return () => order.abort();
   }, [setup, scheme, frame, camera, aspect, isWanted]);
-  const isOfThis = made?.setup === setup && made.frame === frame;
+  const isSameView = made?.frame.id === frame.id && made.camera === camera;
+  const isOfThis = isSameView && made.setup === setup && made.frame === frame;
   // with another count or exposure a spot stays where it is
-  const picture = made?.frame.id === frame.id && made.camera === camera ? made.picture : null;
-  return { picture, isDrawing: !isOfThis };
+  return { picture: isSameView ? made.picture : null, isDrawing: !isOfThis };
 };
