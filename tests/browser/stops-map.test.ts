@@ -53,6 +53,24 @@ describe('the map of stops', () => {
     });
   });
 
+  it('finds no difference where both are dark: under 0.002 of mid-grey, nine stops down, neither counts', async () => {
+    const pairs = [
+      [0.0019, 0.00002, 0],
+      [0, 0.0015, 0],
+      [0.008, 0, 2],
+      [0.0001, 0.016, -3],
+    ] as const;
+    const bytes = await map(
+      pairs.map(([a]) => a),
+      pairs.map(([, b]) => b),
+    );
+    expect(pairs.map((_, i) => bytes.slice(3 * i, 3 * i + 3))).toEqual(
+      pairs.map(([, , band]) =>
+        bytesOf(differenceBands, band).map((byte) => expect.toSatisfy((is) => Math.abs(is - byte) <= 1)),
+      ),
+    );
+  });
+
   it('is readable without colour: levels grow ever lighter, differences the more there is', () => {
     const levels = levelBands.colours.map(luma);
     levels.slice(1).forEach((v, i) => {
