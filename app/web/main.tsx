@@ -27,6 +27,7 @@ import './ui/plan.css';
 import './ui/slips.css';
 import './ui/path.css';
 import './ui/phone.css';
+
 import './ui/lamp-fields.css';
 import './ui/camera-fields.css';
 import './ui/compare.css';
@@ -45,6 +46,7 @@ import './ui/time-order.css';
 import './ui/unfold.css';
 import './ui/why.css';
 import './ui/hints.css';
+import './ui/phone-sideways.css';
 import './ui/icons.css';
 import './ui/blend.css';
 import './ui/print.css';

@@ -27,6 +27,7 @@ import { skyBurnt } from './sky-burnt.ts';
 import { skyClock } from './sky-clock.ts';
 import { starTrails } from './star-trails.ts';
 import { terrain } from './terrain.ts';
+import { tooHigh } from './too-high.ts';
 import { tooQuick } from './too-quick.ts';
 import { twilight } from './twilight.ts';
 import { uneven } from './uneven.ts';
@@ -44,6 +45,7 @@ const passRules: readonly PassRule[] = [
   beamAtSky,
   lampBelowGround,
   insideSubject,
+  tooHigh,
   cannotWalk,
   personInFrame,
   personShadow,
@@ -82,7 +84,7 @@ const hushed: readonly (readonly [said: string, unsaid: readonly string[]])[] = 
 const isMisplaced = ({ code }: Caution): boolean => code === 'lamp-below-ground' || code === 'inside-subject';
 
 /** What is told of it all the same: what has to do with whoever holds it, and with eyes. */
-const stillTold = ['lamp-in-frame', 'cannot-walk', 'person-in-frame'];
+const stillTold = ['lamp-in-frame', 'too-high', 'cannot-walk', 'person-in-frame'];
 const stillAsked: readonly SchemeRule[] = [eye, terrain, tooQuick, lateFromCamera];
 
 const order: Record<Severity, number> = { danger: 0, warning: 1, note: 2 };

@@ -8,8 +8,10 @@ export const bodyHeights = [
   { word: 'overhead', metres: 2.1 },
 ] as const;
 
-/** From here on a lamp is on a pole; past the longest that one person holds up, on none. Common practice, no published source. */
-const [leastPoleMetres, mostPoleMetres] = [3, 8];
+/** From here on a lamp is on a pole. Common practice, no published source. */
+const leastPoleMetres = 3;
+/** As high as one person holds a lamp on the longest pole, metres. Common practice, no published source. */
+export const mostPoleMetres = 8;
 
 /** The word whose height is nearest in ratio; "on a pole" over an arm’s reach, "high up" over a pole’s too; "buried" in the ground. */
 export const bodyHeightWord = (heightMetres: number): string => {

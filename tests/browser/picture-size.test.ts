@@ -42,12 +42,51 @@ describe('the picture and what stands under it', () => {
     await app.close();
   });
 
-  it('is seen whole on a phone held sideways', async () => {
-    const app = await AppPage.open(browser, { samples: 1, width: 844, height: 390 });
-    const picture = await boxOf(app.page.locator('.picture'));
-    const rooms = await boxOf(app.page.getByRole('navigation', { name: 'Rooms' }));
-    expect(picture.height).toBeGreaterThanOrEqual(160);
-    expect(picture.y + picture.height).toBeLessThanOrEqual(rooms.y);
+  it.each([
+    [844, 390],
+    [932, 410],
+    [667, 375],
+  ])(
+    'is seen whole on a phone held sideways, the plan beside it, and stays while the room scrolls, at %i × %i',
+    async (width, height) => {
+      const app = await AppPage.open(browser, { samples: 1, width, height });
+      const { page } = app;
+      const picture = page.locator('.picture');
+      const rooms = page.getByRole('navigation', { name: 'Rooms' });
+      const [seen, edge] = [await boxOf(picture), (await boxOf(rooms)).y];
+      expect(seen.height).toBeGreaterThanOrEqual(160);
+      expect(seen.y + seen.height).toBeLessThanOrEqual(edge);
+      const plan = await boxOf(page.locator('.ground'));
+      expect(plan.x).toBeGreaterThanOrEqual(seen.x + seen.width);
+      expect(plan.x + plan.width).toBeLessThanOrEqual(width);
+      expect(plan.y).toBeLessThan(seen.y + 10);
+      for (const room of ['Lamps', 'Subjects', 'Exposure', 'Time']) {
+        await rooms.getByRole('button', { name: room }).click();
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+        await page.mouse.move(width - 40, edge - 60);
+        await page.mouse.wheel(0, 2000);
+        await expect.poll(async () => (await boxOf(picture)).y).toBeGreaterThanOrEqual(0);
+        const { y, height: tall } = await boxOf(picture);
+        expect(y + tall).toBeLessThanOrEqual(edge);
+        await page.evaluate(() => window.scrollTo(0, 0));
+      }
+      await app.close();
+    },
+  );
+
+  it('keeps its place with 24 schemes: two lines of names under one row of all the rest; the chosen one is seen', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
+    const { page } = app;
+    const duplicate = page.getByRole('button', { name: 'Duplicate', exact: true });
+    await page.getByRole('tab').last().click();
+    while (await duplicate.isEnabled()) await duplicate.click();
+    expect(await page.getByRole('tab').count()).toBe(24);
+    const list = await boxOf(page.getByRole('tablist', { name: 'Schemes' }));
+    expect((await boxOf(page.locator('.top'))).height).toBeLessThan(130);
+    const chosen = await boxOf(page.getByRole('tab', { selected: true }));
+    expect(chosen.y).toBeGreaterThanOrEqual(list.y - 1);
+    expect(chosen.y + chosen.height).toBeLessThanOrEqual(list.y + list.height + 1);
+    expect((await boxOf(page.locator('.picture'))).height).toBeGreaterThan(400);
     await app.close();
   });
 });

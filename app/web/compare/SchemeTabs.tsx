@@ -1,8 +1,15 @@
-import { type KeyboardEvent, useState } from 'react';
+import { type KeyboardEvent, useEffect, useRef, useState } from 'react';
 import { useApp, useScheme, useSetup } from '../state/app-store.ts';
 import { maxSchemes, removeScheme, renameScheme } from '../state/edits/frame-edits.ts';
 import { duplicateHere } from './duplicate-here.ts';
 import { RenameField } from './RenameField.tsx';
+
+/** Scrolls a box, and nothing round it, so far that what lies in it is seen. */
+const reveal = (tab: Element, box: Element) => {
+  const [inner, outer] = [tab.getBoundingClientRect(), box.getBoundingClientRect()];
+  box.scrollLeft += Math.min(inner.left - outer.left, 0) + Math.max(inner.right - outer.right, 0);
+  box.scrollTop += Math.min(inner.top - outer.top, 0) + Math.max(inner.bottom - outer.bottom, 0);
+};
 
 /** The schemes as tabs: left and right arrows go through them, a double click or F2 renames. */
 export const SchemeTabs = () => {
@@ -10,6 +17,13 @@ export const SchemeTabs = () => {
   const scheme = useScheme();
   const { chooseScheme, edit } = useApp.getState();
   const [renaming, setRenaming] = useState<string | null>(null);
+  const row = useRef<HTMLDivElement>(null);
+  const list = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const tab = document.getElementById(`scheme-${scheme.id}`);
+    // the names scroll on a wide page, the whole row on a phone
+    for (const box of [list.current, row.current]) if (tab && box) reveal(tab, box);
+  }, [scheme.id]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key === 'F2') setRenaming(scheme.id);
     const step = event.key === 'ArrowRight' ? 1 : event.key === 'ArrowLeft' ? -1 : 0;
@@ -26,8 +40,8 @@ export const SchemeTabs = () => {
     setRenaming(null);
   };
   return (
-    <div className="schemes">
-      <div role="tablist" aria-label="Schemes" onKeyDown={onKeyDown}>
+    <div className="schemes" ref={row}>
+      <div ref={list} role="tablist" aria-label="Schemes" onKeyDown={onKeyDown}>
         {setup.schemes.map(({ id, name }) =>
           renaming === id ? (
             <RenameField key={id} name={name} onDone={rename(id)} />

@@ -43,6 +43,7 @@ export const cautionWords: Readonly<Record<string, string>> = {
   'person-shadow': 'your shadow',
   terrain: 'terrain',
   'too-quick': 'too quick to walk',
+  'too-high': 'too high to hold',
   'shadows-disagree': 'two shadows',
   'land-over-sky': 'outshines the sky',
   'focus-apart': 'gap in focus',

@@ -1,4 +1,5 @@
 import { type About, commonPractice } from '../../units/about.ts';
+import { mostPoleMetres } from '../../units/body-height.ts';
 import { percentText } from '../caution-texts.ts';
 import { limits } from '../limits.ts';
 
@@ -48,5 +49,11 @@ export const aboutPeopleCautions = {
     says: 'A lamp in the hand moves faster than you walk.',
     rule: `Its speed on the fastest leg of its way is more than ${limits.quickerThanWalking} times your walking speed.`,
     source: 'Nobody walks to a tenth: our choice.',
+  },
+  'too-high': {
+    name: 'Too high to hold',
+    says: 'A lamp in the hand is higher than anybody holds one, be it on a long pole.',
+    rule: `At least for a moment it is over ${mostPoleMetres} m above the feet of whoever holds it, who stands on what lies under it.`,
+    source: commonPractice,
   },
 } as const satisfies Record<string, About>;
