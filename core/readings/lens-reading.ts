@@ -5,6 +5,7 @@ import { emitterSpot, spotIntensityPerLumen } from '../photometry/emitter.ts';
 import { isInTheWay } from '../walk/body.ts';
 import { feetOf } from '../world/holder.ts';
 import { placeAtShare, poseAt, type World, type WorldLight } from '../world/world.ts';
+import { type Hider, hiderOf } from './hider.ts';
 
 /** What the lens sees of a pass's bare lamp, by rays. */
 export interface LensReading {
@@ -12,9 +13,8 @@ export interface LensReading {
   readonly seenShare: number;
   /** Whether any of them looked into the shining side. */
   readonly shines: boolean;
-  /** Subject that hides it where it would be in the picture, "ground" for the ground, "holder" for whoever holds it; null when it
-   * is outside or seen. */
-  readonly hiddenBy: string | null;
+  /** What hides it where it would be in the picture; null when it is outside or seen. */
+  readonly hiddenBy: Hider | null;
 }
 
 /** Places on the emitter and moments of the pass that are looked at. */
@@ -38,19 +38,19 @@ export const lensReading = ({ stage, view }: World, { source }: WorldLight): Len
   const isClear = (to: Vec3) =>
     !anyHit(stage.tree, view.position, normalize(sub(to, view.position)), distance(view.position, to) * reach);
   const times = source.path.length > 1 ? Array.from({ length: moments }, (_, i) => i / (moments - 1)) : [0.5];
-  let [seen, shines, hiddenBy] = [0, false, null as string | null];
+  let [seen, shines, hiddenBy] = [0, false, null as Hider | null];
   for (const time of times)
     for (const [u, v] of spots) {
       const pose = poseAt(source, time);
       const { spot, normal } = emitterSpot(source.emitter, pose, u, v);
       if (!isInFrame(view, spot)) continue;
       if (isBehindHolder(spot, time)) {
-        hiddenBy ??= 'holder';
+        hiddenBy ??= { kind: 'holder' };
         continue;
       }
       if (!isClear(spot)) {
         const hit = closestHit(stage.tree, view.position, normalize(sub(spot, view.position)));
-        hiddenBy ??= (hit && stage.subjects[stage.subjectOfTriangle[hit.triangle] as number]?.id) ?? 'ground';
+        hiddenBy ??= hiderOf(stage, hit ? (stage.subjectOfTriangle[hit.triangle] as number) : -1);
         continue;
       }
       seen++;

@@ -10,6 +10,7 @@ import { degreesFromRadians } from '../units/angle.ts';
 import type { World } from '../world/world.ts';
 import { type CoreRegion, coreRegion } from './core-region.ts';
 import { seenSkyOf } from './frame-sky.ts';
+import { type Hider, hiderOf } from './hider.ts';
 
 /** Where a body of the sky really stands, without refraction; true bearing. Degrees. */
 export interface BodyReading {
@@ -29,8 +30,8 @@ export interface SkyReading {
     readonly isInFrame: boolean;
     readonly inPictureShare: number;
     readonly hiddenShare: number | null;
-    /** Id of the subject that hides most, "ground", or null where nothing does. */
-    readonly hiddenBy: string | null;
+    /** What hides most of it; null where nothing does. */
+    readonly hiddenBy: Hider | null;
   };
 }
 
@@ -63,7 +64,7 @@ const look = (world: World): SkyLook | null => {
         isInFrame: region.isCentreSeen,
         inPictureShare: region.inPictureShare,
         hiddenShare: region.hiddenShare,
-        hiddenBy: hiddenBy === null ? null : (world.stage.subjects[hiddenBy]?.id ?? 'ground'),
+        hiddenBy: hiddenBy === null ? null : hiderOf(world.stage, hiddenBy),
       },
     },
   };

@@ -21,12 +21,13 @@ const raking = ({
     : `${degrees(grazingDegrees)} · shadows ×${threeFigures(shadowLengthPerHeight)}`;
 
 /** Who hides the lamp, other than a subject. */
-const hiders: Readonly<Record<string, string>> = { ground: 'the ground', holder: 'you, who hold it' };
+const hiders = { ground: 'the ground', holder: 'you, who hold it' } as const;
 
 const lensText = ({ lens }: PassReading, name: (id: string) => string): string => {
   if (lens.seenShare > 0) return lens.shines ? 'sees the bare lamp' : 'sees the lamp, from behind';
-  if (lens.hiddenBy === null) return 'does not see it: outside the frame';
-  return `does not see it: hidden by ${hiders[lens.hiddenBy] ?? name(lens.hiddenBy)}`;
+  const { hiddenBy } = lens;
+  if (hiddenBy === null) return 'does not see it: outside the frame';
+  return `does not see it: hidden by ${hiddenBy.kind === 'subject' ? name(hiddenBy.subjectId) : hiders[hiddenBy.kind]}`;
 };
 
 const beamText = ({ beamDegrees, patchMetres, lumens }: PassReading['beam']): string =>

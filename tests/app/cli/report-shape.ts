@@ -12,6 +12,10 @@ const caution = z.strictObject({
 });
 const raking = { grazingDegrees: z.number(), shadowLengthPerHeight: z.number().nullable() };
 const stops = z.number().nullable();
+const hider = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('subject'), subjectId: z.string() }),
+  z.strictObject({ kind: z.enum(['ground', 'holder']) }),
+]);
 const angle = z.number().min(0).max(180).nullable();
 const reading = z.strictObject({
   passId: z.string(),
@@ -63,7 +67,7 @@ const reading = z.strictObject({
     roundHazards: z.array(z.string()),
   }),
   // the third question of the trade: will the lamp show?
-  lens: z.strictObject({ seenShare: z.number(), shines: z.boolean(), hiddenBy: z.string().nullable() }),
+  lens: z.strictObject({ seenShare: z.number(), shines: z.boolean(), hiddenBy: hider.nullable() }),
   rim: z.strictObject({
     subjectId: z.string().nullable(),
     litShare: z.number().min(0).max(1).nullable(),
@@ -146,7 +150,7 @@ const sky = z.strictObject({
     isInFrame: z.boolean(),
     inPictureShare: share,
     hiddenShare: share.nullable(),
-    hiddenBy: z.string().nullable(),
+    hiddenBy: hider.nullable(),
   }),
 });
 const moon = z.strictObject({

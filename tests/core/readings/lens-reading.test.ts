@@ -4,7 +4,8 @@ import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { buildWorld } from '../../../core/world/world.ts';
 import { onePassSetup } from '../support/scenes.ts';
 
-const box = { id: 'box', name: 'Box', parts: [{ kind: 'box', widthMetres: 1, depthMetres: 1, heightMetres: 2 }] };
+/** Named as what it is not: who hides the lamp is told by kind, not by a name that a subject may bear. */
+const box = { id: 'ground', name: 'Box', parts: [{ kind: 'box', widthMetres: 1, depthMetres: 1, heightMetres: 2 }] };
 
 /** A camera 8 m south of a box looks north; the lamp stands, or is held, and aims as said. */
 const read = (position: readonly number[], aim: readonly number[], held = 'stand') => {
@@ -27,16 +28,20 @@ describe('lensReading', () => {
     expect(read([2, 2, 1], [2, 9, 1])).toEqual({ seenShare: 1, shines: false, hiddenBy: null });
   });
   it('held by somebody who stands before it, it is hidden by them; beside them it is seen', () => {
-    expect(read([2, 2, 1], [2, 9, 1], 'hand')).toEqual({ seenShare: 0, shines: false, hiddenBy: 'holder' });
+    expect(read([2, 2, 1], [2, 9, 1], 'hand')).toEqual({ seenShare: 0, shines: false, hiddenBy: { kind: 'holder' } });
     expect(read([2, 2, 1], [-9, 2, 1], 'hand').seenShare).toBe(1);
   });
   it('behind the box it is hidden by the box', () => {
-    expect(read([0, 2, 1], [0, -8, 1])).toEqual({ seenShare: 0, shines: false, hiddenBy: 'box' });
+    expect(read([0, 2, 1], [0, -8, 1])).toEqual({
+      seenShare: 0,
+      shines: false,
+      hiddenBy: { kind: 'subject', subjectId: 'ground' },
+    });
   });
   it('beside the camera it is outside the frame, hidden by nothing', () => {
     expect(read([1, -8, 1.5], [0, 0, 1])).toEqual({ seenShare: 0, shines: false, hiddenBy: null });
   });
   it('under the ground it is hidden by the ground', () => {
-    expect(read([2, 2, -1], [0, 0, 1]).hiddenBy).toBe('ground');
+    expect(read([2, 2, -1], [0, 0, 1]).hiddenBy).toEqual({ kind: 'ground' });
   });
 });

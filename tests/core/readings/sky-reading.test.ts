@@ -83,7 +83,7 @@ describe('skyReading', () => {
       const seen = hidden(core.altitudeDegrees - below);
       expect(seen?.inPictureShare).toBe(1);
       expect(Math.abs((seen?.hiddenShare ?? Number.NaN) - under(below / 10))).toBeLessThanOrEqual(0.05);
-      expect(seen?.hiddenBy).toBe('wall');
+      expect(seen?.hiddenBy).toEqual({ kind: 'subject', subjectId: 'wall' });
       if (below !== 0) expect(seen?.isInFrame).toBe(below > 0);
     }
     expect(hidden(core.altitudeDegrees - 12)).toMatchObject({ hiddenShare: 0, hiddenBy: null, isInFrame: true });
