@@ -38,9 +38,10 @@ const sizes = {
   wide: [1440, 900],
   between: [1024, 768],
   phone: [390, 844],
+  sideways: [844, 390],
 } as const;
 type SizeName = keyof typeof sizes;
-const all: readonly SizeName[] = ['wide', 'between', 'phone'];
+const all: readonly SizeName[] = ['wide', 'between', 'phone', 'sideways'];
 const ends: readonly SizeName[] = ['wide', 'phone'];
 
 /** What is on screen, at which sizes, and how to get there from the opened page. */
@@ -48,7 +49,7 @@ const screens: readonly (readonly [name: string, at: readonly SizeName[], go: (a
   ['picture', all, async () => undefined],
   [
     'marks',
-    ends,
+    [...ends, 'sideways'],
     async (app) => {
       await mark(app, 'Shadows');
       await mark(app, 'Lit outline');
