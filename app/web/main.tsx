@@ -27,7 +27,6 @@ import './ui/plan.css';
 import './ui/slips.css';
 import './ui/path.css';
 import './ui/phone.css';
-
 import './ui/lamp-fields.css';
 import './ui/camera-fields.css';
 import './ui/compare.css';
