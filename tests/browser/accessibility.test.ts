@@ -100,7 +100,7 @@ const screens: readonly (readonly [name: string, at: readonly SizeName[], go: (a
       await app.page.locator('.north-fields p').waitFor();
     },
   ],
-  ['compare', ends, (app) => press(app, 'Compare')],
+  ['compare', [...ends, 'sideways'], (app) => press(app, 'Compare')],
   [
     'wipe',
     ends,

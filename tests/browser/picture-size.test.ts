@@ -74,6 +74,18 @@ describe('the picture and what stands under it', () => {
     },
   );
 
+  it('shows two schemes beside each other on a phone held sideways, at one height', async () => {
+    const app = await AppPage.open(browser, { samples: 1, width: 844, height: 390 });
+    const { page } = app;
+    await page.getByRole('button', { name: 'Compare', exact: true }).click();
+    const pictureOf = (tile: number) => page.locator('.tile').nth(tile).locator('canvas').first();
+    const [first, second] = [await boxOf(pictureOf(0)), await boxOf(pictureOf(1))];
+    expect(second.y).toBeCloseTo(first.y, 0);
+    expect(second.x).toBeGreaterThanOrEqual(first.x + first.width);
+    expect(second.width).toBeCloseTo(first.width, 0);
+    await app.close();
+  });
+
   it('keeps its place with 24 schemes: two lines of names under one row of all the rest; the chosen one is seen', async () => {
     const app = await AppPage.open(browser, { samples: 1, width: 1440, height: 900 });
     const { page } = app;
