@@ -6,7 +6,7 @@ import { NightRun } from '../../../../app/web/nightrun/NightRun.tsx';
 import { useApp } from '../../../../app/web/state/app-store.ts';
 import { mounted } from './mounted.tsx';
 
-const sheets = ['ui/look.css', 'ui/phone.css', 'nightrun/night-run.css'];
+const sheets = ['ui/look.css', 'ui/notices.css', 'ui/phone.css', 'nightrun/night-run.css'];
 const noticeOf = (parent: ParentNode) => parent.querySelector('.notice') as HTMLElement;
 const dragged = (type: string, dataTransfer: { types: string[]; files: File[] }) => {
   const event = Object.assign(new Event(type, { bubbles: true, cancelable: true }), { dataTransfer });
