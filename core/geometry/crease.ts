@@ -1,44 +1,8 @@
-import type { Mesh } from './mesh.ts';
+import { type Faces, facesOf } from './faces.ts';
+import { leastCosine, setUnit } from './held-to-faces.ts';
 
 /** Beyond so many faces at one corner, each is held against their mean only, so that a fan of thousands takes no square of that. */
 const manyFaces = 256;
-
-/** A corner normal leans from its own face so far that this cosine is left, at most; farther would turn light off. */
-const leastCosine = 0.1;
-
-interface Faces {
-  /** Unit normals, three numbers a triangle; zero where a triangle has no area. */
-  readonly normals: Float64Array;
-  /** The angle at each corner, radians. */
-  readonly angles: Float64Array;
-}
-
-const facesOf = (places: Float64Array, triangles: Uint32Array): Faces => {
-  const normals = new Float64Array(triangles.length);
-  const angles = new Float64Array(triangles.length);
-  for (let t = 0; t < triangles.length; t += 3) {
-    const a = 3 * (triangles[t] as number);
-    const b = 3 * (triangles[t + 1] as number);
-    const c = 3 * (triangles[t + 2] as number);
-    const [ax, ay, az] = [places[a] as number, places[a + 1] as number, places[a + 2] as number];
-    const [ux, uy, uz] = [(places[b] as number) - ax, (places[b + 1] as number) - ay, (places[b + 2] as number) - az];
-    const [vx, vy, vz] = [(places[c] as number) - ax, (places[c + 1] as number) - ay, (places[c + 2] as number) - az];
-    const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-    const twiceArea = Math.sqrt(x * x + y * y + z * z);
-    if (!(twiceArea > 0)) continue;
-    normals[t] = x / twiceArea;
-    normals[t + 1] = y / twiceArea;
-    normals[t + 2] = z / twiceArea;
-    // the angle at each corner from the sine (twice the area) and the cosine of the two edges that meet there
-    const uu = ux * ux + uy * uy + uz * uz;
-    const vv = vx * vx + vy * vy + vz * vz;
-    const uv = ux * vx + uy * vy + uz * vz;
-    angles[t] = Math.atan2(twiceArea, uv);
-    angles[t + 1] = Math.atan2(twiceArea, uu - uv);
-    angles[t + 2] = Math.atan2(twiceArea, vv - uv);
-  }
-  return { normals, angles };
-};
 
 /** Corners of triangles sorted by place: those of place p are `corners[start[p]]` to before `corners[start[p + 1]]`. */
 const cornersByPlace = (triangles: Uint32Array, placeCount: number) => {
@@ -86,19 +50,6 @@ export const creasedNormals = (places: Float64Array, triangles: Uint32Array, cre
     else fillByNeighbours(out, faces, corners, from, to, least);
   }
   return out;
-};
-
-/** The same triangles, their normals pulled toward their faces where they lean too far, as on a ball pressed flat. */
-export const heldToFaces = ({ positions, normals }: Mesh): Mesh => {
-  const corners = Uint32Array.from({ length: positions.length / 3 }, (_, c) => c);
-  const faces = facesOf(positions, corners).normals;
-  const out = new Float64Array(normals.length);
-  for (let at = 0; at < normals.length; at += 3) {
-    const f = 3 * Math.floor(at / 9);
-    const [x, y, z] = [normals[at] as number, normals[at + 1] as number, normals[at + 2] as number];
-    setUnit(out, at, x, y, z, faces[f] as number, faces[f + 1] as number, faces[f + 2] as number);
-  }
-  return { positions, normals: out };
 };
 
 /** Sum of the normals of the faces at some corners, each by its angle there. */
@@ -199,32 +150,4 @@ const fillByMean = (
     if (isWithin) setUnit(out, corner * 3, sum.x, sum.y, sum.z, x, y, z);
     else setUnit(out, corner * 3, x, y, z, x, y, z);
   }
-};
-
-/** Writes a direction at length 1, pulled toward its face where it leans from it too far. */
-const setUnit = (
-  out: Float64Array,
-  at: number,
-  vx: number,
-  vy: number,
-  vz: number,
-  fx: number,
-  fy: number,
-  fz: number,
-): void => {
-  const length = Math.sqrt(vx * vx + vy * vy + vz * vz);
-  const hasSum = length > 1e-12;
-  let [x, y, z] = hasSum ? [vx / length, vy / length, vz / length] : [fx, fy, fz];
-  const cosine = x * fx + y * fy + z * fz;
-  const hasFace = fx !== 0 || fy !== 0 || fz !== 0;
-  if (hasFace && cosine < leastCosine) {
-    const pull = leastCosine - cosine;
-    x += pull * fx;
-    y += pull * fy;
-    z += pull * fz;
-  }
-  const scale = Math.sqrt(x * x + y * y + z * z);
-  out[at] = scale > 0 ? x / scale : 0;
-  out[at + 1] = scale > 0 ? y / scale : 1;
-  out[at + 2] = scale > 0 ? z / scale : 0;
 };

@@ -1,5 +1,5 @@
 import { fewestRoundSides } from '../../units/round-sides.ts';
-import { heldToFaces } from '../crease.ts';
+import { heldToFaces } from '../held-to-faces.ts';
 import { type Mesh, MeshBuilder } from '../mesh.ts';
 import { type Rough, roughCreaseRadians, roughened } from '../roughen.ts';
 import { meshOfSkin, type Skin, SkinBuilder } from '../skin.ts';

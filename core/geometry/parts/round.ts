@@ -1,4 +1,4 @@
-import { heldToFaces } from '../crease.ts';
+import { heldToFaces } from '../held-to-faces.ts';
 import type { Mesh } from '../mesh.ts';
 import { type Stretch, turnedMesh } from './lathe.ts';
 

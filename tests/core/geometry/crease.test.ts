@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { creasedNormals, heldToFaces } from '../../../core/geometry/crease.ts';
+import { creasedNormals } from '../../../core/geometry/crease.ts';
 import { seededRandom } from '../../../core/geometry/random.ts';
 import { angleBetween, cross, dot, normalize, sub, type Vec3 } from '../../../core/geometry/vec.ts';
 
@@ -206,19 +206,5 @@ describe('creasedNormals of what has no area', () => {
     expect([...normals.subarray(9, 12)]).toEqual([0, 0, 1]);
     expect([...normals.subarray(18, 21)]).toEqual([0, 1, 0]);
     expect(normals.every(Number.isFinite)).toBe(true);
-  });
-});
-
-describe('heldToFaces', () => {
-  it('leaves normals near their faces and pulls others to at most 85 degrees', () => {
-    const positions = Float64Array.of(0, 0, 0, 1, 0, 0, 0, 1, 0);
-    const normals = Float64Array.of(0.6, 0, 0.8, 1, 0, 0, 0, 0, -1);
-    const held = heldToFaces({ positions, normals }).normals;
-    expect([...held.subarray(0, 3)].map((v) => Number(v.toFixed(12)))).toEqual([0.6, 0, 0.8]);
-    for (const at of [3, 6]) {
-      const normal = [...held.subarray(at, at + 3)] as unknown as Vec3;
-      expect(Math.hypot(...normal)).toBeCloseTo(1, 12);
-      expect(angleBetween(normal, [0, 0, 1])).toBeLessThanOrEqual(radians(85));
-    }
   });
 });
