@@ -1,6 +1,7 @@
 import type { Kit } from './kit.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
-import { paintChoices, paintFinish, type VehicleSide, vehicleParts } from './shared/vehicle-body.ts';
+import { paintChoices, paintFinish, vehicleParts } from './shared/vehicle-body.ts';
+import type { VehicleSide } from './shared/vehicle-side.ts';
 
 const side: VehicleSide = {
   front: [

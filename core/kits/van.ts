@@ -1,6 +1,7 @@
 import type { Kit } from './kit.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
-import { paintChoices, paintFinish, type SidePoint, type VehicleSide, vehicleParts } from './shared/vehicle-body.ts';
+import { paintChoices, paintFinish, vehicleParts } from './shared/vehicle-body.ts';
+import type { SidePoint, VehicleSide } from './shared/vehicle-side.ts';
 
 /** A window with cut corners. */
 const pane = (from: number, to: number): readonly SidePoint[] => [

@@ -1,46 +1,13 @@
 import { finishNamed } from '../../setup/finish-presets.ts';
 import type { FinishDraft, PartDraft } from '../kit.ts';
 import type { Place } from './frame.ts';
+import { vehicleFittings } from './vehicle-fittings.ts';
+import { archMetres, linesOf, type Point, type VehicleSide, type VehicleSize, wheelRadius } from './vehicle-side.ts';
 import { tyredWheel } from './wheels.ts';
 
-/** A place on the side of a vehicle: shares of its length from the nose, and of its height. */
-export type SidePoint = readonly [alongShare: number, upShare: number];
-
-/** The side of a vehicle, seen from outside with the nose at 0. */
-export interface VehicleSide {
-  /** From the nose over the bonnet to the lower edge of the windscreen. */
-  readonly front: readonly SidePoint[];
-  /** From the upper edge of the windscreen to that of the rear window; without one, on to the tail. */
-  readonly roof: readonly SidePoint[];
-  /** From the lower edge of the rear window down the tail; null = no rear window. */
-  readonly tail: readonly SidePoint[] | null;
-  /** Side windows. */
-  readonly windows: readonly (readonly SidePoint[])[];
-  /** Where the axles are. */
-  readonly axles: readonly [front: number, rear: number];
-  /** Seats: how far along, and how deep they are as a share of the length. */
-  readonly seats: readonly number[];
-}
-
-export interface VehicleSize {
-  readonly length: number;
-  readonly width: number;
-  readonly height: number;
-}
-
-type Point = [north: number, up: number];
-
+/** Thickness of the body's walls, metres. */
 const skinMetres = 0.03;
-const bumperMetres = 0.04;
-const archPieces = 12;
-/** Room between a tyre and the arch over it, metres. */
-const archMetres = 0.06;
 const wheelWidth = 0.2;
-
-/** Radius of the wheels: what looks right from a low car to a high van, by eye. */
-export const wheelRadius = ({ height }: VehicleSize): number => 0.2 + 0.075 * height;
-
-const sillUp = (size: VehicleSize): number => wheelRadius(size) * 0.65;
 
 /** The line set in, to its right. */
 const inset = (line: readonly Point[], metres: number): Point[] =>
@@ -57,36 +24,6 @@ const inset = (line: readonly Point[], metres: number): Point[] =>
     return [north + sum[0] * share, up + sum[1] * share];
   });
 
-/** Everything about a vehicle's side in metres, nose to the south. */
-const linesOf = (side: VehicleSide, size: VehicleSize) => {
-  const inner = size.length - 2 * bumperMetres;
-  const at = ([along, up]: SidePoint): Point => [(along - 0.5) * inner, up * size.height];
-  const radius = wheelRadius(size);
-  const sill = sillUp(size);
-  /** Over a wheel, from the rear to the front. */
-  const arch = (along: number): Point[] => {
-    const [middle] = at([along, 0]);
-    const open = radius + archMetres;
-    const from = Math.asin((sill - radius) / open);
-    return Array.from({ length: archPieces + 1 }, (_, k): Point => {
-      const turn = from + ((Math.PI - 2 * from) * k) / archPieces;
-      return [middle + open * Math.cos(turn), radius + open * Math.sin(turn)];
-    });
-  };
-  const [frontAxle, rearAxle] = side.axles;
-  const corners: [Point, Point] = [
-    [inner / 2, sill],
-    [-inner / 2, sill],
-  ];
-  const bottom = [corners[0], ...arch(rearAxle), ...arch(frontAxle), corners[1]];
-  const [front, roof] = [side.front.map(at), side.roof.map(at)];
-  const tail = side.tail?.map(at) ?? null;
-  // once round, clockwise with the nose on the left
-  const outline = [...front, ...roof, ...(tail ?? []), ...bottom];
-  const shells = tail ? [roof, [...tail, ...bottom, ...front]] : [[...roof, ...bottom, ...front]];
-  return { outline, shells, windows: side.windows.map((pane) => pane.map(at)), at };
-};
-
 /** An outline [north, up] drawn across from one place to another. */
 const across = (name: string, outline: readonly Point[], [west, east]: readonly [number, number]) => ({
   kind: 'prism' as const,
@@ -99,74 +36,6 @@ const across = (name: string, outline: readonly Point[], [west, east]: readonly 
   heightMetres: east - west,
   creaseDegrees: 24,
 });
-
-const fittings = (side: VehicleSide, { length, width, height }: VehicleSize, sill: number): PartDraft[] => {
-  const [nose, trim] = [length / 2, { finish: { reflectance: 0.05, gloss: 0.3 } }];
-  const lightUp = Math.max((side.front[0] as SidePoint)[1] * height, sill + 0.25);
-  return [
-    ...[-1, 1].map(
-      (end): PartDraft => ({
-        kind: 'box',
-        name: end < 0 ? 'Front bumper' : 'Rear bumper',
-        position: [0, end * (nose - 0.05), sill + 0.03],
-        widthMetres: width - 0.04,
-        depthMetres: 0.1,
-        heightMetres: 0.15,
-        ...trim,
-      }),
-    ),
-    ...[-1, 1].flatMap((east): PartDraft[] => [
-      {
-        kind: 'cylinder',
-        name: 'Headlight',
-        position: [east * (width / 2 - 0.24), -nose + bumperMetres + 0.02, lightUp],
-        tiltDegrees: 90,
-        // stands out of the nose to the south
-        turnDegrees: 180,
-        radiusMetres: 0.085,
-        heightMetres: 0.03,
-        sides: 20,
-        finish: finishNamed('bare-metal'),
-      },
-      {
-        kind: 'box',
-        name: 'Rear light',
-        position: [east * (width / 2 - 0.16), nose - bumperMetres, sill + 0.24],
-        widthMetres: 0.18,
-        depthMetres: 0.03,
-        heightMetres: 0.11,
-        finish: { reflectance: [0.3, 0.03, 0.02], gloss: 0.5 },
-      },
-    ]),
-    ...side.seats.flatMap((along, row): PartDraft[] => {
-      const north = (along - 0.5) * length;
-      const cloth = { finish: { reflectance: 0.08 } };
-      const wide = row === 0 ? 0.5 : Math.max(width - 0.3, 0.5);
-      const easts = row === 0 ? [-1, 1].map((e) => e * width * 0.22) : [0];
-      return easts.flatMap((east): PartDraft[] => [
-        {
-          kind: 'box',
-          name: 'Seat',
-          position: [east, north, sill],
-          widthMetres: Math.min(wide, width * 0.8),
-          depthMetres: 0.5,
-          heightMetres: height * 0.22,
-          ...cloth,
-        },
-        {
-          kind: 'box',
-          name: 'Seat back',
-          position: [east, north + 0.22, sill + height * 0.15],
-          tiltDegrees: 12,
-          widthMetres: Math.min(wide, width * 0.8),
-          depthMetres: 0.12,
-          heightMetres: height * 0.38,
-          ...cloth,
-        },
-      ]);
-    }),
-  ];
-};
 
 /** The parts of a vehicle: a hollow body of thin walls with open windows, wheels, bumpers, lights and seats. */
 export const vehicleParts = (side: VehicleSide, size: VehicleSize): PartDraft[] => {
@@ -216,10 +85,12 @@ export const vehicleParts = (side: VehicleSide, size: VehicleSize): PartDraft[] 
         };
       }),
     ),
-    ...fittings(side, size, sillUp(size)),
+    ...vehicleFittings(side, size),
   ];
 };
 
 const paints = ['white-paint', 'dark-paint'];
+/** Words for the paints of a vehicle, in order. */
 export const paintChoices = ['Light', 'Dark'];
+/** The finish of one of them, counted from 0. */
 export const paintFinish = (choice: number): FinishDraft => finishNamed(paints[choice] as string);
