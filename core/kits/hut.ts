@@ -1,20 +1,16 @@
 import { finishNamed } from '../setup/finish-presets.ts';
 import type { FinishDraft, Kit, PartDraft } from './kit.ts';
-import { placeTogether } from './shared/frame.ts';
+import { chimneyParts } from './shared/chimney.ts';
+import { dressings, frontOpenings, type OpeningDraft } from './shared/front-openings.ts';
 import { tidyParts } from './shared/tidy-parts.ts';
 
 type Wall = Extract<PartDraft, { kind: 'wall' }>;
-type Opening = NonNullable<Wall['openings']>[number];
 
 /** Walls of the long sides stand back behind the gables' ends, so that no two faces lie in one plane. */
 const setBackMetres = 0.0015;
 /** How far walls reach into each other at the corners, and into the roof, so that no light passes. */
 const biteMetres = 0.08;
 const roof = { thickMetres: 0.14, overhangMetres: 0.22, sunkMetres: 0.03 };
-/** What is left of wall beside and over a doorway or window at least. */
-const leastWallMetres = 0.2;
-/** Of a lintel; it fits under the eaves. */
-const lintelMetres = 0.18;
 
 interface Hut {
   readonly width: number;
@@ -52,7 +48,7 @@ const roofPart = (hut: Hut, finish: FinishDraft): PartDraft => {
   };
 };
 
-const wallParts = (hut: Hut, openings: readonly Opening[]): Wall[] => {
+const wallParts = (hut: Hut, openings: readonly OpeningDraft[]): Wall[] => {
   const { width, depth, eaves, rise, thick } = hut;
   const long = (side: number): Wall => ({
     kind: 'wall',
@@ -76,84 +72,13 @@ const wallParts = (hut: Hut, openings: readonly Opening[]): Wall[] => {
   return [long(-1), long(1), gable(-1), gable(1)];
 };
 
-/** Lintels and sills stand out of the wall a little and leave the opening free. */
-const dressings = (hut: Hut, openings: readonly Opening[], finish: FinishDraft): PartDraft[] => {
-  const face = -hut.depth / 2;
-  return openings.flatMap(({ acrossMetres, sillMetres, widthMetres, heightMetres }): PartDraft[] => {
-    const stone = (name: string, foot: number, wide: number, high: number, out: number): PartDraft => ({
-      kind: 'box',
-      name,
-      position: [acrossMetres, face + 0.06 - out / 2, foot],
-      widthMetres: wide,
-      depthMetres: 0.12 + out,
-      heightMetres: high,
-      finish,
-    });
-    return [
-      stone('Lintel', sillMetres + heightMetres + 0.002, widthMetres + 0.3, lintelMetres, 0.02),
-      ...(sillMetres > 0.15 ? [stone('Sill', sillMetres - 0.09, widthMetres + 0.16, 0.088, 0.05)] : []),
-    ];
-  });
-};
-
-const chimneyParts = ({ width, eaves, rise, thick }: Hut, end: -1 | 1, finish: FinishDraft): PartDraft[] => {
+/** At one end of the ridge: 1 = east, -1 = west. */
+const chimneyOf = ({ width, eaves, rise, thick }: Hut, end: -1 | 1, finish: FinishDraft): PartDraft[] => {
   const side = Math.min(0.7, Math.max(thick + 0.15, 0.4));
   const foot = eaves + rise * 0.5;
   const top = eaves + rise + roof.thickMetres + 0.75;
   const east = end * (width / 2 - side / 2 + 0.002);
-  const stack: PartDraft[] = [
-    {
-      kind: 'box',
-      name: 'Chimney',
-      position: [0, 0, foot],
-      widthMetres: side,
-      depthMetres: side * 1.1,
-      heightMetres: top - foot,
-    },
-    {
-      kind: 'box',
-      name: 'Chimney cap',
-      position: [0, 0, top - 0.01],
-      widthMetres: side + 0.1,
-      depthMetres: side * 1.1 + 0.1,
-      heightMetres: 0.07,
-      finish,
-    },
-    {
-      kind: 'cylinder',
-      name: 'Chimney pot',
-      position: [0, 0, top + 0.05],
-      radiusMetres: 0.11,
-      topRadiusMetres: 0.09,
-      heightMetres: 0.3,
-      sides: 16,
-      finish: finishNamed('brick'),
-    },
-  ];
-  return placeTogether(stack, { position: [east, 0, 0] });
-};
-
-/** Doorway and windows side by side along the front, each kept within its share of it; null where a wall is too short for one. */
-const openingsOf = (
-  { width, eaves, thick }: Hut,
-  door: { readonly wide: number; readonly high: number },
-  pane: { readonly wide: number; readonly high: number; readonly count: number },
-): Opening[] => {
-  const inner = width - 2 * thick;
-  const share = inner / (pane.count + 1);
-  // one window stands east of the doorway, two stand at its sides
-  const middles = Array.from({ length: pane.count + 1 }, (_, k) => -inner / 2 + share * (k + 0.5));
-  const doorAt = pane.count === 2 ? 1 : 0;
-  const most = { wide: share - leastWallMetres, high: eaves - leastWallMetres };
-  const doorHigh = Math.min(door.high, most.high);
-  return middles.map((acrossMetres, k): Opening => {
-    if (k === doorAt)
-      return { acrossMetres, sillMetres: 0, widthMetres: Math.min(door.wide, most.wide), heightMetres: doorHigh };
-    const heightMetres = Math.min(pane.high, most.high - 0.15);
-    // heads in one line where there is room for a sill
-    const sillMetres = Math.max(Math.min(doorHigh, most.high) - heightMetres, 0.15);
-    return { acrossMetres, sillMetres, widthMetres: Math.min(pane.wide, most.wide), heightMetres };
-  });
+  return chimneyParts({ east, side, foot, top }, finish);
 };
 
 export const hut: Kit = {
@@ -201,7 +126,7 @@ export const hut: Kit = {
       rise: (depthMetres / 2) * Math.tan((pitchDegrees * Math.PI) / 180),
       thick: Math.min(0.5, 0.12 * Math.min(widthMetres, depthMetres)),
     };
-    const openings = openingsOf(
+    const openings = frontOpenings(
       made,
       { wide: doorWidthMetres, high: doorHeightMetres },
       { wide: windowWidthMetres, high: windowHeightMetres, count: windows },
@@ -210,8 +135,8 @@ export const hut: Kit = {
     const parts = [
       ...wallParts(made, openings),
       roofPart(made, finishNamed('slate')),
-      ...dressings(made, openings, stone),
-      ...chimneyParts(made, Math.floor(random() * 1000) % 2 === 0 ? -1 : 1, stone),
+      ...dressings(-made.depth / 2, openings, stone),
+      ...chimneyOf(made, Math.floor(random() * 1000) % 2 === 0 ? -1 : 1, stone),
     ];
     return { finish: finishNamed('whitewash'), parts: tidyParts(parts) };
   },
