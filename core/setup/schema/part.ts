@@ -1,44 +1,8 @@
 import { z } from 'zod';
-import { degrees, finish, fixed, flag, id, metres, optionalName, position, quantity, whole } from './fields.ts';
+import { loftPart, prismPart, turnedPart } from './drawn-parts.ts';
+import { degrees, fixed, id, metres, quantity } from './fields.ts';
 import { hasRoom, opening } from './opening.ts';
-import { creaseDegrees, holesFit, outline, profile, profileFits, section } from './outline.ts';
-
-const placed = {
-  name: optionalName,
-  position: position
-    .default([0, 0, 0])
-    .describe('where the part stands, from the subject’s own origin: [east, north, up] in metres'),
-  turnDegrees: degrees(-360, 360, 'turn about the vertical, clockwise seen from above').default(0),
-  tiltDegrees: degrees(-180, 180, 'lean of the top toward the part’s own north').default(0),
-  rollDegrees: degrees(-180, 180, 'lean of the top toward the part’s own east').default(0),
-  finish: finish.nullable().default(null).describe('finish of this part; null takes the subject’s'),
-};
-const size = (description: string) => metres(0.001, 2000, description);
-const seed = whole(0, 4294967295, 'any number; another one puts them elsewhere').default(1);
-const sides = whole(
-  3,
-  128,
-  'sides round the part; under 8 the faces stay flat, from 8 on the part looks round',
-).default(32);
-
-const dimples = z
-  .strictObject({
-    count: whole(0, 200, 'how many hollows'),
-    radiusMetres: metres(0.005, 5, 'radius of a hollow'),
-    depthMetres: metres(0, 1, 'depth of a hollow'),
-    seed,
-  })
-  .describe('shallow round hollows');
-
-const rough = z
-  .strictObject({
-    heightMetres: metres(0, 20, 'how far the surface stands out or in at most'),
-    sizeMetres: metres(0.01, 200, 'from bump to bump, about'),
-    seed,
-  })
-  .nullable()
-  .default(null)
-  .describe('an uneven surface, as of rock; null = even');
+import { dimples, placed, rough, sides, size } from './part-fields.ts';
 
 /** A solid; every kind stands with the middle of its base on its position. */
 export const part = z
@@ -139,51 +103,9 @@ export const part = z
           path: ['tubeRadiusMetres'],
           message: 'must be smaller than the radius of the ring, at the top too',
         }),
-      z
-        .strictObject({
-          kind: fixed('turned', 'a shape turned about the vertical'),
-          ...placed,
-          profile,
-          closed: flag('whether the last point joins the first, as in a well’s rim').default(false),
-          sides,
-          creaseDegrees,
-          rough,
-        })
-        .superRefine(profileFits),
-      z
-        .strictObject({
-          kind: fixed('prism', 'an outline on the ground, drawn up to a height'),
-          ...placed,
-          outline,
-          holes: z.array(outline).max(16, 'must be at most 16').default([]).describe('holes in the outline'),
-          heightMetres: size('height'),
-          creaseDegrees,
-        })
-        .superRefine(holesFit),
-      z
-        .strictObject({
-          kind: fixed('loft', 'a skin over sections that follow each other to the north, as of a hull'),
-          ...placed,
-          sections: z
-            .array(section)
-            .min(2, 'must have at least two sections')
-            .max(48, 'must be at most 48')
-            .describe('the sections, from south to north'),
-          creaseDegrees,
-          rough,
-        })
-        .refine(({ sections: [first, ...rest] }) => rest.every((s) => s.outline.length === first?.outline.length), {
-          path: ['sections'],
-          message: 'must all have the same number of points',
-        })
-        .refine(
-          ({ sections }) =>
-            sections.every((s, i) => i === 0 || s.northMetres >= (sections[i - 1] as typeof s).northMetres + 1e-4),
-          {
-            path: ['sections'],
-            message: 'must go from south to north',
-          },
-        ),
+      turnedPart,
+      prismPart,
+      loftPart,
       z
         .strictObject({
           kind: fixed('wall', 'an upright wall that runs east to west, with openings'),
