@@ -1,21 +1,17 @@
+import { latheDivisions, latheTriangles, postProfile, turnedTriangles } from './lathe-divisions.ts';
+import { loftDivisions, loftTriangles } from './loft-divisions.ts';
 import {
   ballDivisions,
   blockTriangles,
   boxDivisions,
   capsuleDivisions,
   capsuleTriangles,
-  latheDivisions,
-  latheTriangles,
-  loftDivisions,
-  loftTriangles,
   planeDivisions,
-  postProfile,
   ringDivisions,
   ringTriangles,
-  roughOf,
-  turnedTriangles,
 } from './part-divisions.ts';
 import { trianglesOfRelief } from './relief-detail.ts';
+import { roughOf } from './rough-pieces.ts';
 import type { Part, PartOf, Scan, Setup } from './schema/setup.ts';
 import { wallOutline } from './wall-outline.ts';
 

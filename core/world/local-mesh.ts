@@ -9,19 +9,18 @@ import { ringMesh, roughRingMesh } from '../geometry/parts/ring.ts';
 import { capsuleMesh, sphereMesh } from '../geometry/parts/round.ts';
 import { wallMesh } from '../geometry/parts/wall.ts';
 import { wedgeMesh } from '../geometry/parts/wedge.ts';
+import { latheDivisions, postProfile } from '../setup/lathe-divisions.ts';
+import { loftDivisions } from '../setup/loft-divisions.ts';
 import {
   ballDivisions,
   boxDivisions,
   capsuleDivisions,
   isWholeRing,
-  latheDivisions,
-  loftDivisions,
   planeDivisions,
-  postProfile,
   ringDivisions,
-  roughOf,
 } from '../setup/part-divisions.ts';
 import { loftSections, turnedProfile, turnedStretches } from '../setup/part-outlines.ts';
+import { roughOf } from '../setup/rough-pieces.ts';
 import type { Part, PartOf } from '../setup/schema/setup.ts';
 import { wallOutline } from '../setup/wall-outline.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
