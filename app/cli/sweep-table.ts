@@ -1,4 +1,4 @@
-import type { PassReport } from '../../core/cautions/setup-report.ts';
+import type { PassReport } from '../../core/cautions/pass-report.ts';
 import { heightText, type SweepCell } from '../../core/sweep/cell.ts';
 import { alignedRows } from './align-rows.ts';
 import { grazingText, patchText, rimText, withSign } from './reading-texts.ts';

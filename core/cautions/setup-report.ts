@@ -1,5 +1,4 @@
 import { add } from '../geometry/vec.ts';
-import { ambientWays } from '../readings/ambient-ways.ts';
 import { burntPart } from '../readings/burnt-part.ts';
 import { type ClippedReading, clippedReading } from '../readings/clipped-reading.ts';
 import { type DepthReading, depthReading } from '../readings/depth-reading.ts';
@@ -8,23 +7,22 @@ import { type FrameReading, frameReading } from '../readings/frame-reading.ts';
 import { visibleRange } from '../readings/look-around.ts';
 import { type MoonReading, moonReading } from '../readings/moon-reading.ts';
 import { type OutlineReading, outlineReading } from '../readings/outline-reading.ts';
-import { PassReader, type PassReading, type Surroundings } from '../readings/pass-reading.ts';
+import { PassReader, type PassReading } from '../readings/pass-reading.ts';
 import { passSubject } from '../readings/pass-subject.ts';
 import { type SkyReading, skyLook, skyReading } from '../readings/sky-reading.ts';
 import { type SmallPicture, smallPictures } from '../readings/small-picture.ts';
 import { type StarReading, starReading } from '../readings/star-reading.ts';
 import { starViewOf } from '../readings/star-view.ts';
-import { type PassTiming, passTiming, type Walk, walksOf } from '../readings/timing-reading.ts';
+import { type PassTiming, passTiming, walksOf } from '../readings/timing-reading.ts';
 import { unlitLevel } from '../readings/unlit-level.ts';
 import { type WalkLine, walkLines } from '../readings/walk-lines.ts';
-import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import type { Scheme, Setup } from '../setup/schema/setup.ts';
 import { surfaceAlong } from '../trace/surface-point.ts';
-import { worldFromDocument } from '../world/axes.ts';
 import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
-import { cautionsOf, cautionsOfScheme } from './all-cautions.ts';
+import { cautionsOfScheme } from './all-cautions.ts';
+import { cameraInside } from './camera-inside.ts';
 import type { Caution, FrameCase, ReadPass } from './caution.ts';
-import { lampLight } from './lamp-light.ts';
-import { enclosureOf } from './lamp-place.ts';
+import { readPass, surroundingsOf } from './pass-report.ts';
 
 /** A pass among the others of its scheme. */
 export interface TimedPassReading extends PassReading {
@@ -47,12 +45,6 @@ export interface FrameReport extends FrameReading {
   readonly cautions: readonly Caution[];
 }
 
-/** What is told of one pass. */
-export interface PassReport {
-  readonly reading: PassReading;
-  readonly cautions: readonly Caution[];
-}
-
 export interface SchemeReport {
   readonly id: string;
   readonly name: string;
@@ -72,51 +64,6 @@ export interface SetupReport {
   readonly setup: string;
   readonly schemes: readonly SchemeReport[];
 }
-
-/** The camera stands inside something solid: the picture is black, whatever the lamps do. */
-const cameraInside = (world: World): Caution[] => {
-  const enclosure = enclosureOf(world.stage, world.view.position);
-  const subject = enclosure && world.stage.subjects[enclosure.subject];
-  if (!subject) return [];
-  const value = enclosure.depthMetres;
-  const message = `The camera is inside “${subject.name}”, about ${value.toFixed(2)} m deep: the picture is black. Move it clear.`;
-  return [{ code: 'inside-subject', severity: 'danger', message, value, limit: 0 }];
-};
-
-const surroundingsOf = ({ patch, place, walking }: Setup, { frames }: World): Surroundings => ({
-  patchCorners: patch ? patch.corners.map(worldFromDocument) : null,
-  ways: ambientWays(place, frames[0] as WorldFrame),
-  clothes: walking.clothes,
-});
-
-/** One pass with its reading and its own cautions. */
-const readPass = (
-  setup: Setup,
-  world: World,
-  reader: PassReader,
-  frame: Frame,
-  worldFrame: WorldFrame,
-  pass: Pass,
-  walk: Walk | null,
-): ReadPass => {
-  const light = lampLight(worldFrame, pass.id);
-  const lamp = setup.lamps.find(({ id }) => id === pass.lampId) as Lamp;
-  const reading = reader.read({ pass, lamp, frame, worldFrame, light, wantedStops: setup.nightLevelStops });
-  const passCase = { world, frame, worldFrame, pass, lamp, light, reading, walk };
-  return { ...passCase, cautions: cautionsOf(passCase).map((caution) => ({ ...caution, frameId: frame.id })) };
-};
-
-/** The same for one pass of a scheme alone, without the rest of the scheme and the walk to it; null when it is not there. */
-export const reportPass = (setup: Setup, scheme: Scheme, frameId: string, passId: string): PassReport | null => {
-  const world = buildWorld(setup, scheme);
-  const at = scheme.frames.findIndex(({ id }) => id === frameId);
-  const [frame, worldFrame] = [scheme.frames[at], world.frames[at]];
-  const pass = frame?.passes.find(({ id }) => id === passId);
-  if (!frame || !worldFrame || !pass) return null;
-  const reader = new PassReader(world, surroundingsOf(setup, world));
-  const { reading, cautions } = readPass(setup, world, reader, frame, worldFrame, pass, null);
-  return { reading, cautions };
-};
 
 /** Indices of the subjects that passes are about; of that which the camera looks at where there are none. */
 const aboutSubjects = (world: World, passes: readonly ReadPass[]): number[] => {

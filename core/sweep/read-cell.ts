@@ -1,4 +1,4 @@
-import { type PassReport, reportPass } from '../cautions/setup-report.ts';
+import { type PassReport, reportPass } from '../cautions/pass-report.ts';
 import type { Setup } from '../setup/schema/setup.ts';
 import type { SweepCell } from './cell.ts';
 import { type PassPlace, passAt } from './pass-at.ts';

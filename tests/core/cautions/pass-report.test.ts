@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { reportPass, reportScheme } from '../../../core/cautions/setup-report.ts';
+import { reportPass } from '../../../core/cautions/pass-report.ts';
+import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { wallLitBy } from '../support/cautions.ts';
 import { onePassSetup } from '../support/scenes.ts';
