@@ -4,6 +4,7 @@ import { decodeBase64, encodeBase64 } from './base64.ts';
 import { inflateBounded } from './inflate-bounded.ts';
 import { bytesOfIndex, packColumns, packIndices, unpackColumns, unpackIndices } from './pack-numbers.ts';
 import { ScanDataError } from './scan-data-error.ts';
+import { isLine, joinFlatSteps, metresFromSteps, scanSizeMetres, stepsFromMetres } from './scan-steps.ts';
 import { walkTriangles } from './walk-triangles.ts';
 
 /** Triangles that share corners, standing on the ground with the middle of their box over the origin. */
@@ -26,40 +27,6 @@ export interface PackedScan {
   /** Base64 of the deflated columns of corners, triangles and colours; see `pack-numbers.ts`. */
   readonly data: string;
 }
-
-/** Most steps across the box; corners lie on them. */
-const steps = 65535;
-
-/** World axes of the box: where it starts and how far it goes. */
-const boxOf = ([east, north, up]: PackedScan['sizeMetres']) => ({
-  low: [-east / 2, 0, -north / 2] as const,
-  size: [east, up, north] as const,
-});
-
-/** Size of the box round corners in world axes, in the document's order: [east to west, north to south, height]. */
-export const scanSizeMetres = (positions: Float64Array): [number, number, number] => {
-  const low = [Infinity, Infinity, Infinity];
-  const high = [-Infinity, -Infinity, -Infinity];
-  for (let i = 0; i < positions.length; i++) {
-    const value = positions[i] as number;
-    const axis = i % 3;
-    if (value < (low[axis] as number)) low[axis] = value;
-    if (value > (high[axis] as number)) high[axis] = value;
-  }
-  const [x, y, z] = low.map((value, axis) => (high[axis] as number) - value) as [number, number, number];
-  return [x, z, y];
-};
-
-/** Whether corners on the steps lie on one line; exact, as whole numbers under 2^34. */
-const isLine = (places: Uint16Array, a: number, b: number, c: number): boolean => {
-  const ux = (places[b * 3] as number) - (places[a * 3] as number);
-  const uy = (places[b * 3 + 1] as number) - (places[a * 3 + 1] as number);
-  const uz = (places[b * 3 + 2] as number) - (places[a * 3 + 2] as number);
-  const vx = (places[c * 3] as number) - (places[a * 3] as number);
-  const vy = (places[c * 3 + 1] as number) - (places[a * 3 + 1] as number);
-  const vz = (places[c * 3 + 2] as number) - (places[a * 3 + 2] as number);
-  return uy * vz === uz * vy && uz * vx === ux * vz && ux * vy === uy * vx;
-};
 
 /** Numbers for vertices in the order in which triangles name them, and who they were. */
 const numberByUse = (named: Uint32Array, count: number): { indices: Uint32Array; vertices: Uint32Array } => {
@@ -93,13 +60,7 @@ const gather = <T extends Uint8Array | Uint16Array | Uint32Array>(triples: T, ro
  */
 export const encodeScan = ({ positions, indices, colours }: ScanTriangles): PackedScan => {
   const sizeMetres = scanSizeMetres(positions);
-  const { low, size } = boxOf(sizeMetres);
-  const onSteps = new Uint16Array(positions.length);
-  for (let i = 0; i < positions.length; i++) {
-    const extent = size[i % 3] as number;
-    const share = extent > 0 ? ((positions[i] as number) - (low[i % 3] as number)) / extent : 0;
-    onSteps[i] = Math.min(Math.max(Math.round(share * steps), 0), steps);
-  }
+  const onSteps = stepsFromMetres(positions, sizeMetres);
   const { groupOfCorner, groupCount, firstCorner } = weldCorners(Float64Array.from(onSteps), 1);
   const places = gather(onSteps, Uint32Array.from(firstCorner), new Uint16Array(groupCount * 3));
   const welded = new Uint32Array(indices.length);
@@ -156,9 +117,7 @@ const unpack = ({ triangleCount, vertexCount, sizeMetres, hasColour, data }: Pac
     throw new ScanDataError(`must hold ${triangleCount} triangles over ${vertexCount} corners; it holds others`);
   const places = new Uint16Array(vertexCount * 3);
   unpackColumns(bytes.subarray(colourBytes), 3, places);
-  // where the box is flat all steps are one place
-  const extents = boxOf(sizeMetres).size;
-  if (extents.includes(0)) for (let i = 0; i < places.length; i++) if (extents[i % 3] === 0) places[i] = 0;
+  joinFlatSteps(places, sizeMetres);
   for (let c = 0; c < indices.length; c += 3)
     if (isLine(places, indices[c] as number, indices[c + 1] as number, indices[c + 2] as number))
       throw new ScanDataError('must hold triangles with an area only');
@@ -174,11 +133,7 @@ const unpack = ({ triangleCount, vertexCount, sizeMetres, hasColour, data }: Pac
  */
 export const decodeScan = (scan: PackedScan): ScanTriangles => {
   const { bytes, colourBytes, places, indices } = unpack(scan);
-  const { low, size } = boxOf(scan.sizeMetres);
-  const positions = new Float64Array(places.length);
-  for (let i = 0; i < places.length; i++)
-    positions[i] = (low[i % 3] as number) + ((places[i] as number) / steps) * (size[i % 3] as number);
   const colours = scan.hasColour ? new Uint8Array(colourBytes) : null;
   if (colours) unpackColumns(bytes, 3, colours);
-  return { positions, indices, colours };
+  return { positions: metresFromSteps(places, scan.sizeMetres), indices, colours };
 };

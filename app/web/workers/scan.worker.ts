@@ -1,4 +1,5 @@
-import { encodeScan, scanSizeMetres } from '../../../core/scan/scan-code.ts';
+import { encodeScan } from '../../../core/scan/scan-code.ts';
+import { scanSizeMetres } from '../../../core/scan/scan-steps.ts';
 import { type Placing, placeScan } from '../scans/place-scan.ts';
 import { readScan } from '../scans/read-scan.ts';
 import { ScanError } from '../scans/scan-error.ts';
