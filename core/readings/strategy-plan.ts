@@ -1,17 +1,14 @@
-import { litFrom } from '../passes/lit-from.ts';
 import { fullEntry } from '../setup/blend-entries.ts';
-import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
-import { exactFNumber, exactIso, exactSeconds } from '../units/third-stops.ts';
-import { buildWorld, type World, type WorldFrame } from '../world/world.ts';
-import { type PassLight, secondsForLevel } from './count.ts';
+import type { Frame, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
+import { exactFNumber, exactIso } from '../units/third-stops.ts';
+import { buildWorld, type WorldFrame } from '../world/world.ts';
 import { type FrameOrder, frameOrders } from './frame-order.ts';
-import { densityOf, mostDensity } from './strategy-density.ts';
-import { type Draft, draftsOf } from './strategy-drafts.ts';
+import { draftsOf } from './strategy-drafts.ts';
 import type { Strategy } from './strategy-frames.ts';
 import { inTurn, ownFrame } from './strategy-layout.ts';
 import { type PlannedPass, plannedPass } from './strategy-pass.ts';
-import { countedSetting, type LampSetting, standingSetting } from './strategy-setting.ts';
-import { atFullLight, levelOf } from './strategy-wanted.ts';
+import { type SetDraft, setDraft, strokeOf } from './strategy-set-draft.ts';
+import { atFullLight } from './strategy-wanted.ts';
 import { walksOf } from './timing-reading.ts';
 
 /** Whether one person can do it. */
@@ -40,16 +37,6 @@ export interface StrategyPlan {
   readonly doseRatio: number;
 }
 
-/** Nobody keeps a shutter open for longer, to paint; common practice, no published source. */
-const longestSeconds = 900;
-
-/** A draft with its lamp set; its pass is lit from the shutter on, for as long as it should be. */
-interface SetDraft extends Draft {
-  readonly setting: LampSetting;
-  /** Count that would give the night level. */
-  readonly nightSeconds: number;
-}
-
 /** Light that a frame asks for, for the same brightness: N^2 / S. */
 const asks = ({ aperture, iso }: Frame): number => exactFNumber(aperture) ** 2 / exactIso(iso);
 
@@ -62,50 +49,6 @@ const schemeOf = (scheme: Scheme, frames: Frame[]): Scheme => ({
   frames,
   blend: { mode: 'lighten', frames: frames.length === 1 ? [] : frames.map(({ id }) => fullEntry(id)) },
 });
-
-/** How long a stroke takes whose lamp is walked; null where it is held in one place. */
-const strokeOf = ({ held, waypoints, on, off }: Pass): number | null =>
-  held === 'hand' && waypoints.length > 1 ? off - on : null;
-
-/** Sets the lamp of a pass from what it gives at full level. */
-const setDraft = (
-  setup: Setup,
-  strategy: Strategy,
-  full: Draft,
-  present: Pass,
-  [frame, worldFrame, world]: readonly [Frame, WorldFrame, World],
-  handCount: number,
-): SetDraft => {
-  const { lowestLevelPercent } = setup.lamps.find(({ id }) => id === full.pass.lampId) as Lamp;
-  const range = { lowestLevelPercent, mostNdStops: mostDensity(full.pass.gels) };
-  const level = levelOf(world, worldFrame, full.pass.id);
-  const light: PassLight = {
-    seconds: level.light.seconds,
-    levelPercent: 100,
-    iso: worldFrame.exposure.iso,
-    stops: level.stops,
-  };
-  const staysLit = full.pass.held === 'stand' && strategy !== 'separate';
-  const room =
-    strategy === 'separate'
-      ? { mostSeconds: longestSeconds, easyMostSeconds: longestSeconds }
-      : { mostSeconds: frame.seconds, easyMostSeconds: frame.seconds / (2 * Math.max(handCount, 1)) };
-  const setting = staysLit
-    ? standingSetting(light, full.wantedStops, exactSeconds(frame.seconds), range)
-    : countedSetting(
-        light,
-        full.wantedStops,
-        { presentPercent: present.levelPercent, strokeSeconds: strokeOf(present), ...room },
-        range,
-      );
-  const { levelPercent, ndStops, seconds } = setting;
-  const pass = litFrom(full.pass, 0, staysLit ? frame.seconds : seconds);
-  const gels = [...full.pass.gels, ...densityOf(ndStops)];
-  const nightSeconds = full.isOnTarget
-    ? (100 * 2 ** ndStops * secondsForLevel(light, setup.nightLevelStops)) / levelPercent
-    : seconds;
-  return { ...full, pass: { ...pass, levelPercent, gels }, setting, nightSeconds };
-};
 
 /**
  * What a strategy makes of a scheme: its lamps, places and gels in other frames, with levels, density and counts that bring
