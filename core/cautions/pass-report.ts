@@ -1,5 +1,6 @@
 import { ambientWays } from '../readings/ambient-ways.ts';
-import { PassReader, type PassReading, type Surroundings } from '../readings/pass-reading.ts';
+import { PassReader, type Surroundings } from '../readings/pass-reader.ts';
+import type { PassReading } from '../readings/pass-reading.ts';
 import type { Walk } from '../readings/timing-reading.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup } from '../setup/schema/setup.ts';
 import { worldFromDocument } from '../world/axes.ts';

@@ -1,4 +1,5 @@
-import { PassReader, type PassReading } from '../../../core/readings/pass-reading.ts';
+import { PassReader } from '../../../core/readings/pass-reader.ts';
+import type { PassReading } from '../../../core/readings/pass-reading.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { buildWorld, type World, type WorldFrame, type WorldLight } from '../../../core/world/world.ts';
 
