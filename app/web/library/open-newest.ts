@@ -6,11 +6,11 @@ let wishes = 0;
 
 /** Says how a setup that is about to be taken up is kept; without a word it is once it is changed. */
 type Begin = (setup: Setup) => void;
-export const asOwn: Begin = (setup) => pageSaving.beginOwn(setup);
+export const asOwn: Begin = (setup) => pageSaving.documents.beginOwn(setup);
 export const asSample =
   (id: string): Begin =>
   (setup) =>
-    pageSaving.beginSample(setup, id);
+    pageSaving.documents.beginSample(setup, id);
 
 /**
  * Opens a setup when it is there, unless another was asked for since: what comes late does not replace what is newer.

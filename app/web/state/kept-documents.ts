@@ -1,5 +1,8 @@
 import type { Setup } from '../../../core/setup/schema/setup.ts';
+import type { Autosave } from '../storage/autosave.ts';
+import { newKey } from '../storage/new-key.ts';
 import { ScanKeys } from '../storage/scan-keys.ts';
+import { renameSetup } from './edits/setup-edits.ts';
 
 /**
  * A line of setups that follow each other by edits: one document as it was taken up. Taken up again, a setup goes on with its
@@ -24,11 +27,47 @@ export const newDocument = (sampleId: string | null): KeptDocument => ({
   sampleId,
 });
 
-/** Which document each setup belongs to that was ever on screen: the history may lead from one document to another. */
+/** Makes a document another one, kept beside what it was. */
+export const setApart = (document: KeptDocument): void => {
+  Object.assign(document, { key: newKey(), revisions: [], scanKeys: new ScanKeys() });
+};
+
+/**
+ * Which document each setup belongs to that was ever on screen, and how each begins: the history may lead from one document to
+ * another.
+ */
 export class KeptDocuments {
   private readonly ofSetup = new WeakMap<Setup, KeptDocument>();
   /** Weak, since a document holds the data of its scans. */
   private known: WeakRef<KeptDocument>[] = [];
+  private readonly autosave: Autosave<KeptDocument, Setup>;
+
+  constructor(autosave: Autosave<KeptDocument, Setup>) {
+    this.autosave = autosave;
+  }
+
+  /** A setup about to be taken up is not the user's own until it is changed. */
+  beginSample(setup: Setup, sampleId: string | null): void {
+    this.beginKept(setup, newDocument(sampleId));
+  }
+
+  /** A setup about to be taken up is the user's own: it is kept at once. */
+  beginOwn(setup: Setup): void {
+    this.begin(setup, newDocument(null));
+  }
+
+  /** A setup about to be taken up needs no keeping as it is. */
+  beginKept(setup: Setup, document: KeptDocument): void {
+    this.begin(setup, document);
+    this.autosave.isKeptAs(document, setup);
+  }
+
+  /** A setup just read from the store, about to be taken up: on its old line where nobody else wrote since. */
+  beginRead(setup: Setup, document: KeptDocument & { readonly key: string }): void {
+    const isSame = (line: KeptDocument) =>
+      !this.autosave.isBehind(line) && document.revisions.every((each) => line.revisions.includes(each));
+    this.beginKept(setup, this.under(document.key).find(isSame) ?? document);
+  }
 
   /** Says that a setup, about to be taken up, begins this document. */
   begin(setup: Setup, document: KeptDocument): void {
@@ -42,11 +81,33 @@ export class KeptDocuments {
   }
 
   /** Every line of a setup that is kept under a key. */
-  under(key: string): KeptDocument[] {
+  private under(key: string): KeptDocument[] {
     return this.all().filter((document) => document.key === key);
   }
 
   of(setup: Setup): KeptDocument | undefined {
     return this.ofSetup.get(setup);
+  }
+
+  /** What is kept under the key was deleted: shown again, it is to be kept again. */
+  forget(key: string): void {
+    for (const document of this.under(key)) this.autosave.isNotKept(document);
+  }
+
+  /**
+   * This page has given a kept setup another name: its lines have it, too, and go on from there. The answer gives it to a step
+   * of the history.
+   */
+  tookName(key: string, before: string, revision: string, name: string): (setup: Setup) => Setup {
+    const lines = this.under(key).filter(({ revisions }) => revisions.includes(before));
+    for (const line of lines) line.revisions = [revision];
+    return (setup) => {
+      const line = this.of(setup);
+      if (!line || !lines.includes(line)) return setup;
+      const named = renameSetup(setup, name);
+      if (this.autosave.isKept(line, setup)) this.beginKept(named, line);
+      else this.begin(named, line);
+      return named;
+    };
   }
 }

@@ -42,7 +42,7 @@ const read = async ({ connection }: Saving, key: string) => {
  */
 export const readOwn = async (saving: Saving, key: string): Promise<Setup> => {
   const { setup, summary, scanKeys } = await saving.readSettled(() => read(saving, key));
-  saving.beginRead(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
+  saving.documents.beginRead(setup, { key, revisions: [summary.revision], scanKeys, sampleId: summary.sampleId });
   saving.connection.use((database) => changeSummary(database, key, { openedAt: Date.now() })).catch(() => undefined);
   return setup;
 };
@@ -82,7 +82,7 @@ export const duplicateOwn = async (saving: Saving, key: string): Promise<string>
 export const deleteOwn = async (saving: Saving, key: string): Promise<void> => {
   await saving.autosave.flush();
   await saving.connection.use((database) => changeSummary(database, key, { deletedAt: Date.now() }));
-  saving.forget(key);
+  saving.documents.forget(key);
   saving.tellTabs({ kind: 'deleted', key });
 };
 

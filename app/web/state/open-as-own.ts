@@ -7,6 +7,6 @@ import { pageSaving } from './page-saving.ts';
  * others, whatever its id and name are. What was open before is kept too, and a step back in the history.
  */
 export const openAsOwn = (setup: Setup): void => {
-  pageSaving.beginOwn(setup);
+  pageSaving.documents.beginOwn(setup);
   useApp.getState().open(setup);
 };

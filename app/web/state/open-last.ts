@@ -21,7 +21,7 @@ const findLast = async (saving: Saving, onFound: (last: LastOpened | null) => vo
     const kept = [...samples, ...lessons].find(({ id }) => `sample/${id}` === mark);
     if (kept) onFound({ sampleId: kept.id });
     const setup = (await kept?.load()) ?? null;
-    if (setup) saving.beginSample(setup, kept?.id ?? null);
+    if (setup) saving.documents.beginSample(setup, kept?.id ?? null);
     return setup;
   }
   if (mark === '') return null;

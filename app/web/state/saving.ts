@@ -4,18 +4,16 @@ import { Autosave } from '../storage/autosave.ts';
 import { clearAll } from '../storage/change-summary.ts';
 import type { Connection } from '../storage/connection.ts';
 import { listSetups } from '../storage/list-setups.ts';
-import { newKey } from '../storage/new-key.ts';
 import { markOpen } from '../storage/open-mark.ts';
-import { prepareWrite } from '../storage/prepare-write.ts';
-import { ScanKeys } from '../storage/scan-keys.ts';
 import { problemOf } from '../storage/storage-problem.ts';
 import type { TabChannel, TabMessage } from '../storage/tab-channel.ts';
 import { copyName } from './copy-name.ts';
 import { renameSetup } from './edits/setup-edits.ts';
-import { type KeptDocument, KeptDocuments, newDocument } from './kept-documents.ts';
+import { type KeptDocument, KeptDocuments, newDocument, setApart } from './kept-documents.ts';
 import type { createSavingState } from './saving-state.ts';
 import type { SetupWriter } from './setup-writer.ts';
 import type { createAppStore } from './store.ts';
+import { writeDocument } from './write-document.ts';
 
 interface SavingOptions {
   readonly app: ReturnType<typeof createAppStore>;
@@ -34,10 +32,10 @@ export class Saving {
   readonly state: SavingOptions['state'];
   readonly connection: Connection;
   readonly autosave: Autosave<KeptDocument, Setup>;
+  readonly documents: KeptDocuments;
   private readonly startWriter: SavingOptions['startWriter'];
   private readonly openChannel: SavingOptions['openChannel'];
   private readonly sampleId: string;
-  private readonly documents = new KeptDocuments();
   private channel: TabChannel | null = null;
   private writer: SetupWriter = () => Promise.reject(new Error('not started'));
   private current: KeptDocument;
@@ -54,50 +52,14 @@ export class Saving {
       write: (document, setup) => this.write(document, setup),
       onRound: (failure) => this.endRound(failure),
     });
+    this.documents = new KeptDocuments(this.autosave);
     this.current = newDocument(sampleId);
-    this.beginKept(app.getState().history.present, this.current);
+    this.documents.beginKept(app.getState().history.present, this.current);
   }
 
-  /** A setup about to be taken up is not the user's own until it is changed. */
-  beginSample(setup: Setup, sampleId: string | null): void {
-    this.beginKept(setup, newDocument(sampleId));
-  }
-
-  /** A setup about to be taken up is the user's own: it is kept at once. */
-  beginOwn(setup: Setup): void {
-    this.documents.begin(setup, newDocument(null));
-  }
-
-  /** A setup about to be taken up needs no keeping as it is. */
-  beginKept(setup: Setup, document: KeptDocument): void {
-    this.documents.begin(setup, document);
-    this.autosave.isKeptAs(document, setup);
-  }
-
-  /** A setup just read from the store, about to be taken up: on its old line where nobody else wrote since. */
-  beginRead(setup: Setup, document: KeptDocument & { readonly key: string }): void {
-    const isSame = (line: KeptDocument) =>
-      !this.autosave.isBehind(line) && document.revisions.every((each) => line.revisions.includes(each));
-    this.beginKept(setup, this.documents.under(document.key).find(isSame) ?? document);
-  }
-
-  /** What is kept under the key was deleted: shown again, it is to be kept again. */
-  forget(key: string): void {
-    for (const document of this.documents.under(key)) this.autosave.isNotKept(document);
-  }
-
-  /** This page has given a kept setup another name: its lines in the history have it, too, and go on from there. */
+  /** This page has given a kept setup another name: its lines in the history have it, too. */
   tookName(key: string, before: string, revision: string, name: string): void {
-    const lines = this.documents.under(key).filter(({ revisions }) => revisions.includes(before));
-    for (const line of lines) line.revisions = [revision];
-    this.app.getState().rewrite((setup) => {
-      const line = this.documents.of(setup);
-      if (!line || !lines.includes(line)) return setup;
-      const named = renameSetup(setup, name);
-      if (this.autosave.isKept(line, setup)) this.beginKept(named, line);
-      else this.documents.begin(named, line);
-      return named;
-    });
+    this.app.getState().rewrite(this.documents.tookName(key, before, revision, name));
   }
 
   /** From now on the page's setup is kept, and other tabs are heard. */
@@ -109,7 +71,7 @@ export class Saving {
       if (present === before.history.present && openings === before.openings) return;
       if (!this.documents.of(present)) {
         if (openings === before.openings) this.documents.begin(present, this.current);
-        else this.beginSample(present, null);
+        else this.documents.beginSample(present, null);
       }
       const document = this.documents.of(present) as KeptDocument;
       if (document !== this.current) this.show(document);
@@ -139,20 +101,8 @@ export class Saving {
   }
 
   private async write(document: KeptDocument, setup: Setup): Promise<void> {
-    document.key ??= newKey();
-    const { key, sampleId, scanKeys } = document;
-    const [follows, revision] = [[...document.revisions], newKey()];
-    // one that seemed to fail may be kept after all
-    document.revisions.push(revision);
-    const prepared = prepareWrite({ key, setup, scanKeys, follows, revision, sampleId, changedAt: Date.now() });
-    const outcome = await this.writer(prepared);
+    const { outcome, key } = await writeDocument(this.writer, document, setup);
     if (outcome === 'overtaken') return this.writeSecondCopy(document, setup);
-    if (outcome === 'lacking') {
-      scanKeys.areKept([]);
-      return this.write(document, setup);
-    }
-    document.revisions = [revision];
-    scanKeys.areKept(prepared.scanKeys);
     this.writes++;
     if (outcome === 'brought back') this.tellBroughtBack(key, setup.name);
     if (document === this.current && this.state.getState().key !== key) this.show(document);
@@ -173,7 +123,7 @@ export class Saving {
       others.map((other) => other.name),
       setup.name,
     );
-    Object.assign(document, { key: newKey(), revisions: [], scanKeys: new ScanKeys() });
+    setApart(document);
     if (document === this.current) {
       this.app.getState().edit((present) => renameSetup(present, name));
       this.show(document);
@@ -219,6 +169,6 @@ export class Saving {
     await this.autosave.flush();
     await this.connection.use(clearAll).catch(() => undefined);
     this.state.setState({ key: null, problem: null, news: [] });
-    this.beginSample(setup, this.sampleId);
+    this.documents.beginSample(setup, this.sampleId);
   }
 }

@@ -76,7 +76,7 @@ describe('kept setups', () => {
     const tab = new Tab();
     for (let i = 0; i < 2; i++) {
       const setup = stones();
-      tab.saving.beginOwn(setup);
+      tab.saving.documents.beginOwn(setup);
       tab.app.getState().open(setup);
     }
     await tab.flush();

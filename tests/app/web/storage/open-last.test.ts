@@ -54,7 +54,7 @@ describe('openLast', () => {
     one.write('one');
     await one.flush();
     const setup = stones();
-    one.saving.beginOwn(setup);
+    one.saving.documents.beginOwn(setup);
     one.app.getState().open(setup);
     one.write('two');
     await one.flush();

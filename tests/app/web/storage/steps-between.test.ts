@@ -9,7 +9,7 @@ const twoSetups = async () => {
   await tab.flush();
   const first = tab.key as string;
   const next = { ...stones(), name: 'Other' };
-  tab.saving.beginOwn(next);
+  tab.saving.documents.beginOwn(next);
   tab.app.getState().open(next);
   await tab.flush();
   return { tab, first, second: tab.key as string };
