@@ -1,6 +1,6 @@
 import { create } from 'zustand';
-import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { EditRefused } from './edits/edit-refused.ts';
+import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
+import { attemptEdit } from './edits/attempt-edit.ts';
 import {
   beginGesture,
   cancelGesture,
@@ -13,18 +13,7 @@ import {
   startHistory,
   undo,
 } from './history.ts';
-
-/** What is selected: a pass of the present scheme, a subject, a hazard, the camera, the ground, the place, or whoever walks. */
-export type Selection =
-  | { readonly kind: 'pass'; readonly frameId: string; readonly passId: string }
-  | { readonly kind: 'subject'; readonly subjectId: string }
-  | { readonly kind: 'camera' }
-  | { readonly kind: 'ground' }
-  | { readonly kind: 'place' }
-  | { readonly kind: 'walking' }
-  | { readonly kind: 'hazards' }
-  | { readonly kind: 'hazard'; readonly hazardId: string }
-  | null;
+import { firstPointers, type Selection, type SessionPointers, settledPointers } from './session-pointers.ts';
 
 /** A word to the user: something went wrong, or went well. */
 export interface Notice {
@@ -40,13 +29,9 @@ export interface Notice {
  * | history.present (the setup) | by saving.ts | yes | yes |
  * | schemeId, frameId, showsBlend, selection, notice, openings, hasUnsaved, run, and all of session.ts | no | no | no |
  */
-interface AppState {
+interface AppState extends SessionPointers {
   readonly history: History<Setup>;
-  readonly schemeId: string;
-  /** The frame shown and edited; "blend" is not a frame but shows all of them. */
-  readonly frameId: string;
   readonly showsBlend: boolean;
-  readonly selection: Selection;
   readonly notice: Notice | null;
   /** How many documents were taken up; one may be taken up again. */
   readonly openings: number;
@@ -82,65 +67,19 @@ interface AppState {
 /** How long after the one before an edit still belongs to the same run. */
 const runMilliseconds = 1000;
 
-/** The frame that a scheme opens on: its last painted one. */
-const mainFrame = (scheme: Scheme): Frame =>
-  scheme.frames.findLast(({ purpose }) => purpose === 'painted') ?? (scheme.frames.at(-1) as Frame);
+/** A document as it is taken up. */
+const opening = (setup: Setup) => ({
+  ...firstPointers(setup),
+  showsBlend: (setup.schemes[0] as Scheme).frames.length > 1,
+  notice: null,
+  run: null,
+});
 
-const firstPass = (frame: Frame): Selection => {
-  const pass = frame.passes[0];
-  return pass ? { kind: 'pass', frameId: frame.id, passId: pass.id } : null;
-};
-
-const opening = (setup: Setup) => {
-  const scheme = setup.schemes[0] as Scheme;
-  const frame = mainFrame(scheme);
-  return {
-    schemeId: scheme.id,
-    frameId: frame.id,
-    showsBlend: scheme.frames.length > 1,
-    selection: firstPass(frame),
-    notice: null,
-    run: null,
-  };
-};
-
-/** Makes an edit, or says why it can't be made. */
-const attempt = (
-  change: (setup: Setup) => Setup,
-  setup: Setup,
-): { readonly setup: Setup } | { readonly refused: string } => {
-  try {
-    return { setup: change(setup) };
-  } catch (error) {
-    if (error instanceof EditRefused) return { refused: error.message };
-    throw error;
-  }
-};
-
-/**
- * Session pointers that lead nowhere after a step of history are set right. In place of a scheme that is gone comes the one
- * before it: what it was made of, as a rule.
- */
-const settle = (state: Pick<AppState, 'history' | 'schemeId' | 'frameId' | 'selection'>, history: History<Setup>) => {
-  const { schemes, subjects, hazards } = history.present;
-  const before = state.history.present.schemes.findIndex(({ id }) => id === state.schemeId) - 1;
-  const scheme =
-    schemes.find(({ id }) => id === state.schemeId) ?? schemes[Math.max(before, 0)] ?? (schemes[0] as Scheme);
-  const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
-  let { selection } = state;
-  if (selection?.kind === 'pass') {
-    const { frameId, passId } = selection;
-    const there = scheme.frames.find(({ id }) => id === frameId)?.passes.some(({ id }) => id === passId);
-    if (!there) selection = firstPass(frame);
-  } else if (selection?.kind === 'subject') {
-    const { subjectId } = selection;
-    if (!subjects.some(({ id }) => id === subjectId)) selection = null;
-  } else if (selection?.kind === 'hazard') {
-    const { hazardId } = selection;
-    if (!hazards.some(({ id }) => id === hazardId)) selection = { kind: 'hazards' };
-  }
-  return { history, schemeId: scheme.id, frameId: frame.id, selection };
-};
+/** A setup of the history, with the pointers set right. */
+const settle = (state: SessionPointers & Pick<AppState, 'history'>, history: History<Setup>) => ({
+  history,
+  ...settledPointers(state, state.history.present, history.present),
+});
 
 /** A step back or forth in the history. */
 const step = (state: Parameters<typeof settle>[0] & Pick<AppState, 'hasUnsaved'>, history: History<Setup>) => ({
@@ -180,7 +119,7 @@ export const createAppStore = (setup: Setup) =>
       set((state) => {
         const now = Date.now();
         const continues = run !== undefined && run === state.run?.name && now - state.run.at < runMilliseconds;
-        const next = attempt(change, state.history.present);
+        const next = attemptEdit(change, state.history.present);
         if ('refused' in next) return { notice: { tone: 'problem', text: next.refused } };
         const history = record(state.history, next.setup, continues);
         const isChanged = history !== state.history;
@@ -201,10 +140,8 @@ export const createAppStore = (setup: Setup) =>
     select: (selection) => set({ selection }),
     chooseScheme: (schemeId) =>
       set((state) => {
-        const scheme = state.history.present.schemes.find(({ id }) => id === schemeId);
-        if (!scheme) return {};
-        const frame = scheme.frames.find(({ id }) => id === state.frameId) ?? mainFrame(scheme);
-        return settle({ ...state, schemeId, frameId: frame.id }, state.history);
+        const isThere = state.history.present.schemes.some(({ id }) => id === schemeId);
+        return isThere ? settle({ ...state, schemeId }, state.history) : {};
       }),
     chooseFrame: (frameId) => set({ frameId, showsBlend: false }),
     showBlend: () => set({ showsBlend: true }),

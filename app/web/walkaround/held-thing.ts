@@ -6,7 +6,7 @@ import { documentPlace } from '../state/edits/document-place.ts';
 import { moveSubject, turnSubject } from '../state/edits/move-subjects.ts';
 import { movePass } from '../state/edits/pass-edits.ts';
 import { cameraOf, moveCamera } from '../state/edits/place-edits.ts';
-import type { Selection } from '../state/store.ts';
+import type { Selection } from '../state/session-pointers.ts';
 
 /** What is selected, as handles take hold of it. World axes, metres, radians. */
 export interface HeldThing {

@@ -1,5 +1,5 @@
 import { movePass } from '../../../../app/web/state/edits/pass-edits.ts';
-import type { Selection } from '../../../../app/web/state/store.ts';
+import type { Selection } from '../../../../app/web/state/session-pointers.ts';
 import type { Setup } from '../../../../core/setup/schema/setup.ts';
 import type { Dice } from './dice.ts';
 import type { Scene, Step, Steps } from './step.ts';
