@@ -1,6 +1,6 @@
 import { useApp, useScheme } from '../state/app-store.ts';
 import { makeExposureAlike } from '../state/edits/compare-edits.ts';
-import { useSeenSchemes } from '../state/session.ts';
+import { useSeenSchemes } from '../state/schemes-on-screen.ts';
 import { exposureDifferences } from './exposure-words.ts';
 
 /** Says which of the compared schemes are exposed otherwise than the present one, and makes them alike. */

@@ -1,6 +1,8 @@
 import { Fragment, useState } from 'react';
 import { useSetup } from '../state/app-store.ts';
-import { mostCompared, useComparedSchemes, useSession } from '../state/session.ts';
+import { mostCompared } from '../state/compared-schemes.ts';
+import { useComparedSchemes } from '../state/schemes-on-screen.ts';
+import { useSession } from '../state/session.ts';
 import { Check } from '../ui/Check.tsx';
 import { Drop } from '../ui/Drop.tsx';
 

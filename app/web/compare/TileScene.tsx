@@ -6,7 +6,8 @@ import { sceneOf, type WantedPicture } from '../picture/scene-of.ts';
 import { useScene } from '../picture/use-scene.ts';
 import type { ScreenSizes } from '../picture/use-screen-sizes.ts';
 import { useApp, useFrame, useSetup } from '../state/app-store.ts';
-import { unlitId, useSession } from '../state/session.ts';
+import { unlitId } from '../state/compared-schemes.ts';
+import { useSession } from '../state/session.ts';
 
 interface TileSceneProps {
   readonly schemes: readonly Scheme[];

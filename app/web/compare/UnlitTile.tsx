@@ -1,6 +1,6 @@
 import { Screen } from '../picture/Screen.tsx';
 import type { OnScreenSize } from '../picture/use-screen-sizes.ts';
-import { unlitId } from '../state/session.ts';
+import { unlitId } from '../state/compared-schemes.ts';
 
 interface UnlitTileProps {
   readonly aspect: number;

@@ -1,6 +1,7 @@
 import { useApp } from '../state/app-store.ts';
+import { comparedSchemes, mostCompared } from '../state/compared-schemes.ts';
 import { duplicateScheme } from '../state/edits/frame-edits.ts';
-import { comparedSchemes, mostCompared, useSession } from '../state/session.ts';
+import { useSession } from '../state/session.ts';
 
 /** Copies a scheme and makes the copy the present one. Where schemes are compared it stands beside its original. */
 export const duplicateHere = (schemeId: string): void => {

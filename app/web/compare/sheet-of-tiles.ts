@@ -4,9 +4,10 @@ import { maxSamples } from '../picture/samples.ts';
 import { compareSheet } from '../sheets/compare-sheet.ts';
 import type { Sheet } from '../sheets/sheet.ts';
 import { useApp } from '../state/app-store.ts';
+import { comparedSchemes } from '../state/compared-schemes.ts';
 import { frameIdsShown } from '../state/frames-shown.ts';
 import { useReports } from '../state/reports.ts';
-import { comparedSchemes, useSession } from '../state/session.ts';
+import { useSession } from '../state/session.ts';
 import { cautionWords } from '../ui/CautionMark.tsx';
 import { tileWords } from './tile-rows.ts';
 

@@ -2,7 +2,8 @@ import { useMemo } from 'react';
 import type { Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import type { WantedLight } from '../picture/scene-of.ts';
 import { useScheme, useSetup } from '../state/app-store.ts';
-import { type Pair, unlitId, useComparedSchemes } from '../state/session.ts';
+import { type Pair, unlitId } from '../state/compared-schemes.ts';
+import { useComparedSchemes } from '../state/schemes-on-screen.ts';
 
 /** One of two pictures that are laid over each other. */
 export interface Side {

@@ -3,7 +3,8 @@ import { useApp, useFrame, useScheme } from '../state/app-store.ts';
 import { changeLikeFrames } from '../state/edits/compare-edits.ts';
 import { shareCamera } from '../state/edits/place-edits.ts';
 import type { FramePlace } from '../state/edits/within.ts';
-import { useSeenSchemes, useSession } from '../state/session.ts';
+import { useSeenSchemes } from '../state/schemes-on-screen.ts';
+import { useSession } from '../state/session.ts';
 
 type Change = (edit: (setup: Setup, place: FramePlace) => Setup) => void;
 

@@ -4,8 +4,8 @@ import type { Size } from '../render/layer-store.ts';
 import type { Scene, Shown, Tile } from '../render/scene.ts';
 import { shownFrames } from '../render/shown-frames.ts';
 import { targetBytes } from '../render/targets.ts';
+import { unlitId } from '../state/compared-schemes.ts';
 import { framesShown } from '../state/frames-shown.ts';
-import { unlitId } from '../state/session.ts';
 import { byDay } from './by-day.ts';
 import { targetsOf } from './count-targets.ts';
 

@@ -1,5 +1,5 @@
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import type { Marks } from '../state/session.ts';
+import type { Marks } from '../state/picture-marks.ts';
 import { fileStem } from '../ui/file-stem.ts';
 import { sharedPlanView } from '../ui/plan-view.ts';
 import { settingWords } from './setting-words.ts';

@@ -6,7 +6,8 @@ import { useApp } from './app-store.ts';
 import { askedWorker } from './asked-worker.ts';
 import { documentKeyOf } from './document-key.ts';
 import { frameIdsShown } from './frames-shown.ts';
-import { schemesOnScreen, useSession } from './session.ts';
+import { schemesOnScreen } from './schemes-on-screen.ts';
+import { useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
 export type { BlurLines, PassShadows, SubjectOutline } from '../workers/marks-messages.ts';

@@ -7,7 +7,8 @@ import { useApp } from './app-store.ts';
 import { askedWorker } from './asked-worker.ts';
 import { documentKeyOf } from './document-key.ts';
 import { useNightRun } from './night-run.ts';
-import { schemesOnScreen, useSession } from './session.ts';
+import { schemesOnScreen } from './schemes-on-screen.ts';
+import { useSession } from './session.ts';
 import { stageKeyOf } from './stage-key.ts';
 
 /** Readings and cautions as last worked out, by scheme id. They trail the setup by a few hundredths of a second. */

@@ -1,38 +1,15 @@
 import { create } from 'zustand';
-import type { Position, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
-import { useApp, useSetup } from './app-store.ts';
+import type { Position, Setup } from '../../../core/setup/schema/setup.ts';
+import { useApp } from './app-store.ts';
+import { comparedSchemes, mostCompared, type Pair } from './compared-schemes.ts';
 import type { PassPlace } from './edits/within.ts';
+import { type Marks, noMarks } from './picture-marks.ts';
 
 /** What fills the left of the page. */
 export type Room = 'viewfinder' | 'compare' | 'sweep' | 'card';
 
 /** What a phone shows under the picture, one at a time. */
 export type PhoneRoom = 'plan' | 'lamps' | 'subjects' | 'exposure' | 'time' | 'notes';
-
-/** What is marked over a picture, or shown in its place. */
-export interface Marks {
-  /** Where a channel is full. */
-  readonly full: boolean;
-  /** The picture as a map of stops from mid-grey. */
-  readonly levels: boolean;
-  /** Outlines of the shadows that each lamp throws. */
-  readonly shadows: boolean;
-  /** Where the subjects' outlines are lit. */
-  readonly outline: boolean;
-  /** Lines of equal blur, in pixels of the sensor. */
-  readonly sharpness: boolean;
-  /** Lines at the thirds of the picture. */
-  readonly thirds: boolean;
-  /** The horizon of level ground. */
-  readonly horizon: boolean;
-}
-
-/** Two pictures laid over each other: schemes by id, `unlitId` for the one without lamps. */
-export interface Pair {
-  readonly kind: 'wipe' | 'difference';
-  readonly a: string;
-  readonly b: string;
-}
 
 /** A place on the ground: [east, north] in metres. */
 type GroundPlace = readonly [east: number, north: number];
@@ -59,12 +36,6 @@ export interface TestShotWish {
   readonly lampId: string | null;
   readonly frameId: string | null;
 }
-
-/** Stands for the picture without lamps; no scheme can be called so. */
-export const unlitId = ':unlit';
-
-/** Most schemes that stand side by side. */
-export const mostCompared = 6;
 
 /** Looks of the page that are neither saved nor undone. */
 interface Session {
@@ -111,15 +82,7 @@ interface Session {
 
 export const useSession = create<Session>((set) => ({
   room: 'viewfinder',
-  marks: {
-    full: false,
-    levels: false,
-    shadows: false,
-    outline: false,
-    sharpness: false,
-    thirds: false,
-    horizon: false,
-  },
+  marks: noMarks,
   comparedIds: null,
   showsUnlit: true,
   locksExposure: true,
@@ -164,12 +127,6 @@ useApp.subscribe((state, old) => {
   if (state.schemeId !== old.schemeId) comparePresent();
 });
 
-/** The schemes that are compared, in the order of the document. */
-export const comparedSchemes = ({ schemes }: Setup, ids: readonly string[] | null): Scheme[] => {
-  const chosen = ids ? schemes.filter(({ id }) => ids.includes(id)) : schemes;
-  return (chosen.length > 0 ? chosen : schemes).slice(0, mostCompared);
-};
-
 /** Puts the present scheme among those that are compared; where there is no room, in place of the last. */
 const comparePresent = (): void => {
   const { history, schemeId } = useApp.getState();
@@ -181,32 +138,3 @@ const comparePresent = (): void => {
 useSession.subscribe((state, old) => {
   if (state.room !== old.room) comparePresent();
 });
-
-/** The compared schemes, and those that are laid over each other without being ticked. */
-const seenSchemes = (setup: Setup, ids: readonly string[] | null, pair: Pair | null): Scheme[] => {
-  const compared = comparedSchemes(setup, ids);
-  const isSeen = (scheme: Scheme) => compared.includes(scheme) || scheme.id === pair?.a || scheme.id === pair?.b;
-  return setup.schemes.filter(isSeen);
-};
-
-/** Ids of the schemes whose numbers are on screen: the present one, and those compared with it. */
-export const schemesOnScreen = (): string[] => {
-  const { history, schemeId } = useApp.getState();
-  const { room, comparedIds, pair } = useSession.getState();
-  if (room !== 'compare') return [schemeId];
-  return [...new Set([schemeId, ...seenSchemes(history.present, comparedIds, pair).map(({ id }) => id)])];
-};
-
-export const useComparedSchemes = (): Scheme[] => {
-  const setup = useSetup();
-  const ids = useSession((state) => state.comparedIds);
-  return comparedSchemes(setup, ids);
-};
-
-/** All schemes that the compare room shows. */
-export const useSeenSchemes = (): Scheme[] => {
-  const setup = useSetup();
-  const ids = useSession((state) => state.comparedIds);
-  const pair = useSession((state) => state.pair);
-  return seenSchemes(setup, ids, pair);
-};

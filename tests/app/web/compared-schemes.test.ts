@@ -1,8 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, it } from 'vitest';
 import { useApp } from '../../../app/web/state/app-store.ts';
+import { comparedSchemes, mostCompared } from '../../../app/web/state/compared-schemes.ts';
 import { duplicateScheme } from '../../../app/web/state/edits/frame-edits.ts';
-import { comparedSchemes, mostCompared, useSession } from '../../../app/web/state/session.ts';
+import { useSession } from '../../../app/web/state/session.ts';
 import { parseSetup } from '../../../core/setup/parse-setup.ts';
 
 const stones = parseSetup(readFileSync('assets/setups/three-stones.json', 'utf8'));
