@@ -1,7 +1,7 @@
 import { pathKind } from '../../../core/passes/path-legs.ts';
 import type { Frame, Lamp, Pass, Position } from '../../../core/setup/schema/setup.ts';
 import { useApp } from '../state/app-store.ts';
-import { aimWaypoint, moveWaypoint } from '../state/edits/path-edits.ts';
+import { aimWaypoint, moveWaypoint } from '../state/edits/waypoint-edits.ts';
 import { useSession } from '../state/session.ts';
 import { cssColourOfLight } from '../ui/light-colour.ts';
 import { openPath } from '../ui/open-path.ts';

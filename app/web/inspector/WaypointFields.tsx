@@ -4,7 +4,7 @@ import { lampDirection, placeAtClock } from '../../../core/readings/direction.ts
 import type { Pass, Position, Waypoint } from '../../../core/setup/schema/setup.ts';
 import { documentFromWorld, worldFromDocument } from '../../../core/world/axes.ts';
 import { useApp } from '../state/app-store.ts';
-import { aimWaypoint, moveWaypoint, timeWaypoint } from '../state/edits/path-edits.ts';
+import { aimWaypoint, moveWaypoint, timeWaypoint } from '../state/edits/waypoint-edits.ts';
 import type { PassPlace } from '../state/edits/within.ts';
 import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';

@@ -5,6 +5,7 @@ import { EditRefused } from '../../../app/web/state/edits/edit-refused.ts';
 import { setFrameNumber } from '../../../app/web/state/edits/frame-edits.ts';
 import { setPassSeconds } from '../../../app/web/state/edits/pass-edits.ts';
 import * as path from '../../../app/web/state/edits/path-edits.ts';
+import * as points from '../../../app/web/state/edits/waypoint-edits.ts';
 import { evenedPass, evenedWaypoints } from '../../../app/web/state/evened-pass.ts';
 import { legsOf, pathKind } from '../../../core/passes/path-legs.ts';
 import { formatSetup } from '../../../core/setup/format-setup.ts';
@@ -50,45 +51,45 @@ describe('what moves in a pass', () => {
 
 describe('waypoints', () => {
   it('one put in lies in the middle of its leg; at even speed half the time goes by before it', () => {
-    const three = passOf(path.addWaypoint(sweep, place, 0));
+    const three = passOf(points.addWaypoint(sweep, place, 0));
     expect(three.waypoints).toHaveLength(3);
     expect(three.waypoints[1]?.time).toBeCloseTo((still.on + still.off) / 2, 3);
     expect(three.waypoints[1]?.aim[0]).toBeCloseTo(aim[0], 2);
   });
 
   it('one put after the last goes as far on again, in the same stroke', () => {
-    const three = passOf(path.addWaypoint(walk, place, 1));
+    const three = passOf(points.addWaypoint(walk, place, 1));
     const legs = legsOf(three.waypoints);
     expect(legs[1]?.positionMetres).toBeCloseTo(legs[0]?.positionMetres as number, 2);
     expect(three.waypoints.at(-1)?.time).toBe(still.off);
-    const typed = path.addWaypoint(path.setDwell(walk, place, 'typed'), place, 1);
+    const typed = points.addWaypoint(path.setDwell(walk, place, 'typed'), place, 1);
     expect(timesOf(typed)).toEqual([still.on, still.on + (still.off - still.on) / 2, still.off]);
   });
 
   it('one taken out leaves the ends their times; two stay', () => {
-    const typed = path.setDwell(path.addWaypoint(sweep, place, 0), place, 'typed');
-    expect(timesOf(path.removeWaypoint(typed, place, 0))).toEqual([still.on, still.off]);
-    expect(path.removeWaypoint(sweep, place, 0)).toBe(sweep);
+    const typed = path.setDwell(points.addWaypoint(sweep, place, 0), place, 'typed');
+    expect(timesOf(points.removeWaypoint(typed, place, 0))).toEqual([still.on, still.off]);
+    expect(points.removeWaypoint(sweep, place, 0)).toBe(sweep);
   });
 
   it('moved and aimed alone, the others stay; at even speed times follow', () => {
-    const three = path.addWaypoint(sweep, place, 0);
-    const next = path.aimWaypoint(three, place, 1, passOf(three).waypoints[0]?.aim.with(2, 3) as Position);
+    const three = points.addWaypoint(sweep, place, 0);
+    const next = points.aimWaypoint(three, place, 1, passOf(three).waypoints[0]?.aim.with(2, 3) as Position);
     expect(passOf(next).waypoints[0]?.aim).toEqual(passOf(three).waypoints[0]?.aim);
     const legs = legsOf(passOf(next).waypoints);
     expect((legs[0]?.turnRadians as number) / (legs[0]?.seconds as number)).toBeCloseTo(
       (legs[1]?.turnRadians as number) / (legs[1]?.seconds as number),
       6,
     );
-    const moved = path.moveWaypoint(three, place, 2, [1, 2, 3]);
+    const moved = points.moveWaypoint(three, place, 2, [1, 2, 3]);
     expect(passOf(moved).waypoints[2]?.position).toEqual([1, 2, 3]);
     expect(passOf(moved).waypoints[1]).toEqual({ ...passOf(three).waypoints[1], time: expect.any(Number) });
-    expect(path.moveWaypoint(three, place, 1, passOf(three).waypoints[1]?.aim as Position)).toBe(three);
+    expect(points.moveWaypoint(three, place, 1, passOf(three).waypoints[1]?.aim as Position)).toBe(three);
   });
 
   it('a typed time ends even speed; one that is not between its neighbours, or not in the stroke, is refused', () => {
-    const three = path.addWaypoint(sweep, place, 0);
-    const typed = path.timeWaypoint(three, place, 1, still.on + 0.5);
+    const three = points.addWaypoint(sweep, place, 0);
+    const typed = points.timeWaypoint(three, place, 1, still.on + 0.5);
     expect(passOf(typed).dwell).toBe('typed');
     expect(timesOf(typed)[1]).toBe(still.on + 0.5);
     for (const [index, seconds] of [
@@ -97,7 +98,7 @@ describe('waypoints', () => {
       [2, still.off + 1],
       [0, timesOf(three)[1] as number],
     ] as const)
-      expect(() => path.timeWaypoint(three, place, index, seconds)).toThrow(EditRefused);
+      expect(() => points.timeWaypoint(three, place, index, seconds)).toThrow(EditRefused);
   });
 });
 
@@ -161,7 +162,7 @@ describe('a sweep that was painted', () => {
     };
     const before = spotSpeeds(painted);
     for (let leg = 0; leg < count - 1; leg++)
-      spotSpeeds(path.addWaypoint(painted, place, leg)).forEach((speed, i) => {
+      spotSpeeds(points.addWaypoint(painted, place, leg)).forEach((speed, i) => {
         expect(Math.abs(Math.log2(speed / (before[i] as number)))).toBeLessThan(0.25);
       });
     const seconds = still.off - still.on;
@@ -174,7 +175,7 @@ describe('a sweep that was painted', () => {
 
   it('gets waypoints where a leg has become long, once even speed is asked for again, and none while it is dragged', () => {
     expect(path.isSteady(passOf(sweep))).toBe(true);
-    const dragged = path.aimWaypoint(sweep, place, 1, [400, 8, 1]);
+    const dragged = points.aimWaypoint(sweep, place, 1, [400, 8, 1]);
     expect(passOf(dragged).waypoints).toHaveLength(2);
     expect(path.isSteady(passOf(dragged))).toBe(false);
     const again = path.setDwell(dragged, place, 'even-speed');
@@ -212,22 +213,22 @@ describe('any run of edits of a path', () => {
     const index = fc.integer({ min: 0, max: 5 });
     const change = fc.oneof(
       fc.constantFrom('still', 'sweep', 'walk').map((kind) => (s: Setup) => path.setPathKind(s, place, kind as never)),
-      index.map((i) => (s: Setup) => path.addWaypoint(s, place, i)),
-      index.map((i) => (s: Setup) => path.removeWaypoint(s, place, i)),
+      index.map((i) => (s: Setup) => points.addWaypoint(s, place, i)),
+      index.map((i) => (s: Setup) => points.removeWaypoint(s, place, i)),
       fc.tuple(index, anywhere).map(
         ([i, to]) =>
           (s: Setup) =>
-            path.moveWaypoint(s, place, i, to),
+            points.moveWaypoint(s, place, i, to),
       ),
       fc.tuple(index, anywhere).map(
         ([i, to]) =>
           (s: Setup) =>
-            path.aimWaypoint(s, place, i, to),
+            points.aimWaypoint(s, place, i, to),
       ),
       fc.tuple(index, fc.double({ min: 0, max: 12, noNaN: true })).map(
         ([i, to]) =>
           (s: Setup) =>
-            path.timeWaypoint(s, place, i, to),
+            points.timeWaypoint(s, place, i, to),
       ),
       fc.integer({ min: 1, max: 64 }).map((n) => (s: Setup) => path.setStrokes(s, place, n)),
       fc.constantFrom('typed', 'even-speed').map((dwell) => (s: Setup) => path.setDwell(s, place, dwell as never)),

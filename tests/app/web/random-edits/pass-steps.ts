@@ -7,6 +7,7 @@ import { addTestShot, forgetTestShots, removeTestShot } from '../../../../app/we
 import * as passes from '../../../../app/web/state/edits/pass-edits.ts';
 import { movePassEdge } from '../../../../app/web/state/edits/pass-times.ts';
 import * as paths from '../../../../app/web/state/edits/path-edits.ts';
+import * as points from '../../../../app/web/state/edits/waypoint-edits.ts';
 import type { Beam, Lamp, Setup } from '../../../../core/setup/schema/setup.ts';
 import type { Dice } from './dice.ts';
 import { edits, editsPass, type Steps } from './step.ts';
@@ -78,7 +79,7 @@ export const passSteps: Steps = {
   ),
   pathKind: editsPass((s, place, dice) => paths.setPathKind(s, place, dice.one(['still', 'sweep', 'walk']))),
   addWaypoint: editsPass((s, place, dice, pass) =>
-    paths.addWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1)),
+    points.addWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1)),
   ),
   // paths of three places and more are rare: any of the setup will do
   removeWaypoint: edits((s, _, dice) => {
@@ -90,16 +91,16 @@ export const passSteps: Steps = {
       ),
     );
     const place = dice.maybe(long);
-    return place ? paths.removeWaypoint(s, place, dice.whole(0, 2)) : s;
+    return place ? points.removeWaypoint(s, place, dice.whole(0, 2)) : s;
   }),
   moveWaypoint: editsPass((s, place, dice, pass) =>
-    paths.moveWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.place()),
+    points.moveWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.place()),
   ),
   aimWaypoint: editsPass((s, place, dice, pass) =>
-    paths.aimWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.place()),
+    points.aimWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.place()),
   ),
   timeWaypoint: editsPass((s, place, dice, pass) =>
-    paths.timeWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.between(pass.on, pass.off)),
+    points.timeWaypoint(s, place, dice.whole(0, pass.waypoints.length - 1), dice.between(pass.on, pass.off)),
   ),
   strokes: editsPass((s, place, dice) => paths.setStrokes(s, place, dice.whole(1, 64))),
   dwell: editsPass((s, place, dice) => paths.setDwell(s, place, dice.one(['typed', 'even-speed']))),
