@@ -7,7 +7,8 @@ import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
 import type { FrameMix } from './mixer.ts';
 import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
-import type { SkyOrder, SkyPictures } from './sky-pictures.ts';
+import type { SkyPictures } from './sky-pictures.ts';
+import type { SkyOrder } from './sky-slots.ts';
 
 const openSky: Mask = { kind: 'mask', part: 'sky' };
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { SkyDrawer, SkyView } from '../../../app/web/render/sky-drawer.ts';
-import { type SkyOrder, SkyPictures } from '../../../app/web/render/sky-pictures.ts';
+import { SkyPictures } from '../../../app/web/render/sky-pictures.ts';
+import type { SkyOrder } from '../../../app/web/render/sky-slots.ts';
 import { cameraView } from '../../../core/camera/camera-view.ts';
 import type { SeenSky } from '../../../core/sky/seen-sky.ts';
 
