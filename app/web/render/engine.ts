@@ -1,5 +1,5 @@
-import type { TraceCounters } from './layer-renderer.ts';
 import type { Scene } from './scene.ts';
+import type { TraceCounters } from './trace-counters.ts';
 
 export interface EngineState {
   readonly counters: TraceCounters;

@@ -1,23 +1,12 @@
 import type { WebGLRenderer } from 'three';
 import type { Stage } from '../../../core/world/stage.ts';
+import { coarseSize } from './coarse-size.ts';
 import { type Job, LayerJobs } from './layer-jobs.ts';
 import { LayerStore, type Size, type StoredLayer } from './layer-store.ts';
 import { Pace } from './pace.ts';
-import { type LightTask, Tracer } from './tracer.ts';
-import { WantedLayers } from './wanted-layers.ts';
-
-/** A source's light wanted over a camera's picture; `label` is what counters call it. */
-export interface WantedLayer extends LightTask {
-  readonly label: string;
-}
-
-/** What was traced since the start; tests hold the promises of design.md to these. */
-export interface TraceCounters {
-  /** Samples of first hits, coarse ones included. */
-  hits: number;
-  /** Samples of light by label, coarse ones included. */
-  light: Record<string, number>;
-}
+import { countSample, freshCounters } from './trace-counters.ts';
+import { Tracer } from './tracer.ts';
+import { type WantedLayer, WantedLayers } from './wanted-layers.ts';
 
 export interface LayerRendererOptions {
   /** Samples after which a layer counts as converged, until `want` says another number. */
@@ -31,7 +20,7 @@ export interface LayerRendererOptions {
  * nothing. Work is cut into bands of rows that fit a time budget, one on the card at a time.
  */
 export class LayerRenderer {
-  counters: TraceCounters = { hits: 0, light: {} };
+  counters = freshCounters();
   readonly pace: Pace;
   private readonly tracer: Tracer;
   private readonly store: LayerStore;
@@ -64,11 +53,11 @@ export class LayerRenderer {
     shownOn: ReadonlySet<StoredLayer> = new Set(),
   ): StoredLayer[] {
     if (this.tracer.setStage(stage)) this.store.clear();
-    // a job under way may be reading the coarse first hits: they are not resized under it
-    const coarseSize = this.job ? null : this.coarseSize(size);
+    const coarse = coarseSize(size, this.pace.texels.light);
     const stored = layers.map(({ label, view, source, bounces }) => {
       const shotKey = `${stage.key}|${size.width}x${size.height}|${JSON.stringify(view)}`;
-      const shot = this.store.shot(shotKey, view, size, coarseSize ?? this.coarseSize(size), coarseSize !== null);
+      // a job under way may be reading the coarse first hits: they are not resized under it
+      const shot = this.store.shot(shotKey, view, size, coarse, !this.job);
       const layer = this.store.layer(`${shotKey}|${bounces}|${JSON.stringify(source)}`, source, bounces, shot);
       return { layer, label };
     });
@@ -86,14 +75,6 @@ export class LayerRenderer {
     this.wanted.clear();
     this.store.trim(new Set(), new Set());
     return [];
-  }
-
-  /** The full size, halved until one sample fits the time budget, at most three times. */
-  private coarseSize(size: Size): Size {
-    let [width, height] = [size.width, size.height];
-    for (let halvings = 0; halvings < 3 && width * height > this.pace.texels.light; halvings++)
-      [width, height] = [Math.ceil(width / 2), Math.ceil(height / 2)];
-    return { width, height };
   }
 
   /** First hits go on as long as their camera is wanted, light as long as its layer is. */
@@ -147,7 +128,7 @@ export class LayerRenderer {
     if (job.row < job.target.height) return false;
     job.done();
     this.job = null;
-    this.count(job);
+    countSample(this.counters, job.kind, this.wanted.labelOf(job.layer));
     return job.kind !== 'hits';
   }
 
@@ -158,17 +139,8 @@ export class LayerRenderer {
     return next && this.jobs.full(next);
   }
 
-  private count({ kind, layer }: Job): void {
-    if (kind === 'hits') {
-      this.counters.hits++;
-      return;
-    }
-    const label = this.wanted.labelOf(layer);
-    this.counters.light[label] = (this.counters.light[label] ?? 0) + 1;
-  }
-
   forgetCounts(): void {
-    this.counters = { hits: 0, light: {} };
+    this.counters = freshCounters();
   }
 
   /** Starts over after the card lost everything. */

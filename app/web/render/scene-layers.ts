@@ -3,12 +3,12 @@ import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/
 import type { Mask } from '../../../core/trace/mask.ts';
 import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WeightedLayer } from './frame-sum.ts';
-import type { WantedLayer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
 import type { FrameMix } from './mixer.ts';
 import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
 import type { SkyPictures } from './sky-pictures.ts';
 import type { SkyOrder } from './sky-slots.ts';
+import type { WantedLayer } from './wanted-layers.ts';
 
 const openSky: Mask = { kind: 'mask', part: 'sky' };
 

@@ -1,4 +1,10 @@
 import type { Shot, StoredLayer } from './layer-store.ts';
+import type { LightTask } from './tracer.ts';
+
+/** A source's light wanted over a camera's picture; `label` is what counters call it. */
+export interface WantedLayer extends LightTask {
+  readonly label: string;
+}
 
 /** How many samples bounced light gets for each of direct light: what comes through a door is seldom met by chance. */
 const bouncedPerDirect = 4;
