@@ -2,8 +2,10 @@ import type { WebGLRenderer } from 'three';
 import type { Engine, EngineState } from './engine.ts';
 import { LayerRenderer } from './layer-renderer.ts';
 import type { StoredLayer } from './layer-store.ts';
+import { layersOfScene, skiesOfScene } from './layers-of-scene.ts';
+import { resizedFor } from './resized-for.ts';
 import type { Scene } from './scene.ts';
-import { layersOfScene, SceneLayers, skiesOfScene } from './scene-layers.ts';
+import { SceneLayers } from './scene-layers.ts';
 import type { Screens } from './screens.ts';
 import type { SkyDrawer } from './sky-drawer.ts';
 import { SkyPictures } from './sky-pictures.ts';
@@ -47,16 +49,10 @@ export class PictureEngine implements Engine {
   }
 
   /** Until a scene of another layout can be drawn, the one before is drawn onto its screens. */
-  private keepShowing({ tiles }: Scene): void {
-    const { scene } = this;
-    if (!scene) return;
-    const sizes = new Map(tiles.map(({ screen, width, height }) => [screen, { width, height }]));
-    const changed = scene.tiles.filter(({ screen, width, height }) => {
-      const size = sizes.get(screen);
-      return size !== undefined && (size.width !== width || size.height !== height);
-    });
-    if (changed.length === 0) return;
-    this.scene = { ...scene, tiles: scene.tiles.map((tile) => ({ ...tile, ...sizes.get(tile.screen) })) };
+  private keepShowing(next: Scene): void {
+    const resized = this.scene && resizedFor(this.scene, next);
+    if (!resized) return;
+    this.scene = resized;
     this.isStale = true;
     if (this.canDraw) this.onStale();
   }

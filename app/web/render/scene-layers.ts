@@ -1,74 +1,14 @@
 import type { Texture } from 'three';
 import { holderWeight, layerWeight, timeWithHolders } from '../../../core/trace/layer-weights.ts';
-import type { Mask } from '../../../core/trace/mask.ts';
-import type { WorldFrame } from '../../../core/world/world.ts';
 import type { WeightedLayer } from './frame-sum.ts';
 import type { StoredLayer } from './layer-store.ts';
+import { lightKey, maskKey, skySlot } from './layers-of-scene.ts';
 import type { FrameMix } from './mixer.ts';
-import { picturesOf, type Scene, type Shown, type ShownFrame, type Tile } from './scene.ts';
+import { picturesOf, type Shown, type ShownFrame, type Tile } from './scene.ts';
 import type { SkyPictures } from './sky-pictures.ts';
-import type { SkyOrder } from './sky-slots.ts';
-import type { WantedLayer } from './wanted-layers.ts';
-
-const openSky: Mask = { kind: 'mask', part: 'sky' };
-
-/** By place and id among the frame's lights: ids alone do not do, a pass may be called "sky". */
-const storeKey = (shown: Shown, frame: WorldFrame, light: number, bounces: number): string =>
-  `${shown.name}/${frame.id}/${light}/${frame.lights[light]?.id}/${bounces}`;
-
-/** A mask lies over the picture of its frame: through the open lens each frame has its own. */
-const maskKey = (shown: Shown, { frame, mask }: ShownFrame): string => `${shown.name}/${frame.id}/mask/${mask?.part}`;
 
 /** Samples of bounced light under which it is only noise and is left out of the picture. */
 const fewestBounced = 4;
-
-/** The layers that a scene is made of, by key; direct light first. */
-export const layersOfScene = (scene: Scene): Map<string, WantedLayer> => {
-  const direct = new Map<string, WantedLayer>();
-  const bounced = new Map<string, WantedLayer>();
-  for (const shown of scene.tiles.flatMap(picturesOf))
-    for (const each of shown.frames) {
-      const { frame, mask } = each;
-      if (mask)
-        direct.set(maskKey(shown, each), { label: `mask ${mask.part}`, view: frame.view, source: mask, bounces: 0 });
-      frame.lights.forEach(({ id, source }, i) => {
-        if (source.kind === 'seen-sky') {
-          // the sky itself is drawn apart; traced is where it is open
-          direct.set(storeKey(shown, frame, i, 0), {
-            label: 'open sky',
-            view: frame.view,
-            source: openSky,
-            bounces: 0,
-          });
-          return;
-        }
-        const { bounces } = shown.world;
-        const label = source.kind === 'lamp' ? `${shown.name}/${id}` : id;
-        const layer = { label, view: frame.view, source, bounces: 0 } as const;
-        direct.set(storeKey(shown, frame, i, 0), layer);
-        if (bounces > 0)
-          bounced.set(storeKey(shown, frame, i, bounces), { ...layer, label: `${label} bounced`, bounces });
-      });
-    }
-  return new Map([...direct, ...bounced]);
-};
-
-/** A frame has one sky at most, wherever it stands among its lights. */
-const skySlot = (shown: Shown, frame: WorldFrame): string => `${shown.name}/${frame.id}`;
-
-/** The skies that a scene shows. */
-export const skiesOfScene = (scene: Scene): SkyOrder[] =>
-  scene.tiles
-    .flatMap(picturesOf)
-    .flatMap((shown) =>
-      shown.frames.flatMap(({ frame }) =>
-        frame.lights.flatMap(({ source }) =>
-          source.kind === 'seen-sky'
-            ? [{ slot: skySlot(shown, frame), view: frame.view, sky: source.sky, size: scene.size }]
-            : [],
-        ),
-      ),
-    );
 
 /** Which traced layer stands for which light of the scene on screen. */
 export class SceneLayers {
@@ -121,7 +61,7 @@ export class SceneLayers {
     return picturesOf(tile).every((shown) =>
       shown.frames.every((each) => {
         const { frame, mask } = each;
-        const keys = frame.lights.map((_, i) => storeKey(shown, frame, i, 0));
+        const keys = frame.lights.map((_, i) => lightKey(shown, frame, i, 0));
         const hasSkies = frame.lights.every(
           ({ source }) => source.kind !== 'seen-sky' || this.skies.of(skySlot(shown, frame)),
         );
@@ -139,9 +79,9 @@ export class SceneLayers {
         const part = mask ? this.stored.get(maskKey(shown, each)) : undefined;
         sum += (part?.samples ?? 0) + (part?.coarse ? 0.5 : 0) + this.skies.numberOf(skySlot(shown, frame));
         for (const i of frame.lights.keys()) {
-          const direct = this.stored.get(storeKey(shown, frame, i, 0));
+          const direct = this.stored.get(lightKey(shown, frame, i, 0));
           const { bounces } = shown.world;
-          const bounced = bounces > 0 ? this.stored.get(storeKey(shown, frame, i, bounces)) : undefined;
+          const bounced = bounces > 0 ? this.stored.get(lightKey(shown, frame, i, bounces)) : undefined;
           sum += (direct?.samples ?? 0) + (direct?.coarse ? 0.5 : 0) + (bounced?.samples ?? 0);
         }
       }
@@ -153,7 +93,7 @@ export class SceneLayers {
     const { frame, weight, mask, featherShare } = each;
     const { bounces } = shown.world;
     const direct = frame.lights.map((light, i): WeightedLayer => {
-      const key = storeKey(shown, frame, i, 0);
+      const key = lightKey(shown, frame, i, 0);
       const traced = this.textureOf(key) as Texture;
       const isSky = light.source.kind === 'seen-sky';
       return {
@@ -166,7 +106,7 @@ export class SceneLayers {
     });
     // after all direct light, which `behind` counts by place
     const bounced = direct.flatMap((layer, i): WeightedLayer[] => {
-      const texture = bounces > 0 ? this.bouncedTexture(storeKey(shown, frame, i, bounces)) : undefined;
+      const texture = bounces > 0 ? this.bouncedTexture(lightKey(shown, frame, i, bounces)) : undefined;
       return texture ? [{ ...layer, texture, openShare: null, holderWeight: null }] : [];
     });
     const layers = [...direct, ...bounced];
