@@ -1,11 +1,12 @@
 import type { Mesh } from '../geometry/mesh.ts';
 import { roughBallMesh, roughCapsuleMesh } from '../geometry/parts/blob.ts';
 import { boxMesh } from '../geometry/parts/box.ts';
-import { latheMesh, roughLatheMesh } from '../geometry/parts/lathe.ts';
+import { latheMesh } from '../geometry/parts/lathe.ts';
 import { loftMesh, roughLoftMesh } from '../geometry/parts/loft.ts';
 import { planeMesh, roughPlaneMesh } from '../geometry/parts/plane.ts';
 import { prismMesh } from '../geometry/parts/prism.ts';
 import { ringMesh, roughRingMesh } from '../geometry/parts/ring.ts';
+import { roughLatheMesh } from '../geometry/parts/rough-lathe.ts';
 import { capsuleMesh, sphereMesh } from '../geometry/parts/round.ts';
 import { wallMesh } from '../geometry/parts/wall.ts';
 import { wedgeMesh } from '../geometry/parts/wedge.ts';
