@@ -1,7 +1,7 @@
 import type { Caution } from '../cautions/caution.ts';
 import { ratioFromStops } from '../units/stops.ts';
+import type { CardRow } from './card-row.ts';
 import { levelText } from './card-words.ts';
-import type { CardRow } from './field-card.ts';
 import { leastSeconds } from './stop-rule-steps.ts';
 
 /** Two figures, rounded down, so that it is dark enough. */

@@ -1,7 +1,8 @@
 import type { SchemeReport } from '../cautions/setup-report.ts';
 import type { Frame, Scheme, Setup } from '../setup/schema/setup.ts';
 import { infinityMetres } from '../units/focus-range.ts';
-import type { CardFrame, CardRow, FocusStackLine } from './field-card.ts';
+import type { CardRow } from './card-row.ts';
+import type { CardFrame, FocusStackLine } from './field-card.ts';
 
 const focusOf = ({ focusMetres }: Frame): number | null => (focusMetres >= infinityMetres ? null : focusMetres);
 

@@ -4,8 +4,9 @@ import type { SchemeReport } from '../cautions/setup-report.ts';
 import type { Scheme, Setup } from '../setup/schema/setup.ts';
 import { exactSeconds } from '../units/third-stops.ts';
 import { burnShort } from './burn-short.ts';
+import type { CardRow } from './card-row.ts';
 import { cautionShorts } from './caution-shorts.ts';
-import type { CardCaution, CardRow, CardSight, StopRule } from './field-card.ts';
+import type { CardCaution, CardSight, StopRule } from './field-card.ts';
 
 /** Common practice, no published source; stepping back by the root of two halves the light (inverse square law). */
 export const stopRules: readonly StopRule[] = [

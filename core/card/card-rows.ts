@@ -3,8 +3,8 @@ import type { GroundPoint } from '../geometry/hull.ts';
 import type { Frame, Lamp, Pass, Scheme, Setup, Waypoint } from '../setup/schema/setup.ts';
 import type { World } from '../world/world.ts';
 import { aimWord } from './aim-word.ts';
+import type { CardRow, CardStand } from './card-row.ts';
 import { cardStand, type Reckoning } from './card-stand.ts';
-import type { CardRow, CardStand } from './field-card.ts';
 import { gelWord } from './gel-word.ts';
 
 /** Ways shorter than this are the sway of a hand, metres; our choice. */

@@ -3,7 +3,7 @@ import type { GroundPoint } from '../geometry/hull.ts';
 import type { Position } from '../setup/schema/setup.ts';
 import { bodyHeightWord } from '../units/body-height.ts';
 import type { Stage } from '../world/stage.ts';
-import type { CardStand } from './field-card.ts';
+import type { CardStand } from './card-row.ts';
 import { countedFrom } from './moved-stand.ts';
 
 /** Where clocks and paces are counted from. */

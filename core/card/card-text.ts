@@ -1,3 +1,4 @@
+import type { CardRow, CardStand } from './card-row.ts';
 import {
   apertureText,
   bearingText,
@@ -14,7 +15,7 @@ import {
   shutterText,
 } from './card-words.ts';
 import { cautionWord } from './caution-lines.ts';
-import type { CardCaution, CardFrame, CardRow, CardStand, FieldCard } from './field-card.ts';
+import type { CardCaution, CardFrame, FieldCard } from './field-card.ts';
 import { sightTexts } from './sight-texts.ts';
 import { darkTexts, moonTexts } from './sky-texts.ts';
 

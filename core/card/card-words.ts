@@ -1,6 +1,7 @@
 import { feetText } from '../units/feet.ts';
 import { markedText } from '../units/third-stops.ts';
-import type { CardFrame, CardRow, CardSky, CardStand, FieldCard } from './field-card.ts';
+import type { CardRow, CardStand } from './card-row.ts';
+import type { CardFrame, CardSky, FieldCard } from './field-card.ts';
 
 /** Numbers of the card as texts. Paper, terminal and phone use the same. */
 

@@ -1,6 +1,7 @@
 import { radiansFromDegrees } from '../units/angle.ts';
 import { clockHoursFromTurn } from '../units/clock.ts';
-import type { CardFrame, CardRow, CardStand, FieldCard } from './field-card.ts';
+import type { CardRow, CardStand } from './card-row.ts';
+import type { CardFrame, FieldCard } from './field-card.ts';
 import { movedStand } from './moved-stand.ts';
 import type { Going, GoingLimits } from './stop-rule-steps.ts';
 

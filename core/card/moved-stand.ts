@@ -3,7 +3,8 @@ import { degreesFromRadians } from '../units/angle.ts';
 import { bodyHeightWord } from '../units/body-height.ts';
 import { clockHoursFromTurn, clockText } from '../units/clock.ts';
 import { worldFromDocument } from '../world/axes.ts';
-import type { CardStand, FieldCard } from './field-card.ts';
+import type { CardStand } from './card-row.ts';
+import type { FieldCard } from './field-card.ts';
 import { movedOnLevel } from './moved-level.ts';
 import type { Moved } from './stop-rule-steps.ts';
 

@@ -1,6 +1,7 @@
 import { type GroundPoint, isInsideHull } from '../geometry/hull.ts';
 import { radiansFromDegrees } from '../units/angle.ts';
-import type { CardStand, FieldCard } from './field-card.ts';
+import type { CardStand } from './card-row.ts';
+import type { FieldCard } from './field-card.ts';
 
 /** Why one can't stand somewhere: before the subject in the picture, or in something that stands there. */
 export type PlaceTrouble = 'in-picture' | 'in-something';

@@ -1,4 +1,5 @@
-import type { CardFrame, CardRow, FieldCard } from './field-card.ts';
+import type { CardRow } from './card-row.ts';
+import type { CardFrame, FieldCard } from './field-card.ts';
 
 /** A thing to do on the night: a pass, or a shutter opening (or like ones in a row) without a lamp. */
 export type RunStep =

@@ -1,5 +1,6 @@
 import type { Night, NightRun } from '../setup/schema/setup.ts';
-import type { CardRow, FieldCard } from './field-card.ts';
+import type { CardRow } from './card-row.ts';
+import type { FieldCard } from './field-card.ts';
 import { frameOfRow, goingLimits } from './going-limits.ts';
 import { afterVerdict, type Going } from './stop-rule-steps.ts';
 

@@ -1,6 +1,7 @@
 import type { RefObject } from 'react';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { countText, levelText, onText, walkText } from '../../../core/card/card-words.ts';
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Going } from '../../../core/card/stop-rule-steps.ts';
 import { ClockLine } from './ClockLine.tsx';
 import type { RunState } from './run-clock.ts';

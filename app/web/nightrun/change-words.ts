@@ -1,5 +1,6 @@
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { levelText, pacesText, shutterText } from '../../../core/card/card-words.ts';
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { FieldCard } from '../../../core/card/field-card.ts';
 import { frameOfRow, goingLimits } from '../../../core/card/going-limits.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';

@@ -1,4 +1,5 @@
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
+import type { FieldCard } from '../../../core/card/field-card.ts';
 import type { Going, Verdict } from '../../../core/card/stop-rule-steps.ts';
 import { goingOf, runOf } from '../../../core/card/tonight.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';

@@ -1,3 +1,4 @@
+import type { CardRow, CardStand } from '../../../core/card/card-row.ts';
 import {
   apertureText,
   countText,
@@ -7,7 +8,7 @@ import {
   pacesText,
   shutterText,
 } from '../../../core/card/card-words.ts';
-import type { CardFrame, CardRow, CardStand, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardFrame, FieldCard } from '../../../core/card/field-card.ts';
 import { frameOfRow } from '../../../core/card/going-limits.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';
 import { placeTrouble } from '../../../core/card/place-trouble.ts';

@@ -1,5 +1,5 @@
 import type { PassKey } from '../../readings/walk-lines.ts';
-import type { CardRow } from '../field-card.ts';
+import type { CardRow } from '../card-row.ts';
 
 /** A pass in one text: ids of passes repeat from frame to frame. */
 export type PassPlaceKey = string;

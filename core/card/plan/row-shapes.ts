@@ -1,5 +1,5 @@
 import type { GroundPoint } from '../../geometry/hull.ts';
-import type { CardRow } from '../field-card.ts';
+import type { CardRow } from '../card-row.ts';
 import type { Shape } from '../sheet/shapes.ts';
 import { capMm, type } from '../sheet/type.ts';
 import { circleRadius, type PlacedCircle } from './place-circles.ts';

@@ -1,4 +1,5 @@
-import type { CardFrame, CardRow, FieldCard } from '../field-card.ts';
+import type { CardRow } from '../card-row.ts';
+import type { CardFrame, FieldCard } from '../field-card.ts';
 
 /** Most places to stand of one card (trade practice: six to eight rows). */
 const mostPlaces = 8;

@@ -1,5 +1,6 @@
+import type { CardRow, CardStand } from '../card-row.ts';
 import { countText, lengthText, levelText, onText, pacesText, roundText } from '../card-words.ts';
-import type { CardRow, CardStand, FieldCard } from '../field-card.ts';
+import type { FieldCard } from '../field-card.ts';
 import { numberCircle } from '../plan/row-shapes.ts';
 import { type ColumnKey, rowColumns } from './row-columns.ts';
 import type { Measure, Shape, TextStyle } from './shapes.ts';

@@ -1,6 +1,7 @@
 import { cardFontFromPackage } from '../../../app/cli/card-font-files.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { cautionShorts } from '../../../core/card/caution-shorts.ts';
-import type { CardCaution, CardFrame, CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardCaution, CardFrame, FieldCard } from '../../../core/card/field-card.ts';
 import { type PlanData, planData } from '../../../core/card/plan/plan-data.ts';
 import { layOutCard } from '../../../core/card/sheet/lay-out-card.ts';
 import type { Page } from '../../../core/card/sheet/shapes.ts';

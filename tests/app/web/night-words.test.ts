@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { changeWords } from '../../../app/web/nightrun/change-words.ts';
 import { frameWords, goneWords, standWords } from '../../../app/web/nightrun/run-words.ts';
-import type { CardRow } from '../../../core/card/field-card.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { goingLimits } from '../../../core/card/going-limits.ts';
 import { afterVerdict, type Going, type Verdict } from '../../../core/card/stop-rule-steps.ts';
 import { cardOf, passFrom, stoneSetup } from '../../core/card/card-setups.ts';

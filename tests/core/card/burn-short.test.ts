@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { burnShort } from '../../../core/card/burn-short.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { cautionTexts } from '../../../core/card/caution-lines.ts';
-import type { CardRow } from '../../../core/card/field-card.ts';
 import { limits } from '../../../core/cautions/limits.ts';
 import type { Scheme } from '../../../core/setup/schema/setup.ts';
 import { cardOf, passFrom, stoneSetup } from './card-setups.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { cardData } from '../../../core/card/card-data.ts';
-import type { CardRow } from '../../../core/card/field-card.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { reportScheme } from '../../../core/cautions/setup-report.ts';
 import type { Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { boxAt } from '../support/cautions.ts';

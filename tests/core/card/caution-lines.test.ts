@@ -1,9 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { walkText } from '../../../core/card/card-words.ts';
 import { cautionTexts, rangesText, stepCautions } from '../../../core/card/caution-lines.ts';
 import { cautionShorts } from '../../../core/card/caution-shorts.ts';
-import type { CardCaution, CardRow } from '../../../core/card/field-card.ts';
+import type { CardCaution } from '../../../core/card/field-card.ts';
 import { cardOf, passFrom, stoneSetup } from './card-setups.ts';
 
 const caution = (code: string, severity: CardCaution['severity'], rowNumber: number | null): CardCaution => ({

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { CardRow } from '../../../core/card/card-row.ts';
 import { dueCue } from '../../../core/card/count-cues.ts';
-import type { CardRow } from '../../../core/card/field-card.ts';
 import { clockCues, clockState, type FrameClock, frameClock } from '../../../core/card/frame-clock.ts';
 import { runOf } from '../../../core/card/tonight.ts';
 import type { Frame, Scheme } from '../../../core/setup/schema/setup.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
+import type { FieldCard } from '../../../core/card/field-card.ts';
 import { goingLimits } from '../../../core/card/going-limits.ts';
 import { movedOnLevel } from '../../../core/card/moved-level.ts';
 import { movedStand } from '../../../core/card/moved-stand.ts';

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { CardCaution, CardFrame, CardRow, FieldCard } from '../../../core/card/field-card.ts';
+import type { CardRow } from '../../../core/card/card-row.ts';
+import type { CardCaution, CardFrame, FieldCard } from '../../../core/card/field-card.ts';
 import { cameraTable } from '../../../core/card/sheet/camera-table.ts';
 import { cardParts } from '../../../core/card/sheet/card-parts.ts';
 import { factsBlock } from '../../../core/card/sheet/facts-block.ts';
