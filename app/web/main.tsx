@@ -7,7 +7,7 @@ import { fetchLateRooms } from './late-rooms.tsx';
 import { startThumbnails } from './library/keep-thumbnails.ts';
 import { saveFile } from './library/save-file.ts';
 import { pictureOrNone } from './picture-or-none.ts';
-import { drawWith, startDarkroomOver } from './render/darkroom.ts';
+import { drawWith, startDarkroomOver } from './render/the-darkroom.ts';
 import { watchAddress } from './share/watch-address.ts';
 import { useApp } from './state/app-store.ts';
 import { startMarks } from './state/marks.ts';

@@ -4,7 +4,7 @@ import { type ColourPixels, greyPictures } from '../../card/grey-pictures.ts';
 import type { PicturePngs } from '../../card/pdf-of-pages.ts';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf, type WantedPicture } from '../picture/scene-of.ts';
-import { theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 
 /** Of a picture on the card: 200 pixels to the inch at 55 mm. */
 const widthPixels = 430;

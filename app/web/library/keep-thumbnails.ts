@@ -1,5 +1,5 @@
 import { smallPicture } from '../picture/small-picture.ts';
-import { theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import { useApp } from '../state/app-store.ts';
 import { pageConnection, useSaving } from '../state/page-saving.ts';
 import { useSession } from '../state/session.ts';

@@ -1,4 +1,4 @@
-import { theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import { useLight } from './use-scene.ts';
 
 /** Says who draws the pictures where it is not the graphics card; nothing where it is. */

@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'react';
-import { pixelRatio, theDarkroom } from '../render/darkroom.ts';
+import { pixelRatio } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import type { OnScreenSize } from './use-screen-sizes.ts';
 
 interface ScreenProps {

@@ -1,4 +1,4 @@
-import { theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 
 /** Width of a small picture in pixels, and the quality of its JPEG: a few kB. */
 const width = 160;

@@ -1,7 +1,7 @@
 import { useEffect, useSyncExternalStore } from 'react';
-import { theDarkroom } from '../render/darkroom.ts';
 import type { EngineState } from '../render/engine.ts';
 import type { Scene } from '../render/scene.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 
 /** How often the page is told how far the pictures are, milliseconds. */
 const progressMilliseconds = 500;

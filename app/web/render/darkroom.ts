@@ -3,7 +3,6 @@ import { type Drawers, Engines, type Light } from './engines.ts';
 import { type PrintOrder, printScene } from './print-scene.ts';
 import type { Scene } from './scene.ts';
 import { Screens } from './screens.ts';
-import { plainSkyDrawer } from './sky-drawer.ts';
 
 declare global {
   interface Window {
@@ -21,12 +20,13 @@ export const pixelRatio = (): number => Math.min(window.devicePixelRatio || 1, 1
  */
 export class Darkroom {
   private readonly screens = new Screens();
-  private readonly engines = new Engines(this.screens, drawers, () => this.ask());
+  private readonly engines: Engines;
   private scene: Scene | null = null;
   private prints = 0;
   private isAsked = false;
 
-  constructor() {
+  constructor(drawers: Drawers) {
+    this.engines = new Engines(this.screens, drawers, () => this.ask());
     window.lampfallProbe = () => this.state;
     document.addEventListener('visibilitychange', () => this.restIfHidden());
     this.restIfHidden();
@@ -134,23 +134,3 @@ export class Darkroom {
     return printScene(order, { screens: this.screens, begin, look, end });
   }
 }
-
-let only: Darkroom | null = null;
-let drawers: Drawers = {
-  sky: plainSkyDrawer,
-  slow: { draw: (_order, _onStep, onFail) => onFail(), stop: () => undefined, end: () => undefined },
-};
-
-/** Who draws off the page’s thread: skies, and pictures where the graphics card can’t. Told before the darkroom is set up. */
-export const drawWith = (others: Partial<Drawers>): void => {
-  drawers = { ...drawers, ...others };
-};
-
-/** The page's darkroom, set up when first asked for. */
-export const theDarkroom = (): Darkroom => {
-  only ??= new Darkroom();
-  return only;
-};
-
-/** Forgets what the page's darkroom has traced, if there is one. */
-export const startDarkroomOver = (): void => only?.startOver();

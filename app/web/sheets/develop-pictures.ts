@@ -1,7 +1,7 @@
 import { sceneOf } from '../picture/scene-of.ts';
-import { theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
 import type { PrintOrder } from '../render/print-scene.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import { cellsOf, type Sheet, type SheetCell } from './sheet.ts';
 
 /** Told how far the work is, and able to call it off. */

@@ -1,7 +1,7 @@
 import type { Frame } from '../../../core/setup/schema/setup.ts';
 import { sceneOf, type WantedPicture } from '../picture/scene-of.ts';
-import { theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import type { PictureProgress } from '../state/sweeps.ts';
 
 /** Pictures that are worked on together. Those that are done stay on their screens and cost nothing more. */

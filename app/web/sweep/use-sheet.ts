@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from 'react';
 import { maxSamples } from '../picture/samples.ts';
 import type { ScreenSizes } from '../picture/use-screen-sizes.ts';
-import { theDarkroom } from '../render/darkroom.ts';
 import type { Size } from '../render/layer-store.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import { type SweepRun, useSweeps } from '../state/sweeps.ts';
 import { cellPicture, shownFrame, tracedSize } from './cell-picture.ts';
 import { developLarge, developSheet } from './develop-sheet.ts';

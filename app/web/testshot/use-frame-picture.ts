@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import type { Camera, Frame, Scheme, Setup } from '../../../core/setup/schema/setup.ts';
 import { maxSamples } from '../picture/samples.ts';
 import { sceneOf } from '../picture/scene-of.ts';
-import { theDarkroom } from '../render/darkroom.ts';
+import { theDarkroom } from '../render/the-darkroom.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 
 /** Width that the frame is drawn at, and samples a pixel: to find one’s way by. */

@@ -35,7 +35,7 @@ describe('a browser that gives no context of its graphics card after all', () =>
     drawer.orders.length = 0;
   });
   const page = async () => {
-    const { drawWith, theDarkroom } = await import('../../../app/web/render/darkroom.ts');
+    const { drawWith, theDarkroom } = await import('../../../app/web/render/the-darkroom.ts');
     drawWith({ slow: drawer });
     const { mounted } = await import('./nightrun/mounted.tsx');
     return { darkroom: theDarkroom(), mounted };

@@ -20,7 +20,7 @@ const print = (order: PrintOrder) =>
     const give = () => act(async () => resolve(new Map([['shot', document.createElement('canvas')]])));
     orders.push({ order, give });
   });
-vi.mock('../../../../app/web/render/darkroom.ts', () => ({ theDarkroom: () => ({ print }) }));
+vi.mock('../../../../app/web/render/the-darkroom.ts', () => ({ theDarkroom: () => ({ print }) }));
 vi.mock('../../../../app/web/testshot/judge-shot.ts', async (load) => {
   const judge = await load<typeof import('../../../../app/web/testshot/judge-shot.ts')>();
   return { ...judge, judgeShot: vi.fn(judge.judgeShot) };
