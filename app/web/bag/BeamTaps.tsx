@@ -10,7 +10,8 @@ import { MetresField } from '../ui/MetresField.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { threeFigures } from '../ui/words.ts';
 import { newTorch, withTappedBeam } from './bag-lamps.ts';
-import { type PhotoTaps, TapsInPhoto } from './TapsInPhoto.tsx';
+import type { PhotoTaps } from './photo-taps.ts';
+import { TapsInPhoto } from './TapsInPhoto.tsx';
 
 interface BeamTapsProps {
   readonly lamps: readonly KeptLamp[];

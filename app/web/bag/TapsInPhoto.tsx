@@ -1,53 +1,23 @@
 import { useRef, useState } from 'react';
-import { angleInPhoto } from '../../../core/camera/angle-in-photo.ts';
-import { evenShareOfSpill } from '../../../core/photometry/beam.ts';
-import { edgeTapShare } from '../../../core/photometry/beam-from-taps.ts';
-import { spotLevel } from '../../../core/testshot/spot-level.ts';
-import { type SpotsRatio, spotsRatio } from '../../../core/testshot/spots-ratio.ts';
+import type { PicturePlace } from '../../../core/readings/patch-corners.ts';
 import { CrossPicture } from '../photo/CrossPicture.tsx';
 import { DrawnPhoto } from '../photo/DrawnPhoto.tsx';
-import { cutSpot } from '../photo/decode-photo.ts';
 import { usePhoto } from '../photo/use-photo.ts';
 import { useApp, useSetup } from '../state/app-store.ts';
 import { cameraOf } from '../state/edits/place-edits.ts';
 import { FilePicker } from '../ui/FilePicker.tsx';
 import { NumberField } from '../ui/NumberField.tsx';
 import { percentText } from '../ui/words.ts';
+import { lensWords } from './lens-words.ts';
+import { overCentre, type PhotoTaps, photoTaps, type TapPlaces, tapRadius, tapSteps } from './photo-taps.ts';
 import { type TapLens, tapLens } from './tap-lens.ts';
 
-/** What the taps in a photo say, the lamp’s angles off its axis. */
-export interface PhotoTaps {
-  readonly halfRadians: number;
-  readonly edgeRadians: number | null;
-  readonly edgeToCentre: number | null;
-  /** How far that is known, either way; null = there is none. */
-  readonly edgeDoubtStops: number | null;
-}
-
-type Place = readonly [x: number, y: number];
-const steps = ['centre', 'half', 'edge'] as const;
+/** What each tap is called. */
 const words = {
   centre: 'the bright centre',
   half: 'where it is half as bright',
   edge: 'where the spill ends',
 } as const;
-const radius = 0.008;
-
-const between = (a: Place, b: Place, share: number): Place => [
-  a[0] + (b[0] - a[0]) * share,
-  a[1] + (b[1] - a[1]) * share,
-];
-
-const lensWords = (
-  { lens, degrees, from }: TapLens,
-  sensor: { readonly widthMm: number; readonly heightMm: number },
-): string => {
-  const wide = `${Math.round(degrees)}° wide`;
-  if (from === 'typed') return `${wide} as typed`;
-  const focal = `${Number(lens.focalLengthMm.toFixed(1))} mm`;
-  if (from === 'equivalent') return `${wide} by its equivalent focal length of ${focal} (36 mm wide)`;
-  return `${wide}: ${focal} on a sensor of ${sensor.widthMm} × ${sensor.heightMm} mm, as the setup’s camera has it`;
-};
 
 /** Three taps in a photo of the spot: angles by its focal length, and how bright the spill is against the centre. */
 export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) => {
@@ -55,8 +25,8 @@ export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) =
   const setup = useSetup();
   const schemeId = useApp((state) => state.schemeId);
   const [file, setFile] = useState<File | null>(null);
-  const [places, setPlaces] = useState<Partial<Record<(typeof steps)[number], Place>>>({});
-  const [step, setStep] = useState<(typeof steps)[number]>('centre');
+  const [places, setPlaces] = useState<TapPlaces>({});
+  const [step, setStep] = useState<(typeof tapSteps)[number]>('centre');
   const { picture, settings, fault } = usePhoto(file);
   const { sensor, focalLengthMm } = cameraOf(setup, schemeId);
   const [typedDegrees, setTypedDegrees] = useState<number | null>(null);
@@ -64,25 +34,17 @@ export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) =
     picture &&
     tapLens({ settings, width: picture.width, height: picture.height, sensor, focalLengthMm, typedDegrees: degrees });
   const sees = seen(typedDegrees);
-  const overCentre = (place: Place, centre: Place): SpotsRatio | null =>
-    picture && spotsRatio(spotLevel(cutSpot(picture, place, radius)), spotLevel(cutSpot(picture, centre, radius)));
-  const give = ({ centre, half, edge }: typeof places, by: TapLens | null) => {
-    if (!centre || !half || !by || by.isDoubtful) return;
-    const even = edge && overCentre(between(centre, edge, evenShareOfSpill * edgeTapShare), centre);
-    onTaps({
-      halfRadians: angleInPhoto(centre, half, by.lens),
-      edgeRadians: edge ? angleInPhoto(centre, edge, by.lens) : null,
-      edgeToCentre: even?.ratio ?? null,
-      edgeDoubtStops: even?.uncertaintyStops ?? null,
-    });
+  const give = (tapped: TapPlaces, by: TapLens | null) => {
+    const taps = picture && by && photoTaps(picture, tapped, by);
+    if (taps) onTaps(taps);
   };
-  const put = (place: Place) => {
+  const put = (place: PicturePlace) => {
     const now = { ...places, [step]: place };
     setPlaces(now);
     give(now, sees);
   };
   const [centre, half] = [places.centre, places.half];
-  const halfToCentre = centre && half ? overCentre(half, centre) : null;
+  const halfToCentre = picture && centre && half ? overCentre(picture, half, centre) : null;
   return (
     <div className="bag-photo">
       <button type="button" onClick={() => picker.current?.click()}>
@@ -125,7 +87,7 @@ export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) =
             }}
           />
           <div className="choices" role="group" aria-label="What is tapped">
-            {steps.map((each) => (
+            {tapSteps.map((each) => (
               <button key={each} type="button" aria-pressed={step === each} onClick={() => setStep(each)}>
                 {words[each]}
                 {places[each] ? ' ✓' : ''}
@@ -142,7 +104,7 @@ export const TapsInPhoto = ({ onTaps }: { onTaps: (taps: PhotoTaps) => void }) =
           <CrossPicture
             label={`The spot on the wall: tap ${words[step]}.`}
             place={places[step] ?? [0.5, 0.5]}
-            radius={radius}
+            radius={tapRadius}
             aspect={picture.width / picture.height}
             onPlace={put}
           >
