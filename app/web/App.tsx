@@ -1,4 +1,4 @@
-import { type DragEvent, useState } from 'react';
+import { useState } from 'react';
 import type { GroundPoint } from '../../core/geometry/hull.ts';
 import { Approaches } from './approach/Approaches.tsx';
 import { BagSlot } from './bag/BagSlot.tsx';
@@ -31,16 +31,11 @@ import { TimeLine } from './timeline/TimeLine.tsx';
 import { writeLengthsIn } from './ui/lengths.ts';
 import { Notice } from './ui/Notice.tsx';
 import { StepGesture } from './ui/step-gesture.ts';
+import { useDroppedFile } from './ui/use-dropped-file.ts';
 import { FrameMore } from './viewfinder/FrameMore.tsx';
 import { Viewfinder } from './viewfinder/Viewfinder.tsx';
 
 const canWalk = graphicsCard().isThere;
-
-const onDrop = (event: DragEvent) => {
-  event.preventDefault();
-  const [file] = event.dataTransfer.files;
-  if (file) openAnyFile(file);
-};
 
 /** The user points at the ground in answer to a lesson. */
 const onPoint = (at: GroundPoint) => {
@@ -82,6 +77,7 @@ export const App = () => {
   const isWide = useSession((state) => state.isWide);
   const room = useSession((state) => state.phoneRoom);
   const isRunning = useNightRun((state) => state.isOpen);
+  useDroppedFile(isRunning ? null : openAnyFile);
   if (isRunning)
     return (
       <>
@@ -91,13 +87,7 @@ export const App = () => {
     );
   return (
     <StepGesture.Provider value={stepGesture}>
-      <main
-        className="page"
-        data-room={room}
-        data-wide={isWide && Left !== Viewfinder}
-        onDragOver={(event) => event.preventDefault()}
-        onDrop={onDrop}
-      >
+      <main className="page" data-room={room} data-wide={isWide && Left !== Viewfinder}>
         <TopBar />
         {notice && <Notice key={notice.text} {...notice} onClose={closeNotice} />}
         <div className="left">

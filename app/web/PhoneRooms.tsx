@@ -1,6 +1,7 @@
 import { useReport } from './state/reports.ts';
 import { type PhoneRoom, useSession } from './state/session.ts';
 import { Icon } from './ui/Icon.tsx';
+import { goToStart } from './ui/start-of-room.ts';
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [
@@ -24,7 +25,10 @@ export const PhoneRooms = () => {
           key={id}
           type="button"
           aria-pressed={room === id}
-          onClick={() => useSession.getState().set({ phoneRoom: id })}
+          onClick={() => {
+            useSession.getState().set({ phoneRoom: id });
+            requestAnimationFrame(() => goToStart(id));
+          }}
         >
           <span>
             <Icon name={id} />

@@ -5,13 +5,20 @@ import { useNightRun } from '../state/night-run.ts';
 import { chooseNightTheme, nightThemes, useNightTheme } from '../state/night-theme.ts';
 import { useReports } from '../state/reports.ts';
 import { Notice } from '../ui/Notice.tsx';
+import { useDroppedFile } from '../ui/use-dropped-file.ts';
 import { NightLog } from './NightLog.tsx';
 import { RunRoom } from './RunRoom.tsx';
-import { useNoFiles } from './use-no-files.ts';
 import { useRunCard } from './use-run-card.ts';
 import './night-run.css';
 
 const closeNotice = () => useApp.getState().tell(null);
+
+/** The run goes by the plan that it was opened with. */
+const refuseFile = ({ name }: File) =>
+  useApp.getState().tell({
+    tone: 'problem',
+    text: `${name} was not opened. No files are taken during the run: leave it first.`,
+  });
 
 const useEscape = () => {
   useEffect(() => {
@@ -44,7 +51,7 @@ export const NightRun = () => {
   const notice = useApp((state) => state.notice);
   const showsLog = useNightRun((state) => state.showsLog);
   useEscape();
-  useNoFiles();
+  useDroppedFile(refuseFile);
   useFocusBack();
   return (
     <main className="night-run">

@@ -1,5 +1,6 @@
 import { useId, useState } from 'react';
 import { parseLength, shownLength } from '../ui/length-field.ts';
+import { withinWindow } from '../ui/within-window.ts';
 import { parseList } from './parse-list.ts';
 
 interface ListFieldProps {
@@ -63,7 +64,7 @@ export const ListField = ({ label, values, unit, example, parse, refuse, onChang
         <span aria-hidden="true">{shownLength(0, unit)[1]}</span>
       </span>
       {problem && (
-        <span role="alert" id={`${id}-problem`} className="field-problem">
+        <span key={problem} ref={withinWindow} role="alert" id={`${id}-problem`} className="field-problem">
           {problem}
         </span>
       )}

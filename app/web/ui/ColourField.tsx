@@ -1,6 +1,7 @@
 import { useId, useState } from 'react';
 import type { Triple } from '../../../core/colour/matrix.ts';
 import { hexFromLinear, linearFromHex } from './hex-colour.ts';
+import { withinWindow } from './within-window.ts';
 
 interface ColourFieldProps {
   readonly label: string;
@@ -55,7 +56,7 @@ export const ColourField = ({ label, value, onChange }: ColourFieldProps) => {
         />
       </span>
       {isWrong && (
-        <span role="alert" id={`${id}-problem`} className="field-problem">
+        <span ref={withinWindow} role="alert" id={`${id}-problem`} className="field-problem">
           Type a colour such as #ff8800
         </span>
       )}

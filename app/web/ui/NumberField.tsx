@@ -3,6 +3,7 @@ import { inPageLengths } from './length-field.ts';
 import type { NumberFieldProps } from './number-field-props.ts';
 import { parseQuantity } from './parse-quantity.ts';
 import { StepGesture } from './step-gesture.ts';
+import { withinWindow } from './within-window.ts';
 
 /** How long the reason why a number was not taken stays once the field is left. */
 const reasonMilliseconds = 6000;
@@ -34,7 +35,9 @@ export const NumberField = (given: NumberFieldProps) => {
   const [draft, setDraft] = useState<string | null>(null);
   const [problem, setProblem] = useState<string | null>(null);
   const shown = format ? format(value) : plain(value, digits);
-  const range = `${plain(ends[0], 3)} to ${plain(ends[1], 3)}${unit && ` ${unit}`}`;
+  // not "0" of what is small but not nothing
+  const endText = (end: number) => (end !== 0 && plain(end, 3) === '0' && format ? format(end) : plain(end, 3));
+  const range = `${endText(ends[0])} to ${endText(ends[1])}${unit && ` ${unit}`}`;
 
   useEffect(() => {
     if (problem === null || draft !== null) return;
@@ -115,7 +118,7 @@ export const NumberField = (given: NumberFieldProps) => {
         {unit && <span aria-hidden="true">{unit}</span>}
       </span>
       {problem && (
-        <span role="alert" id={`${id}-problem`} className="field-problem">
+        <span key={problem} ref={withinWindow} role="alert" id={`${id}-problem`} className="field-problem">
           {problem}
         </span>
       )}
