@@ -6,7 +6,7 @@ export const cautionShorts: Readonly<Record<string, string>> = {
   'late-from-camera': 'delay too short to walk there: make it longer',
   'beam-at-sky': 'beam goes into the sky: keep off aircraft, aim lower',
   'too-quick': 'carried quicker than you walk: more time, or a shorter way',
-  'too-high': 'higher than a pole reaches: lower it, or use a stand',
+  'too-high': 'higher than a pole reaches: lower it; keep off power lines',
   'inside-subject': 'inside something solid: move it clear',
   'lamp-below-ground': 'lamp under the ground: raise it',
   'lamp-in-frame': 'lamp in the picture: hide it, or turn it away',

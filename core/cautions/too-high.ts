@@ -10,12 +10,13 @@ export const tooHigh: PassRule = ({ world, pass, light }) => {
   const value = Math.max(...heights);
   const limit = mostPoleMetres;
   if (value <= limit) return null;
-  const metres = value.toFixed(value < 10 ? 1 : 0);
+  // never told as the limit itself
+  const metres = (Math.ceil(value * 10) / 10).toFixed(value < 10 ? 1 : 0);
   return {
     code: 'too-high',
     severity: 'warning',
     passId: pass.id,
-    message: `${pass.name}: its lamp is ${metres} m over the feet of whoever holds it, and one person holds up a pole of about ${limit} m at most. Lower it, or put it on a stand or a mast.`,
+    message: `${pass.name}: its lamp is ${metres} m over the feet of whoever holds it, and one person holds up a pole of about ${limit} m at most. Lower it, or have it stand on a mast. Keep poles and masts well away from power lines.`,
     value,
     limit,
   };

@@ -31,7 +31,7 @@ import { type Sight, sightOf } from './sight.ts';
 import { type TargetReading, targetReading, targetSurface } from './target-reading.ts';
 
 /** A pass with all that belongs to it. */
-export interface PassToRead {
+interface PassToRead {
   readonly pass: Pass;
   readonly lamp: Lamp;
   readonly frame: Frame;

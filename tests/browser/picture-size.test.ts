@@ -60,13 +60,17 @@ describe('the picture and what stands under it', () => {
       expect(plan.x).toBeGreaterThanOrEqual(seen.x + seen.width);
       expect(plan.x + plan.width).toBeLessThanOrEqual(width);
       expect(plan.y).toBeLessThan(seen.y + 10);
+      // whole over the rooms, once the upper bar is scrolled off
+      expect(plan.height).toBeLessThanOrEqual(edge);
       for (const room of ['Lamps', 'Subjects', 'Exposure', 'Time']) {
         await rooms.getByRole('button', { name: room }).click();
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
         await page.mouse.move(width - 40, edge - 60);
         await page.mouse.wheel(0, 2000);
-        await expect.poll(async () => (await boxOf(picture)).y).toBeGreaterThanOrEqual(0);
+        const past = Math.min(150, await page.evaluate(() => document.documentElement.scrollHeight - innerHeight));
+        await expect.poll(() => page.evaluate(() => scrollY)).toBeGreaterThanOrEqual(past);
         const { y, height: tall } = await boxOf(picture);
+        expect(y).toBeGreaterThanOrEqual(0);
         expect(y + tall).toBeLessThanOrEqual(edge);
         await page.evaluate(() => window.scrollTo(0, 0));
       }
@@ -99,6 +103,12 @@ describe('the picture and what stands under it', () => {
     expect(chosen.y).toBeGreaterThanOrEqual(list.y - 1);
     expect(chosen.y + chosen.height).toBeLessThanOrEqual(list.y + list.height + 1);
     expect((await boxOf(page.locator('.picture'))).height).toBeGreaterThan(400);
+    // while one is renamed the bar stays as it is
+    const tall = (await boxOf(page.locator('.top'))).height;
+    await page.getByRole('tab', { selected: true }).press('F2');
+    await page.locator('.schemes input').waitFor();
+    expect(Math.abs((await boxOf(page.locator('.top'))).height - tall)).toBeLessThan(30);
+    await page.keyboard.press('Escape');
     await app.close();
   });
 });

@@ -12,8 +12,9 @@ interface Written {
 }
 
 /**
- * Writes a setup of a document, with the data of its scans once more where the store lacks it, and notes in the document what
- * is kept now. Where it was overtaken nothing is.
+ * Writes a setup of a document, with the data of its scans once more where the store lacks it. The document has key and
+ * revision from before the answer on, as one that seems to fail may be kept after all; where it was overtaken nothing else
+ * is noted in it.
  *
  * @throws StorageProblem
  */

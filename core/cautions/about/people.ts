@@ -52,7 +52,7 @@ export const aboutPeopleCautions = {
   },
   'too-high': {
     name: 'Too high to hold',
-    says: 'A lamp in the hand is higher than anybody holds one, be it on a long pole.',
+    says: 'A lamp in the hand is higher than anybody holds one, be it on a long pole. Keep poles and masts well away from power lines.',
     rule: `At least for a moment it is over ${mostPoleMetres} m above the feet of whoever holds it, who stands on what lies under it.`,
     source: commonPractice,
   },

@@ -7,7 +7,7 @@ import { mix } from '../vec.ts';
 import { onCircle, type Straight } from './lathe.ts';
 
 /** How a rough lathe is divided. */
-export interface LatheDivisions {
+export interface RoughLatheDivisions {
   /** Pieces round the axis: a multiple of the sides where these are flat. */
   readonly around: number;
   /** Pieces of each stretch of the profile. */
@@ -25,7 +25,7 @@ export const roughLatheMesh = (
   sides: number,
   creaseRadians: number,
   rough: Rough,
-  divisions: LatheDivisions,
+  divisions: RoughLatheDivisions,
 ): Mesh => {
   const isFlat = sides < fewestRoundSides;
   const { skin, room } = dividedLathe(profile, divisions, isFlat ? sides : divisions.around);
@@ -56,7 +56,7 @@ const roomAt = (radius: number, outward: number): number => {
 /** Rings of corners along the profile, one corner where it meets the axis, and how far each may move. */
 const dividedLathe = (
   profile: readonly Straight[],
-  { around, pieces }: LatheDivisions,
+  { around, pieces }: RoughLatheDivisions,
   polygon: number,
 ): { readonly skin: Skin; readonly room: readonly number[] } => {
   const builder = new SkinBuilder();

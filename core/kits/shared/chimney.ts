@@ -2,7 +2,7 @@ import { finishNamed } from '../../setup/finish-presets.ts';
 import type { FinishDraft, PartDraft } from '../kit.ts';
 import { placeTogether } from './frame.ts';
 
-/** Metres. */
+/** Where a chimney stands and how large it is, metres. */
 interface Chimney {
   /** Its middle, east of the middle of the house. */
   readonly east: number;

@@ -42,7 +42,7 @@ export const frontOpenings = (
 /**
  * Lintels and sills stand out of the wall a little and leave the opening free.
  *
- * @param face where the outside of the wall is, north of the hut's middle, metres
+ * @param face where the outside of the wall is, north of the house's middle, metres
  */
 export const dressings = (face: number, openings: readonly OpeningDraft[], finish: FinishDraft): PartDraft[] =>
   openings.flatMap(({ acrossMetres, sillMetres, widthMetres, heightMetres }): PartDraft[] => {

@@ -29,14 +29,17 @@ describe('too-high', () => {
       { time: 0, position: [0, -3, 2], aim: [0, 0, 1] },
       { time: 8, position: [0, -3, 12], aim: [0, 0, 1] },
     ];
-    expect(find(held(2, { waypoints, off: 8 }), 'too-high')?.value).toBeGreaterThan(11);
+    expect(find(held(2, { waypoints, off: 8 }), 'too-high')?.value).toBeCloseTo(12, 6);
   });
 
   it('is told beside one that is inside a subject, which hushes what is said of its light', () => {
-    const codes = cautionsFor({ ...held(9), subjects: [boxAt('mast', [0, -3, 8.5], [0.4, 0.4, 1])] }).map(
-      ({ code }) => code,
-    );
-    expect(codes).toContain('inside-subject');
-    expect(codes).toContain('too-high');
+    const mast = boxAt('mast', [0, -3, 8.5], [0.4, 0.4, 1]);
+    const codesWith = (subjects: readonly object[]) => cautionsFor({ ...held(9), subjects }).map(({ code }) => code);
+    expect(codesWith([])).toEqual(['too-dark', 'too-high']);
+    expect(codesWith([mast])).toEqual(['inside-subject', 'too-high']);
+  });
+
+  it('is never told as the limit itself', () => {
+    expect(find(held(8.02), 'too-high')?.message).toContain('8.1 m over the feet');
   });
 });

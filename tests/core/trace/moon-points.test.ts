@@ -113,14 +113,14 @@ describe('a moon out of the picture', () => {
 
 describe('a moon out of focus', () => {
   // 26 s before points were no more than the blur shows
-  it('400 mm at f/4 focused at 20 m, 960 x 640: drawn within 10 s, its light right (2 %)', () => {
+  it('400 mm at f/4 focused at 20 m, 960 x 640: drawn within 3 s, its light right (2 %)', () => {
     const picture = pictureOf(half, 0, 400, 960);
     const view = openLens(viewOf(picture), 400, 4, 20);
     const frame = { view, width: 960, height: 640 };
     const seen = (input: SkyInput) => skyPicture(frame, { input, domes: [], seconds: 0, haze: null }, null);
     const start = performance.now();
     const values = seen(half);
-    expect(performance.now() - start).toBeLessThan(10_000);
+    expect(performance.now() - start).toBeLessThan(3000);
     // the same sky with the moon's disc behind the camera is what the moon is seen against
     const away = skyPicture(
       { ...frame, view: openLens(viewOf(picture), 400, 4, 1e9) },
