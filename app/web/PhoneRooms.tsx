@@ -1,7 +1,7 @@
+import { goToStart } from './start-of-room.ts';
 import { useReport } from './state/reports.ts';
 import { type PhoneRoom, useSession } from './state/session.ts';
 import { Icon } from './ui/Icon.tsx';
-import { goToStart } from './ui/start-of-room.ts';
 
 /** What a phone shows under the picture, one at a time. */
 const rooms = [

@@ -1,4 +1,4 @@
-import type { PhoneRoom } from '../state/session.ts';
+import type { PhoneRoom } from './state/session.ts';
 
 /** What a room begins with, where something else than the picture stands over it. */
 const starts: Readonly<Record<PhoneRoom, string>> = {
