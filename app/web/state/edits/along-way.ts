@@ -12,7 +12,7 @@ const mostWaypoints = 256;
  *
  * @throws EditRefused where the lamp would stand on its own aim, the way is too long, or its times are out of order
  */
-export const along = (pass: Pass, waypoints: Waypoint[]): Pass => {
+export const wentAlong = (pass: Pass, waypoints: Waypoint[]): Pass => {
   const onAim = waypoints.findIndex(({ position, aim }) => !areApart(position, aim));
   if (onAim >= 0) throw new EditRefused(`At waypoint ${onAim + 1} the lamp would stand on its own aim.`);
   if (waypoints.length > mostWaypoints) throw new EditRefused(`A way has at most ${mostWaypoints} waypoints.`);

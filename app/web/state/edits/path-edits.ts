@@ -3,9 +3,9 @@ import { steadyPath } from '../../../../core/passes/steady-path.ts';
 import { stretchedPath } from '../../../../core/passes/stretch-path.ts';
 import { firstStroke } from '../../../../core/passes/stroke.ts';
 import type { Pass, Position, Setup, Waypoint } from '../../../../core/setup/schema/setup.ts';
-import { along } from './along-way.ts';
+import { wentAlong } from './along-way.ts';
 import { EditRefused } from './edit-refused.ts';
-import { moved, rounded } from './rounded-places.ts';
+import { movedPlace, roundedPlace } from './rounded-places.ts';
 import { areApart, changeFrame, changePass, type PassPlace } from './within.ts';
 
 /**
@@ -29,7 +29,11 @@ const toTheRight = ({ position, aim }: Waypoint): Position => {
 const sweptFrom = ({ position, aim, time }: Waypoint): Waypoint[] => {
   const right = toTheRight({ position, aim, time });
   const away = Math.hypot(...aim.map((v, i) => v - (position[i] as number)));
-  return [-1, 1].map((side) => ({ time, position, aim: moved(aim, right, side * Math.max(away * sweepShare, 0.5)) }));
+  return [-1, 1].map((side) => ({
+    time,
+    position,
+    aim: movedPlace(aim, right, side * Math.max(away * sweepShare, 0.5)),
+  }));
 };
 
 /** Positions spread along a level way to the right of the first. */
@@ -37,13 +41,13 @@ const walkedFrom = (waypoints: readonly Waypoint[]): Waypoint[] => {
   const right = toTheRight(waypoints[0] as Waypoint);
   return waypoints.map((waypoint, i) => ({
     ...waypoint,
-    position: moved(waypoint.position, right, (walkMetres * i) / (waypoints.length - 1)),
+    position: movedPlace(waypoint.position, right, (walkMetres * i) / (waypoints.length - 1)),
   }));
 };
 
 /** At even speed, with waypoints put in where a leg is too long for it; as many as the document takes. */
 const atEvenSpeed = (pass: Pass, waypoints: readonly Waypoint[]): Pass =>
-  along({ ...pass, dwell: 'even-speed' }, [...steadyPath(waypoints)]);
+  wentAlong({ ...pass, dwell: 'even-speed' }, [...steadyPath(waypoints)]);
 
 /**
  * What moves in a pass. A sweep begins to both sides of the aim, a walk 2 m to the side, both at even speed; back to still,
@@ -58,11 +62,11 @@ export const setPathKind = (setup: Setup, place: PassPlace, kind: PathKind): Set
     const hasWay = now === 'sweep' || pass.waypoints.some(({ aim }) => areApart(aim, first.aim));
     // where there is no way yet that could be kept, there are no times either
     const fresh: Pass = now === 'still' || !hasWay ? { ...pass, dwell: 'even-speed' } : pass;
-    if (kind === 'walk') return along(fresh, walkedFrom(now === 'still' ? [first, first] : pass.waypoints));
+    if (kind === 'walk') return wentAlong(fresh, walkedFrom(now === 'still' ? [first, first] : pass.waypoints));
     const swept = hasWay
       ? pass.waypoints.map((waypoint) => ({ ...waypoint, position: first.position }))
       : sweptFrom(first);
-    return fresh.dwell === 'even-speed' ? atEvenSpeed(fresh, swept) : along(fresh, swept);
+    return fresh.dwell === 'even-speed' ? atEvenSpeed(fresh, swept) : wentAlong(fresh, swept);
   });
 
 /** So many strokes until the shutter closes: each the quicker. */
@@ -94,7 +98,7 @@ export const setStrokes = (setup: Setup, place: PassPlace, strokes: number): Set
 export const setDwell = (setup: Setup, place: PassPlace, dwell: 'typed' | 'even-speed'): Setup =>
   changePass(setup, place, (pass) => {
     if (dwell === 'even-speed' && !isSteady(pass)) return atEvenSpeed(pass, pass.waypoints);
-    return pass.dwell === dwell ? pass : along({ ...pass, dwell }, pass.waypoints);
+    return pass.dwell === dwell ? pass : wentAlong({ ...pass, dwell }, pass.waypoints);
   });
 
 /** Whether the hand keeps its speed on all legs, as far as more waypoints could make it. */
@@ -102,13 +106,13 @@ export const isSteady = ({ waypoints }: Pass): boolean => steadyPath(waypoints) 
 
 /** Takes the way and times that were worked out for an even dose. */
 export const takeEvened = (setup: Setup, place: PassPlace, waypoints: readonly Waypoint[]): Setup =>
-  changePass(setup, place, (pass) => along({ ...pass, dwell: 'even-dose' }, [...waypoints]));
+  changePass(setup, place, (pass) => wentAlong({ ...pass, dwell: 'even-dose' }, [...waypoints]));
 
 /** Makes a sweep over places that were drawn in the picture, from where the lamp begins, at even speed. */
 export const paintSweep = (setup: Setup, place: PassPlace, aims: readonly Position[]): Setup =>
   changePass(setup, place, (pass) => {
     const { position, time } = pass.waypoints[0] as Waypoint;
-    const waypoints = aims.map((aim) => ({ time, position, aim: rounded(aim) }));
+    const waypoints = aims.map((aim) => ({ time, position, aim: roundedPlace(aim) }));
     if (waypoints.length < 2) throw new EditRefused('A sweep needs two places at least.');
     return atEvenSpeed(pass, waypoints);
   });

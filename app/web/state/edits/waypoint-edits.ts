@@ -1,8 +1,8 @@
 import { firstStroke } from '../../../../core/passes/stroke.ts';
 import type { Pass, Position, Setup, Waypoint } from '../../../../core/setup/schema/setup.ts';
-import { along } from './along-way.ts';
+import { wentAlong } from './along-way.ts';
 import { EditRefused } from './edit-refused.ts';
-import { middle, moved, rounded } from './rounded-places.ts';
+import { middlePlace, movedPlace, roundedPlace } from './rounded-places.ts';
 import { areApart, changePass, type PassPlace } from './within.ts';
 
 /** Edits of single waypoints of a pass: pure, each (setup, place, argument) -> setup. Waypoints are counted from 0. */
@@ -12,7 +12,7 @@ const replaced = (pass: Pass, index: number, change: (waypoint: Waypoint) => Way
   const now = pass.waypoints[index];
   const next = now && change(now);
   if (!next || !areApart(next.position, next.aim)) return pass;
-  return along(pass, pass.waypoints.with(index, next));
+  return wentAlong(pass, pass.waypoints.with(index, next));
 };
 
 /** Puts a waypoint in the middle of the leg after one; after the last, as far on again. */
@@ -24,18 +24,19 @@ export const addWaypoint = (setup: Setup, place: PassPlace, after: number): Setu
     if (b) {
       const between = {
         time: (a.time + b.time) / 2,
-        position: middle(a.position, b.position),
-        aim: middle(a.aim, b.aim),
+        position: middlePlace(a.position, b.position),
+        aim: middlePlace(a.aim, b.aim),
       };
-      return along(pass, waypoints.toSpliced(after + 1, 0, between));
+      return wentAlong(pass, waypoints.toSpliced(after + 1, 0, between));
     }
     const before = waypoints[after - 1] as Waypoint;
-    const on = (of: 'position' | 'aim') => moved(a[of], a[of].map((v, i) => v - (before[of][i] as number)) as Position);
+    const on = (of: 'position' | 'aim') =>
+      movedPlace(a[of], a[of].map((v, i) => v - (before[of][i] as number)) as Position);
     // the stroke stays as long: what there was takes less of it
     const start = (waypoints[0] as Waypoint).time;
     const legs = waypoints.length - 1;
     const sooner = waypoints.map((w) => ({ ...w, time: start + (w.time - start) * (legs / (legs + 1)) }));
-    return along(pass, [...sooner, { time: a.time, position: on('position'), aim: on('aim') }]);
+    return wentAlong(pass, [...sooner, { time: a.time, position: on('position'), aim: on('aim') }]);
   });
 
 /** Takes a waypoint out; the ends' times are taken over by what then begins and ends the way. Two always stay. */
@@ -49,16 +50,16 @@ export const removeWaypoint = (setup: Setup, place: PassPlace, index: number): S
       const time = i === 0 ? first.time : i === left.length - 1 ? last.time : waypoint.time;
       return time === waypoint.time ? waypoint : { ...waypoint, time };
     });
-    return along(pass, timed);
+    return wentAlong(pass, timed);
   });
 
 export const moveWaypoint = (setup: Setup, place: PassPlace, index: number, position: Position): Setup =>
   changePass(setup, place, (pass) =>
-    replaced(pass, index, (waypoint) => ({ ...waypoint, position: rounded(position) })),
+    replaced(pass, index, (waypoint) => ({ ...waypoint, position: roundedPlace(position) })),
   );
 
 export const aimWaypoint = (setup: Setup, place: PassPlace, index: number, aim: Position): Setup =>
-  changePass(setup, place, (pass) => replaced(pass, index, (waypoint) => ({ ...waypoint, aim: rounded(aim) })));
+  changePass(setup, place, (pass) => replaced(pass, index, (waypoint) => ({ ...waypoint, aim: roundedPlace(aim) })));
 
 /** Types the time of a waypoint, seconds after the shutter opens: within the first stroke, between its neighbours. */
 export const timeWaypoint = (setup: Setup, place: PassPlace, index: number, seconds: number): Setup =>
